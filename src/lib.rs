@@ -1,0 +1,4 @@
+//! Nightbank.
+pub mod units;
+#[cfg(feature = "web")]
+pub mod view;

@@ -1,0 +1,4 @@
+//! Mounts the page.
+fn main() {
+    leptos::mount::mount_to_body(nightbank::view::App);
+}
