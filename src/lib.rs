@@ -1,4 +1,8 @@
-//! Nightbank.
+//! Nightbank: how many nights will a leisure battery last here, and what should change?
+//!
+//! Layers point one way: [`units`] <- [`model`] <- physics <- forecast <- advice; links and
+//! storage stand beside the model; the page stands on top.
+pub mod model;
 pub mod units;
 #[cfg(feature = "web")]
 pub mod view;

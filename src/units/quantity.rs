@@ -278,9 +278,6 @@ mod tests {
 
     #[test]
     fn a_phone_cell_is_milli_amp_hours() {
-        assert_eq!(
-            MilliAmpHours(5000.0).amp_hours() * Volts(3.85),
-            WattHours(19.25)
-        );
+        assert_eq!(MilliAmpHours(5000.0).amp_hours() * Volts(3.85), WattHours(19.25));
     }
 }

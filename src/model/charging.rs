@@ -1,0 +1,259 @@
+//! What puts energy back: sun, engine, mains, and other machines.
+
+use crate::units::{Amps, Degrees, Hours, Litres, Metres, Ohms, SquareMillimetres, Volts, Watts};
+use serde::{Deserialize, Serialize};
+
+/// How a panel is fixed; decides how hot it gets.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Mounting {
+    /// Glued flat on the roof, no air behind.
+    Glued,
+    /// On brackets with a gap of a few centimetres.
+    #[default]
+    SmallGap,
+    /// Free-standing, air all around.
+    OpenRack,
+}
+
+/// Solar charge controller.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Controller {
+    /// Maximum power point tracking: power is kept, voltage converted.
+    #[default]
+    Mppt,
+    /// Pulse-width modulation: the panel's current at battery voltage, the rest is lost.
+    Pwm,
+}
+
+/// What stands in the way of the light, as shares lost, 0..1.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Shade {
+    /// Direct light lost in the morning (before 10:00 solar time), 0..1.
+    pub morning_frac: f64,
+    /// Direct light lost around midday (10:00 to 14:00 solar time), 0..1.
+    pub midday_frac: f64,
+    /// Direct light lost in the afternoon (after 14:00 solar time), 0..1.
+    pub afternoon_frac: f64,
+    /// Sky hidden from view: diffuse light lost, 0..1.
+    pub sky_frac: f64,
+}
+
+/// One or more panels of one tilt and facing on one controller.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct SolarArray {
+    /// Counts in the sums; switched off keeps the row.
+    pub enabled: bool,
+    /// The user's own name, may be empty.
+    pub name: String,
+    /// Nominal power under standard test conditions [W], "watt peak".
+    pub peak: Watts,
+    /// Tilt from the horizontal [deg], 0 flat, 90 upright.
+    pub tilt: Degrees,
+    /// Facing, clockwise from north [deg]: 180 south.
+    pub facing: Degrees,
+    /// Fixing.
+    pub mounting: Mounting,
+    /// Controller.
+    pub controller: Controller,
+    /// Energy out over energy in of an MPPT controller, 0.5..1.
+    pub controller_frac: f64,
+    /// What the controller itself draws, day and night [W].
+    pub self_use: Watts,
+    /// Shade.
+    pub shade: Shade,
+    /// Lost to dirt on the glass, 0..0.5.
+    pub dirt_frac: f64,
+    /// Lost in the wires from panel to battery, 0..0.3.
+    pub wiring_frac: f64,
+    /// Lost to mismatch and tolerance, 0..0.3.
+    pub mismatch_frac: f64,
+    /// Change of power per kelvin of cell temperature above 25 degrees Celsius, negative [1/K].
+    pub temp_coeff_per_k: f64,
+}
+
+impl Default for SolarArray {
+    fn default() -> Self {
+        Self {
+            enabled: true,
+            name: String::new(),
+            peak: Watts(100.0),
+            tilt: Degrees(0.0),
+            facing: Degrees(180.0),
+            mounting: Mounting::SmallGap,
+            controller: Controller::Mppt,
+            controller_frac: 0.96,
+            self_use: Watts(0.3),
+            shade: Shade::default(),
+            dirt_frac: 0.03,
+            wiring_frac: 0.03,
+            mismatch_frac: 0.02,
+            temp_coeff_per_k: -0.0035,
+        }
+    }
+}
+
+/// Every how many days something happens: 0 never, 1 daily, 2 every other day.
+///
+/// Counted from the day of arrival, the first time `every - 1` days after it, so that "every
+/// second day" does not fall on the day of arrival.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct EveryNth(pub u8);
+
+impl EveryNth {
+    /// Whether it falls on the day `day` (0 is the day of arrival).
+    #[must_use]
+    pub fn falls_on(self, day: usize) -> bool {
+        let every = usize::from(self.0);
+        every != 0 && (day + 1).is_multiple_of(every)
+    }
+}
+
+/// How the alternator reaches the leisure battery.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", tag = "by")]
+pub enum DrivingCharger {
+    /// Battery-to-battery charger (dc-dc) with its own charge stages.
+    DcDc {
+        /// Output current [A].
+        amps: Amps,
+    },
+    /// Split-charge relay: alternator voltage less what the cable drops.
+    Relay {
+        /// Alternator voltage [V], per 12 V nominal.
+        alternator: Volts,
+        /// Length of the charging cable one way [m].
+        cable_length: Metres,
+        /// Its cross-section [mm2].
+        cable_size: SquareMillimetres,
+        /// What the circuit can carry, fuse or relay [A].
+        limit: Amps,
+        /// A smart alternator that lowers its voltage at times.
+        smart_alternator: bool,
+    },
+}
+
+impl Default for DrivingCharger {
+    fn default() -> Self {
+        Self::DcDc { amps: Amps(30.0) }
+    }
+}
+
+/// Charging while driving.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Driving {
+    /// There is a charging circuit from the engine.
+    pub fitted: bool,
+    /// How it charges.
+    pub charger: DrivingCharger,
+    /// Driving time on a driving day [min], unless the day says otherwise.
+    pub minutes: f64,
+    /// Which days are driving days.
+    pub every: EveryNth,
+    /// When driving starts [min after midnight].
+    pub from_min: u16,
+}
+
+impl Default for Driving {
+    fn default() -> Self {
+        Self {
+            fitted: false,
+            charger: DrivingCharger::default(),
+            minutes: 60.0,
+            every: EveryNth(0),
+            from_min: 10 * 60,
+        }
+    }
+}
+
+/// Mains hook-up.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct HookUp {
+    /// There is a mains charger aboard.
+    pub fitted: bool,
+    /// Charger output [A].
+    pub amps: Amps,
+    /// Which nights are on hook-up, unless the day says otherwise.
+    pub every: EveryNth,
+    /// Plugged in from [min after midnight] on such a day.
+    pub from_min: u16,
+    /// For so long [h].
+    pub hours: Hours,
+    /// Mains appliances run straight from the hook-up while it is plugged in.
+    pub pass_through: bool,
+}
+
+impl Default for HookUp {
+    fn default() -> Self {
+        Self {
+            fitted: false,
+            amps: Amps(20.0),
+            every: EveryNth(0),
+            from_min: 18 * 60,
+            hours: Hours(15.0),
+            pass_through: true,
+        }
+    }
+}
+
+/// Other machines that charge.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum OtherSourceKind {
+    /// Petrol, diesel or gas generator through the mains charger.
+    #[default]
+    Generator,
+    /// Methanol or gas fuel cell.
+    FuelCell,
+    /// Small wind turbine; hours and current are the user's own average.
+    Wind,
+}
+
+/// A generator, fuel cell or wind turbine.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct OtherSource {
+    /// Counts in the sums; switched off keeps the row.
+    pub enabled: bool,
+    /// What it is.
+    pub kind: OtherSourceKind,
+    /// Charging current into the battery circuit [A].
+    pub amps: Amps,
+    /// It runs from [min after midnight].
+    pub from_min: u16,
+    /// For so long a day [h].
+    pub hours: Hours,
+    /// On which days.
+    pub every: EveryNth,
+    /// Fuel burnt an hour [L]; 0 for wind.
+    pub fuel_per_hour: Litres,
+}
+
+impl Default for OtherSource {
+    fn default() -> Self {
+        Self {
+            enabled: true,
+            kind: OtherSourceKind::Generator,
+            amps: Amps(20.0),
+            from_min: 10 * 60,
+            hours: Hours(2.0),
+            every: EveryNth(1),
+            fuel_per_hour: Litres(0.4),
+        }
+    }
+}
+
+/// Resistance of copper, both ways, at 20 degrees Celsius [Ohm].
+///
+/// R = 2 L rho / A with rho = 0.0195 Ohm mm2/m, class 5 copper (IEC 60228: 1 mm2 has at most
+/// 19.5 Ohm/km).
+#[must_use]
+pub fn copper_loop(length: Metres, size: SquareMillimetres) -> Ohms {
+    if size.0 > 0.0 { Ohms(2.0 * length.0 * 0.0195 / size.0) } else { Ohms::ZERO }
+}

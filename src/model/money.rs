@@ -1,0 +1,41 @@
+//! Prices and weights for sizing; the user's own, with placeholders to start from.
+
+use crate::units::{Kilograms, Money};
+use serde::{Deserialize, Serialize};
+
+/// Prices and weights. The defaults are round figures to start from (common practice, no source).
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Prices {
+    /// Currency as written beside an amount, at most four characters.
+    pub currency: String,
+    /// Solar panel with fixing, per 100 W peak.
+    pub solar_per_100w: Money,
+    /// Weight of solar, per 100 W peak [kg].
+    pub solar_kg_per_100w: Kilograms,
+    /// Lead-acid battery, per 100 Ah at 12 V.
+    pub lead_per_100ah: Money,
+    /// Weight of lead-acid, per 100 Ah at 12 V [kg].
+    pub lead_kg_per_100ah: Kilograms,
+    /// LiFePO4 battery, per 100 Ah at 12 V.
+    pub lithium_per_100ah: Money,
+    /// Weight of LiFePO4, per 100 Ah at 12 V [kg].
+    pub lithium_kg_per_100ah: Kilograms,
+    /// Dc-dc charger fitted.
+    pub dcdc: Money,
+}
+
+impl Default for Prices {
+    fn default() -> Self {
+        Self {
+            currency: "€".to_owned(),
+            solar_per_100w: Money(120.0),
+            solar_kg_per_100w: Kilograms(7.0),
+            lead_per_100ah: Money(180.0),
+            lead_kg_per_100ah: Kilograms(28.0),
+            lithium_per_100ah: Money(450.0),
+            lithium_kg_per_100ah: Kilograms(12.0),
+            dcdc: Money(250.0),
+        }
+    }
+}

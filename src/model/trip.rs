@@ -1,0 +1,132 @@
+//! Where, when and for how long.
+
+use crate::units::{Celsius, Degrees, Metres, WattHoursPerSquareMetre};
+use serde::{Deserialize, Serialize};
+use time::{Date, Month};
+
+/// A place on Earth.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Place {
+    /// Name for people; changes no figure.
+    pub name: String,
+    /// Latitude [deg], north positive.
+    pub latitude: Degrees,
+    /// Longitude [deg], east positive.
+    pub longitude: Degrees,
+    /// Height above the sea [m].
+    pub altitude: Metres,
+}
+
+impl Default for Place {
+    fn default() -> Self {
+        Self {
+            name: String::new(),
+            latitude: Degrees(50.0),
+            longitude: Degrees(8.0),
+            altitude: Metres(100.0),
+        }
+    }
+}
+
+/// What the sky does on one day.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", tag = "sky")]
+pub enum Weather {
+    /// Not known: the odds draw it.
+    #[default]
+    Unknown,
+    /// The month's average day.
+    Typical,
+    /// Clear sky.
+    Clear,
+    /// Sun and cloud.
+    Mixed,
+    /// Overcast.
+    Dull,
+    /// Known sun on the horizontal for the day [Wh/m2], e.g. from a forecast.
+    Sun {
+        /// Global irradiation on the horizontal [Wh/m2 a day].
+        per_day: WattHoursPerSquareMetre,
+    },
+}
+
+/// What differs on one day of the trip; day 0 is the day of arrival.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct DayPlan {
+    /// The sky.
+    pub weather: Weather,
+    /// Driving time [min], where it differs from the plan.
+    pub drive_minutes: Option<f64>,
+    /// On hook-up or not, where it differs from the plan.
+    pub hook_up: Option<bool>,
+}
+
+/// The user's own figures for the sun, month by month.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct MonthlySun(pub [WattHoursPerSquareMetre; 12]);
+
+/// The trip.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Trip {
+    /// Where.
+    pub place: Place,
+    /// Camp clock against UTC [min], east positive.
+    pub utc_offset_min: i16,
+    /// Year of arrival, 2000..2099.
+    pub year: u16,
+    /// Month of arrival, 1..12.
+    pub month: u8,
+    /// Day of arrival, 1..31.
+    pub day: u8,
+    /// Hour of arrival, camp time, 0..23.
+    pub arrival_hour: u8,
+    /// Nights to stay, 1..60.
+    pub nights: u8,
+    /// What differs by day; shorter than the trip means the rest follows the plan.
+    pub days: Vec<DayPlan>,
+    /// The user's own monthly sun; `None` takes the built-in climate.
+    pub own_sun: Option<MonthlySun>,
+    /// The user's own mean air temperature for the trip; `None` takes the climate's.
+    pub own_air: Option<Celsius>,
+    /// Light thrown back by the ground, 0..1: 0.2 grass, 0.6 and more snow.
+    pub ground_albedo_frac: f64,
+}
+
+impl Default for Trip {
+    fn default() -> Self {
+        Self {
+            place: Place::default(),
+            utc_offset_min: 60,
+            year: 2026,
+            month: 6,
+            day: 15,
+            arrival_hour: 16,
+            nights: 7,
+            days: Vec::new(),
+            own_sun: None,
+            own_air: None,
+            ground_albedo_frac: 0.2,
+        }
+    }
+}
+
+impl Trip {
+    /// Date of arrival. An impossible date, such as 31 June, becomes the last day of its month.
+    #[must_use]
+    pub fn start(&self) -> Date {
+        let month = Month::try_from(self.month.clamp(1, 12)).unwrap_or(Month::June);
+        let year = i32::from(self.year);
+        let last = month.length(year);
+        Date::from_calendar_date(year, month, self.day.clamp(1, last)).unwrap_or(Date::MIN)
+    }
+
+    /// What was said of day `day` (0 is the day of arrival).
+    #[must_use]
+    pub fn day_plan(&self, day: usize) -> DayPlan {
+        self.days.get(day).copied().unwrap_or_default()
+    }
+}
