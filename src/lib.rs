@@ -2,6 +2,7 @@
 //!
 //! Layers point one way: [`units`] <- [`model`] <- physics <- forecast <- advice; links and
 //! storage stand beside the model; the page stands on top.
+pub mod forecast;
 pub mod model;
 pub mod units;
 #[cfg(feature = "web")]
