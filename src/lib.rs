@@ -1,9 +1,10 @@
 //! Nightbank: how many nights will a leisure battery last here, and what should change?
 //!
-//! Layers point one way: [`units`] <- [`model`] <- physics <- forecast <- advice; links and
+//! Layers point one way: [`units`] <- [`model`] <- [`physics`] <- forecast <- advice; links and
 //! storage stand beside the model; the page stands on top.
 pub mod forecast;
 pub mod model;
+pub mod physics;
 pub mod units;
 #[cfg(feature = "web")]
 pub mod view;

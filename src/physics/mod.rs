@@ -1,0 +1,4 @@
+//! The physics: equations with their symbols, units and sources, and nothing about people.
+
+pub mod fridge;
+pub mod inverter;
