@@ -2,3 +2,4 @@
 
 pub mod fridge;
 pub mod inverter;
+pub mod solar;

@@ -1,0 +1,235 @@
+//! Where the sun stands and how strong it is above the air.
+//!
+//! Low-precision formulas of the Astronomical Almanac (page C5 of any recent year; also
+//! J. J. Michalsky, Solar Energy 40(3), 1988, 227-235). They stay within 0.012 degrees of the
+//! NREL Solar Position Algorithm for 2025-2034.
+//!
+//! ```text
+//! n     = JD - 2451545.0                                 days since J2000
+//! L     = 280.460 + 0.9856474 n                          mean longitude            [deg]
+//! g     = 357.528 + 0.9856003 n                          mean anomaly              [deg]
+//! lam   = L + 1.915 sin g + 0.020 sin 2g                 ecliptic longitude        [deg]
+//! eps   = 23.439 - 0.0000004 n                           obliquity                 [deg]
+//! alpha = atan2(cos eps sin lam, cos lam)                right ascension
+//! delta = asin(sin eps sin lam)                          declination
+//! R     = 1.00014 - 0.01671 cos g - 0.00014 cos 2g       distance                  [AU]
+//! GMST  = 280.46062 + 360.98564737 n                     Greenwich sidereal angle  [deg]
+//! H     = GMST + longitude - alpha                       hour angle, west positive
+//! east  = -cos delta sin H
+//! north =  sin delta cos phi - cos delta sin phi cos H   phi: latitude
+//! up    =  sin delta sin phi + cos delta cos phi cos H - 8.794"/R   (the last: parallax)
+//! G0n   = Gsc / R^2,  Gsc = 1361.1 W/m2 (C. A. Gueymard, Solar Energy 168, 2018)
+//! ```
+//!
+//! A direction is kept as the vector (east, north, up), so the poles and the zenith need no
+//! special case and the angle to a panel is one dot product.
+//!
+//! Refraction near the horizon is the formula of Reda and Andreas, NREL/TP-560-34302, eq. 42.
+
+use crate::units::{Celsius, Degrees, WattHoursPerSquareMetre, WattsPerSquareMetre};
+use std::f64::consts::PI;
+use time::Date;
+
+/// Irradiance facing the sun at one astronomical unit, above the air.
+pub const SOLAR_CONSTANT: WattsPerSquareMetre = WattsPerSquareMetre(1361.1);
+
+/// 2000-01-01 12:00, the epoch of the formulas, as a Julian date.
+const J2000: f64 = 2_451_545.0;
+/// Angle of the earth's radius seen from the sun at 1 AU, 8.794 arc seconds [rad].
+const PARALLAX_RAD: f64 = 8.794 / 3600.0 * PI / 180.0;
+
+/// An instant: days since noon on 1 January 4713 BC, universal time (UTC is near enough).
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct JulianDate(pub f64);
+
+impl JulianDate {
+    /// The instant `minutes_utc` after 0 h UTC of `date`; negative and beyond a day are fine.
+    #[must_use]
+    pub fn from_utc(date: Date, minutes_utc: f64) -> Self {
+        Self(f64::from(date.to_julian_day()) - 0.5 + minutes_utc / 1440.0)
+    }
+
+    /// The instant a clock `utc_offset_min` ahead of UTC shows `minutes_local` after midnight of
+    /// `date`.
+    #[must_use]
+    pub fn from_local(date: Date, minutes_local: f64, utc_offset_min: f64) -> Self {
+        Self::from_utc(date, minutes_local - utc_offset_min)
+    }
+
+    /// Days since the epoch J2000.
+    #[must_use]
+    pub fn days_since_j2000(self) -> f64 {
+        self.0 - J2000
+    }
+}
+
+/// The sun as seen from the middle of the earth.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sun {
+    /// Hour angle at longitude 0, west positive [rad], not reduced to one turn.
+    greenwich_hour_angle_rad: f64,
+    declination_rad: f64,
+    /// Distance [AU], 0.983 to 1.017.
+    distance_au: f64,
+}
+
+impl Sun {
+    /// The sun at an instant.
+    #[must_use]
+    pub fn at(instant: JulianDate) -> Self {
+        let n = instant.days_since_j2000();
+        let anomaly = (357.528 + 0.985_600_3 * n).rem_euclid(360.0).to_radians();
+        let (sin_g, cos_g) = anomaly.sin_cos();
+        let sin_2g = 2.0 * sin_g * cos_g;
+        let cos_2g = 2.0 * cos_g * cos_g - 1.0;
+        let longitude = (280.460 + 0.985_647_4 * n + 1.915 * sin_g + 0.020 * sin_2g)
+            .rem_euclid(360.0)
+            .to_radians();
+        let (sin_obliquity, cos_obliquity) = (23.439 - 4.0e-7 * n).to_radians().sin_cos();
+        let (sin_lam, cos_lam) = longitude.sin_cos();
+        let right_ascension = (cos_obliquity * sin_lam).atan2(cos_lam);
+        let sidereal = (280.460_62 + 360.985_647_37 * n).rem_euclid(360.0).to_radians();
+        Self {
+            greenwich_hour_angle_rad: sidereal - right_ascension,
+            declination_rad: (sin_obliquity * sin_lam).asin(),
+            distance_au: 1.00014 - 0.01671 * cos_g - 0.00014 * cos_2g,
+        }
+    }
+
+    /// Angle north of the equator, -23.44 to 23.44 degrees.
+    #[must_use]
+    pub fn declination(self) -> Degrees {
+        Degrees(self.declination_rad.to_degrees())
+    }
+
+    /// Distance to the earth [AU].
+    #[must_use]
+    pub fn distance_au(self) -> f64 {
+        self.distance_au
+    }
+
+    /// Hour angle at a longitude (east positive): 0 at solar noon, 15 degrees an hour, negative
+    /// before noon; -180 to 180.
+    #[must_use]
+    pub fn hour_angle(self, longitude: Degrees) -> Degrees {
+        let turns = (self.greenwich_hour_angle_rad.to_degrees() + longitude.0 + 180.0) / 360.0;
+        Degrees((turns - turns.floor()) * 360.0 - 180.0)
+    }
+
+    /// Irradiance on a surface facing the sun, above the air.
+    #[must_use]
+    pub fn extraterrestrial_normal(self) -> WattsPerSquareMetre {
+        SOLAR_CONSTANT / (self.distance_au * self.distance_au)
+    }
+
+    /// Direction of the sun at a point on the ground: latitude north positive, longitude east
+    /// positive.
+    #[must_use]
+    pub fn seen_from(self, latitude: Degrees, longitude: Degrees) -> SunDirection {
+        let hour_angle = self.greenwich_hour_angle_rad + longitude.radians();
+        let (sin_h, cos_h) = hour_angle.sin_cos();
+        let (sin_dec, cos_dec) = self.declination_rad.sin_cos();
+        let (sin_lat, cos_lat) = latitude.radians().sin_cos();
+        SunDirection {
+            east: -cos_dec * sin_h,
+            north: sin_dec * cos_lat - cos_dec * sin_lat * cos_h,
+            up: sin_dec * sin_lat + cos_dec * cos_lat * cos_h - PARALLAX_RAD / self.distance_au,
+        }
+    }
+
+    /// Sunset hour angle [rad], 0 in the polar night and pi in the polar day, for an upper edge
+    /// of the sun at `elevation` (0: centre on the horizon, no refraction).
+    #[must_use]
+    pub fn sunset_hour_angle_rad(self, latitude: Degrees, elevation: Degrees) -> f64 {
+        let (sin_dec, cos_dec) = self.declination_rad.sin_cos();
+        let (sin_lat, cos_lat) = latitude.radians().sin_cos();
+        let above = elevation.radians().sin() - sin_lat * sin_dec;
+        let swing = cos_lat * cos_dec;
+        // At a pole the swing vanishes; the sign of `above` alone decides.
+        if above >= swing.abs() {
+            0.0
+        } else if above <= -swing.abs() {
+            PI
+        } else {
+            (above / swing).acos()
+        }
+    }
+}
+
+/// Direction to the sun as a unit vector in the ground's frame.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SunDirection {
+    /// Component towards east.
+    pub east: f64,
+    /// Component towards north.
+    pub north: f64,
+    /// Component towards the zenith: cosine of the zenith angle, negative at night.
+    pub up: f64,
+}
+
+impl SunDirection {
+    /// The sun at a place and instant.
+    #[must_use]
+    pub fn at(instant: JulianDate, latitude: Degrees, longitude: Degrees) -> Self {
+        Sun::at(instant).seen_from(latitude, longitude)
+    }
+
+    /// A direction from its angles: azimuth clockwise from north.
+    #[must_use]
+    pub fn from_angles(elevation: Degrees, azimuth: Degrees) -> Self {
+        let (sin_el, cos_el) = elevation.radians().sin_cos();
+        let (sin_az, cos_az) = azimuth.radians().sin_cos();
+        Self { east: cos_el * sin_az, north: cos_el * cos_az, up: sin_el }
+    }
+
+    /// True elevation above the horizon (no refraction), -90 to 90.
+    #[must_use]
+    pub fn elevation(self) -> Degrees {
+        Degrees(self.up.atan2(self.east.hypot(self.north)).to_degrees())
+    }
+
+    /// Angle from the zenith (no refraction), 0 to 180.
+    #[must_use]
+    pub fn zenith(self) -> Degrees {
+        Degrees(90.0 - self.elevation().0)
+    }
+
+    /// Azimuth clockwise from north, 0 to 360.
+    #[must_use]
+    pub fn azimuth(self) -> Degrees {
+        let degrees = self.east.atan2(self.north).to_degrees();
+        Degrees(if degrees < 0.0 { degrees + 360.0 } else { degrees })
+    }
+
+    /// Elevation as the eye sees it through the air: pressure [hPa], air temperature.
+    #[must_use]
+    pub fn apparent_elevation(self, pressure_hpa: f64, air: Celsius) -> Degrees {
+        let true_elevation = self.elevation();
+        if true_elevation.0 < -0.833 {
+            return true_elevation;
+        }
+        let bent = (true_elevation.0 + 10.3 / (true_elevation.0 + 5.11)).to_radians();
+        let lift = pressure_hpa / 1010.0 * 283.0 / (273.0 + air.0) * 1.02 / (60.0 * bent.tan());
+        Degrees(true_elevation.0 + lift)
+    }
+}
+
+/// Daily irradiation of a horizontal surface above the air, H0:
+/// `24/pi G0n (cos phi cos delta sin ws + ws sin phi sin delta)`, with the sun taken at the place's own
+/// noon of `date`. Zero in the polar night.
+///
+/// Source: Duffie and Beckman, Solar Engineering of Thermal Processes, eq. 1.10.3.
+#[must_use]
+pub fn daily_extraterrestrial(
+    date: Date,
+    latitude: Degrees,
+    longitude: Degrees,
+) -> WattHoursPerSquareMetre {
+    let noon = JulianDate::from_utc(date, 720.0 - longitude.0 * 4.0);
+    let sun = Sun::at(noon);
+    let sunset = sun.sunset_hour_angle_rad(latitude, Degrees(0.0));
+    let (sin_dec, cos_dec) = sun.declination_rad.sin_cos();
+    let (sin_lat, cos_lat) = latitude.radians().sin_cos();
+    let mean_up = cos_lat * cos_dec * sunset.sin() + sunset * sin_lat * sin_dec;
+    WattHoursPerSquareMetre(24.0 / PI * sun.extraterrestrial_normal().0 * mean_up.max(0.0))
+}

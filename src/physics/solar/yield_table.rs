@@ -1,0 +1,241 @@
+//! Yield of all arrays for a whole trip, by day, hour and daily clearness k.
+//!
+//! ```text
+//! yield(day, hour, k) = (1 - f) Y[day][i][hour] + f Y[day][i+1][hour]
+//! k = (i + f) 0.06,  i = 0..14,  0 <= f <= 1
+//! ```
+//! Y is worked out by [`super::day`] and [`super::panel`] at sixteen values of k from 0 to 0.90.
+//! Between them the yield is taken as straight; that is within one part in a hundred of a clear
+//! day's hour. Sun geometry and skies are shared by all arrays. Looking up a day costs
+//! two rows of 24 hours.
+
+use super::day::{ArrayDay, DaySun};
+use super::irradiance::GROUND_REFLECTANCE;
+use super::losses::LossFlow;
+use super::panel::{CHARGING_VOLTS_12, HourYield, Panel, USUAL_WIND_M_S};
+use crate::model::{Place, SolarArray, SystemVoltage};
+use crate::units::{Amps, Celsius, Volts, WattHours, WattHoursPerSquareMetre, Watts};
+use time::{Date, Duration};
+
+/// Number of clearness values worked out.
+const BINS: usize = 16;
+/// Distance between them.
+const K_STEP: f64 = 0.06;
+
+/// Where and when the arrays stand.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TripSky<'a> {
+    /// Place.
+    pub place: &'a Place,
+    /// First calendar day.
+    pub start: Date,
+    /// Number of calendar days.
+    pub days: usize,
+    /// Camp clock against UTC [min], east positive.
+    pub utc_offset_min: i16,
+    /// System voltage, for PWM controllers.
+    pub system: SystemVoltage,
+    /// Share of light the ground throws back, 0..1; see [`GROUND_REFLECTANCE`].
+    pub ground_reflectance: f64,
+    /// Wind at 10 m [m/s], cools the panels; see [`USUAL_WIND_M_S`].
+    pub wind_m_s: f64,
+}
+
+impl<'a> TripSky<'a> {
+    /// Usual ground and wind on a 12 V system.
+    #[must_use]
+    pub fn new(place: &'a Place, start: Date, days: usize, utc_offset_min: i16) -> Self {
+        Self {
+            place,
+            start,
+            days,
+            utc_offset_min,
+            system: SystemVoltage::V12,
+            ground_reflectance: GROUND_REFLECTANCE,
+            wind_m_s: USUAL_WIND_M_S,
+        }
+    }
+}
+
+/// Yield of 24 hours at one clearness.
+type Row = [HourYield; 24];
+
+/// One day of the trip.
+#[derive(Clone, Debug)]
+struct TableDay {
+    sun: DaySun,
+    air: [Celsius; 24],
+    rows: [Row; BINS],
+}
+
+/// Yield of all enabled arrays, hour by hour of a trip, at any clearness.
+///
+/// A day beyond the trip yields nothing. What the controllers draw themselves is not taken off:
+/// it flows at night as well, see [`SolarTable::self_use`].
+#[derive(Clone, Debug)]
+pub struct SolarTable {
+    days: Vec<TableDay>,
+    arrays: Vec<(SolarArray, Panel)>,
+    ground_reflectance: f64,
+    charging_volts: Volts,
+}
+
+impl SolarTable {
+    /// Works out the table. Arrays that are not enabled are left out. `air`: temperature by day
+    /// of the trip and hour of the day; one that is no number counts as 15 degrees Celsius.
+    pub fn build(
+        sky: &TripSky<'_>,
+        arrays: &[SolarArray],
+        air: impl Fn(usize, usize) -> Celsius,
+    ) -> Self {
+        let arrays: Vec<_> = arrays
+            .iter()
+            .filter(|array| array.enabled)
+            .map(|array| (array.clone(), Panel::new(array, sky.system, sky.wind_m_s)))
+            .collect();
+        let days = (0..sky.days)
+            .map(|index| {
+                let ahead = Duration::days(i64::try_from(index).unwrap_or(i64::MAX / 100_000));
+                let date = sky.start.saturating_add(ahead);
+                let sun = DaySun::new(sky.place, date, sky.utc_offset_min);
+                let temperatures = std::array::from_fn(|hour| {
+                    let celsius = air(index, hour);
+                    if celsius.is_finite() { celsius } else { Celsius(15.0) }
+                });
+                TableDay::new(sun, temperatures, &arrays, sky.ground_reflectance)
+            })
+            .collect();
+        Self {
+            days,
+            arrays,
+            ground_reflectance: sky.ground_reflectance,
+            charging_volts: CHARGING_VOLTS_12 * sky.system.twelves(),
+        }
+    }
+
+    /// Number of days.
+    #[must_use]
+    pub fn days(&self) -> usize {
+        self.days.len()
+    }
+
+    /// What all controllers together draw, day and night.
+    #[must_use]
+    pub fn self_use(&self) -> Watts {
+        self.arrays.iter().map(|(array, _)| array.self_use.max(Watts(0.0))).sum()
+    }
+
+    /// The sun of a day, day 0 first.
+    #[must_use]
+    pub fn sun(&self, day: usize) -> Option<&DaySun> {
+        self.days.get(day).map(|day| &day.sun)
+    }
+
+    /// Irradiation above the air of a day on level ground, H0.
+    #[must_use]
+    pub fn h0(&self, day: usize) -> WattHoursPerSquareMetre {
+        self.sun(day).map_or(WattHoursPerSquareMetre(0.0), DaySun::h0)
+    }
+
+    /// Yield of one hour at the day's clearness. Any k is held within the table; an hour past 23
+    /// or a k that is no number yields nothing.
+    #[must_use]
+    pub fn hour(&self, day: usize, hour: usize, k_frac: f64) -> HourYield {
+        let Some((low, high, weight)) = self.rows(day, k_frac) else {
+            return HourYield::default();
+        };
+        match (low.get(hour), high.get(hour)) {
+            (Some(&low), Some(&high)) => between(low, high, weight),
+            _ => HourYield::default(),
+        }
+    }
+
+    /// Yield of all 24 hours at the day's clearness.
+    #[must_use]
+    pub fn day_row(&self, day: usize, k_frac: f64) -> [HourYield; 24] {
+        let mut row = [HourYield::default(); 24];
+        if let Some((low, high, weight)) = self.rows(day, k_frac) {
+            for (hour, (&low, &high)) in row.iter_mut().zip(low.iter().zip(high)) {
+                *hour = between(low, high, weight);
+            }
+        }
+        row
+    }
+
+    /// Energy offered to the battery on a day, PWM current told at 13.2 V (26.4 V at 24 V).
+    #[must_use]
+    pub fn day_energy(&self, day: usize, k_frac: f64) -> WattHours {
+        let sum: Watts = self
+            .day_row(day, k_frac)
+            .into_iter()
+            .map(|hour| hour.power_at(self.charging_volts))
+            .sum();
+        WattHours(sum.0)
+    }
+
+    /// Where the light of a day goes at a clearness, all arrays together.
+    #[must_use]
+    pub fn losses(&self, day: usize, k_frac: f64) -> LossFlow {
+        let mut flow = LossFlow::default();
+        if let Some(day) = self.days.get(day) {
+            for (array, panel) in &self.arrays {
+                flow += LossFlow::of_array(
+                    &day.sun,
+                    &day.air,
+                    array,
+                    panel,
+                    self.ground_reflectance,
+                    k_frac,
+                );
+            }
+        }
+        flow
+    }
+
+    /// The two rows that enclose k, and the weight of the second.
+    fn rows(&self, day: usize, k_frac: f64) -> Option<(&Row, &Row, f64)> {
+        let rows = &self.days.get(day)?.rows;
+        let position = (k_frac / K_STEP).clamp(0.0, (BINS - 1) as f64);
+        // NaN fails this test as well: no clearness, no yield.
+        if !(position > 0.0) {
+            return None;
+        }
+        let below = (position as usize).min(BINS - 2);
+        let weight = position - below as f64;
+        Some((rows.get(below)?, rows.get(below + 1)?, weight))
+    }
+}
+
+impl TableDay {
+    fn new(
+        sun: DaySun,
+        air: [Celsius; 24],
+        arrays: &[(SolarArray, Panel)],
+        ground_reflectance: f64,
+    ) -> Self {
+        let mut rows = [[HourYield::default(); 24]; BINS];
+        let geometries: Vec<_> = arrays
+            .iter()
+            .map(|(array, panel)| (ArrayDay::new(&sun, array, ground_reflectance), panel))
+            .collect();
+        for (bin, row) in rows.iter_mut().enumerate().skip(1) {
+            let skies = sun.skies(bin as f64 * K_STEP);
+            for (geometry, panel) in &geometries {
+                let light = geometry.in_cells(&skies);
+                for ((sum, light), &air) in row.iter_mut().zip(light).zip(&air) {
+                    let part = panel.power(light, air).at_battery;
+                    sum.mppt += part.mppt;
+                    sum.pwm += part.pwm;
+                }
+            }
+        }
+        Self { sun, air, rows }
+    }
+}
+
+fn between(low: HourYield, high: HourYield, weight: f64) -> HourYield {
+    HourYield {
+        mppt: Watts(low.mppt.0 + (high.mppt.0 - low.mppt.0) * weight),
+        pwm: Amps(low.pwm.0 + (high.pwm.0 - low.pwm.0) * weight),
+    }
+}
