@@ -177,10 +177,10 @@ impl Panel {
     /// Power step by step. `light`: what reaches the cells, after shade and reflection.
     #[must_use]
     pub fn power(&self, light: WattsPerSquareMetre, air: Celsius) -> PanelPower {
-        if !(light.0 > 0.0) {
+        if !light.is_finite() || light.0 <= 0.0 {
             return PanelPower::default();
         }
-        let cell = Celsius(air.0 + light.0 * self.heating);
+        let cell = Celsius(air.0.clamp(-100.0, 100.0) + light.0 * self.heating);
         let standard = self.peak * (light / STC_IRRADIANCE);
         let after_low_light = standard * low_light_efficiency(light);
         let after_heat = after_low_light * temperature_factor(self.temp_coeff_per_k, cell);

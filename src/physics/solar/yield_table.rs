@@ -196,8 +196,7 @@ impl SolarTable {
     fn rows(&self, day: usize, k_frac: f64) -> Option<(&Row, &Row, f64)> {
         let rows = &self.days.get(day)?.rows;
         let position = (k_frac / K_STEP).clamp(0.0, (BINS - 1) as f64);
-        // NaN fails this test as well: no clearness, no yield.
-        if !(position > 0.0) {
+        if position.is_nan() || position <= 0.0 {
             return None;
         }
         let below = (position as usize).min(BINS - 2);
