@@ -1,0 +1,267 @@
+# Sets up what building and testing need. Source it, then call `setup_build` or `setup_tests`.
+#
+# Tools are pinned here and kept per user in ${XDG_CACHE_HOME:-~/.cache}/nightbank-tools/<tool>-<version>,
+# so a second clone only compiles the project itself. Nothing is installed that is already there.
+# shellcheck shell=bash
+
+readonly TRUNK_VERSION=0.21.14
+readonly BINARYEN_VERSION=132.0.0
+readonly NODE_MAJOR=20
+
+ROOT=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+TOOLS=${XDG_CACHE_HOME:-$HOME/.cache}/nightbank-tools
+LOGS=$ROOT/tests/output/logs
+mkdir -p "$TOOLS" "$LOGS"
+cd "$ROOT"
+
+say() { printf '[%s] %s\n' "$(date +%T)" "$*"; }
+
+die() {
+  printf '\nFAILED: %s\n' "$1" >&2
+  shift
+  (($#)) && printf '  %s\n' "$@" >&2
+  exit 1
+}
+
+have() { command -v "$1" >/dev/null 2>&1; }
+
+# step <log name> <what it does> <what to do if it fails> <command...>
+# Keeps the command's output in a log, gives a sign of life every 20 s, shows the end of the log on failure.
+step() {
+  local log=$LOGS/$1.log what=$2 hint=$3 pid started=$SECONDS ticks=0
+  shift 3
+  say "$what"
+  "$@" >"$log" 2>&1 </dev/null &
+  pid=$!
+  while kill -0 "$pid" 2>/dev/null; do
+    sleep 0.2
+    ticks=$((ticks + 1))
+    if ((ticks % 100 == 0)); then
+      say "  ... $((SECONDS - started)) s: $(tail -n 1 "$log" | tr -d '\r' | cut -c 1-90)"
+    fi
+  done
+  if wait "$pid"; then
+    ((SECONDS - started < 5)) || say "  done in $((SECONDS - started)) s"
+    return 0
+  fi
+  tail -n 60 "$log" >&2
+  printf '\nFAILED: %s\n  %s\n  The whole log: %s\n' "$what" "$hint" "${log#"$ROOT"/}" >&2
+  return 1
+}
+
+# as_root <command...>: directly, or through sudo where that works without (or with) a person at the keyboard.
+as_root() {
+  if ((EUID == 0)); then
+    "$@"
+  else
+    sudo -n "$@" 2>/dev/null || sudo "$@"
+  fi
+}
+
+apt_install() {
+  local missing=() package
+  for package in "$@"; do
+    [[ $(dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null) == installed ]] || missing+=("$package")
+  done
+  ((${#missing[@]})) || return 0
+  local command="apt-get install -y --no-install-recommends ${missing[*]}"
+  if ((EUID != 0)) && ! { have sudo && { sudo -n true 2>/dev/null || [[ -t 0 ]]; }; }; then
+    die "these Debian packages are missing and need root to install: ${missing[*]}" "As root: $command"
+  fi
+  if ((EUID != 0)) && ! sudo -n true 2>/dev/null; then sudo -v; fi
+  # A fresh machine has no package lists, or old ones: refresh them only then.
+  apt-cache show "${missing[@]}" >/dev/null 2>&1 \
+    || step apt-update "Refreshing the Debian package lists" "Check the network and the apt sources." \
+      as_root env DEBIAN_FRONTEND=noninteractive apt-get update || exit 1
+  # shellcheck disable=SC2086
+  step apt-install "Installing ${missing[*]}" "Check the network; the lists may be old: run apt-get update, then $command" \
+    as_root env DEBIAN_FRONTEND=noninteractive $command || exit 1
+}
+
+# ---------------------------------------------------------------------------------------------- Rust
+
+# A wasm32 standard library that the current `rustc` already has.
+has_wasm_std() {
+  compgen -G "$(rustc --print sysroot)/lib/rustlib/wasm32-unknown-unknown/lib/libstd-*.rlib" >/dev/null
+}
+
+setup_rust() {
+  if ! have cargo || ! have rustc; then
+    have apt-get || die "there is no Rust here" "Install Rust 1.88 or newer (rustup, or your system's packages), then run this again."
+    apt_install rustc-web cargo-web
+  fi
+  if ! have cc; then
+    have apt-get || die "there is no C compiler (cc) here" "Install gcc or clang; the build tools need one."
+    apt_install gcc libc6-dev
+  fi
+}
+
+# The checks want rustfmt and clippy; rustup brings both, Debian packages them.
+setup_rust_lints() {
+  if cargo fmt --version >/dev/null 2>&1 && cargo clippy --version >/dev/null 2>&1; then return; fi
+  if have rustup; then
+    die "rustfmt or clippy is missing" "Run: rustup component add rustfmt clippy"
+  elif have apt-get; then
+    apt_install rustfmt-web rust-web-clippy
+  else
+    die "rustfmt or clippy is missing" "Install them from where your Rust comes from."
+  fi
+}
+
+# Sets WASM_ENV: what `cargo build --target wasm32-unknown-unknown` needs in its environment.
+#
+# - a compiler that has the target already: nothing;
+# - rustup: `rustup target add`;
+# - Debian, or rustup told not to install (RUSTUP_AUTO_INSTALL=0): Debian's compiler, and its standard
+#   library built for wasm32 from Debian's copy of the source, once per compiler version, in the tools cache.
+setup_wasm() {
+  WASM_ENV=()
+  if has_wasm_std; then return; fi
+  if have rustup && [[ ${RUSTUP_AUTO_INSTALL:-1} != 0 ]]; then
+    step rustup "Adding the wasm32-unknown-unknown target with rustup" \
+      "Check the network, or run: rustup target add wasm32-unknown-unknown" \
+      rustup target add wasm32-unknown-unknown || exit 1
+    return
+  fi
+  have apt-get || die "this compiler has no wasm32-unknown-unknown target" \
+    "With rustup: rustup target add wasm32-unknown-unknown" "Otherwise install your system's package for that target."
+  apt_install rustc-web cargo-web rust-web-src lld-19
+  local version sysroot bin=$TOOLS/debian-rust-bin host
+  version=$(/usr/bin/rustc -V | cut -d ' ' -f 2)
+  host=$(/usr/bin/rustc -vV | sed -n 's/^host: //p')
+  sysroot=$TOOLS/wasm-std-$version
+  [[ -d $sysroot ]] || build_wasm_std "$sysroot" "$host" || exit 1
+  mkdir -p "$bin"
+  ln -sfn /usr/bin/cargo /usr/bin/rustc /usr/bin/rustdoc "$bin/"
+  WASM_ENV=(
+    "PATH=$bin:$PATH"
+    "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-19"
+    "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=--sysroot=$sysroot"
+  )
+}
+
+# build_wasm_std <sysroot> <host triple>: with bitcode embedded, as fat LTO asks for.
+build_wasm_std() {
+  local sysroot=$1 host=$2 work
+  work=$(mktemp -d)
+  mkdir -p "$work/crate/src" "$work/sysroot/lib/rustlib/wasm32-unknown-unknown/lib"
+  printf '[package]\nname = "std-for-wasm"\nversion = "0.0.0"\nedition = "2021"\n' >"$work/crate/Cargo.toml"
+  : >"$work/crate/src/lib.rs"
+  step wasm-std "Building the standard library for wasm32 (1 to 3 minutes, once)" \
+    "It needs Debian's rustc-web, cargo-web, rust-web-src and lld-19 of one version." \
+    env -C "$work/crate" -u RUSTUP_TOOLCHAIN -u CARGO_TARGET_DIR PATH="/usr/bin:$PATH" \
+    RUSTC=/usr/bin/rustc RUSTC_BOOTSTRAP=1 RUSTFLAGS=-Cembed-bitcode=yes \
+    CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-19 \
+    /usr/bin/cargo build --release -Zbuild-std=std,panic_abort,proc_macro,test --target wasm32-unknown-unknown \
+    || return 1
+  cp "$work"/crate/target/wasm32-unknown-unknown/release/deps/*.rlib \
+    "$work/sysroot/lib/rustlib/wasm32-unknown-unknown/lib/"
+  rm "$work"/sysroot/lib/rustlib/wasm32-unknown-unknown/lib/libstd_for_wasm-*
+  ln -s "/usr/lib/rustlib/$host" "$work/sysroot/lib/rustlib/$host"
+  mv -T "$work/sysroot" "$sysroot"
+  rm -rf "$work"
+}
+
+# --------------------------------------------------------------------------------------------- tools
+
+# cargo_tool <crate> <version> <extra cargo-install arguments...>
+cargo_tool() {
+  local crate=$1 version=$2 home=$TOOLS/$1-$2
+  shift 2
+  if [[ ! -f $home/done ]]; then
+    step "install-$crate" "Compiling $crate $version (3 to 8 minutes, once)" \
+      "Check the network and that a C compiler is there, then run this again." \
+      env -u CARGO_TARGET_DIR cargo install "$crate" --version "$version" --root "$home" "$@" || exit 1
+    touch "$home/done"
+  fi
+  PATH=$home/bin:$PATH
+}
+
+setup_node() {
+  if ! have node || ! have npm; then
+    have apt-get || die "there is no Node.js here" "Install Node.js $NODE_MAJOR or newer, with npm."
+    apt_install nodejs npm
+  fi
+  (($(node -p 'process.versions.node.split(".")[0]') >= NODE_MAJOR)) && return
+  # Older Debian releases carry an older Node.js; the npm package `node` brings a newer one.
+  local home=$TOOLS/node-$NODE_MAJOR
+  if [[ ! -x $home/node_modules/.bin/node ]]; then
+    step install-node "Fetching Node.js $NODE_MAJOR from npm (the one here is $(node -v))" \
+      "Or install Node.js $NODE_MAJOR or newer yourself." \
+      npm install --prefix "$home" --no-audit --no-fund "node@$NODE_MAJOR" || exit 1
+  fi
+  PATH=$home/node_modules/.bin:$PATH
+}
+
+setup_wasm_opt() {
+  local home=$TOOLS/binaryen-$BINARYEN_VERSION
+  if [[ ! -f $home/done ]]; then
+    step install-binaryen "Fetching wasm-opt (binaryen $BINARYEN_VERSION) from npm" "Check the network." \
+      npm install --prefix "$home" --no-audit --no-fund "binaryen@$BINARYEN_VERSION" || exit 1
+    touch "$home/done"
+  fi
+  PATH=$home/node_modules/.bin:$PATH
+}
+
+# wasm-bindgen's command line tool must be of exactly the version the lock file names.
+locked_version() {
+  awk -v name="\"$1\"" '$1 == "name" && $3 == name { getline; gsub(/"/, "", $3); print $3; exit }' Cargo.lock
+}
+
+# Everything `trunk_build` needs.
+setup_build() {
+  # One set-up at a time: two clones may start together.
+  if have flock; then
+    exec 9>"$TOOLS/lock"
+    flock -n 9 || { say "Waiting for another set-up to finish"; flock 9; }
+  fi
+  setup_rust
+  setup_node
+  setup_wasm_opt
+  setup_wasm
+  cargo_tool wasm-bindgen-cli "$(locked_version wasm-bindgen)"
+  cargo_tool trunk "$TRUNK_VERSION" --locked --no-default-features --features rustls
+  if have flock; then exec 9>&-; fi
+}
+
+# trunk_build <extra trunk arguments...>: the release build into dist/.
+trunk_build() {
+  step cargo-fetch "Fetching crates" \
+    "Check the network. If Cargo.lock is out of date: run cargo check and commit it." \
+    cargo fetch --locked || return 1
+  step trunk-build "Building the page (release; about 2 minutes, 5 the first time)" \
+    "The compiler's messages stand above." \
+    env -u RUSTFLAGS -u CARGO_BUILD_TARGET ${WASM_ENV[@]+"${WASM_ENV[@]}"} \
+    trunk build --release --offline true "$@"
+}
+
+# ------------------------------------------------------------------------------------- browser tests
+
+# Sets CHROMIUM to a real browser of the Chromium family.
+setup_browser() {
+  local name
+  if [[ -z ${CHROMIUM:-} ]]; then
+    for name in chromium chromium-browser google-chrome google-chrome-stable \
+      "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome"; do
+      if have "$name"; then CHROMIUM=$(command -v "$name"); break; fi
+    done
+  fi
+  if [[ -z ${CHROMIUM:-} ]]; then
+    have apt-get || die "there is no Chromium here" "Install Chromium or Chrome, or set CHROMIUM to its path."
+    apt_install chromium
+    CHROMIUM=$(command -v chromium)
+  fi
+  export CHROMIUM
+  local modules=tests/browser/node_modules
+  if ! cmp -s tests/browser/package-lock.json "$modules/.installed-lock"; then
+    step npm-ci "Fetching the browser-test packages from npm" "Check the network." \
+      npm ci --prefix tests/browser --no-audit --no-fund || exit 1
+    cp tests/browser/package-lock.json "$modules/.installed-lock"
+  fi
+}
+
+setup_tests() {
+  setup_build
+  setup_rust_lints
+  setup_browser
+}
