@@ -108,14 +108,14 @@ setup_rust_lints() {
   fi
 }
 
-# Sets WASM_ENV: what `cargo build --target wasm32-unknown-unknown` needs in its environment.
+# Sets WASM_BIN (goes before PATH) and WASM_ENV: what `cargo build --target wasm32-unknown-unknown` needs.
 #
 # - a compiler that has the target already: nothing;
 # - rustup: `rustup target add`;
 # - Debian, or rustup told not to install (RUSTUP_AUTO_INSTALL=0): Debian's compiler, and its standard
 #   library built for wasm32 from Debian's copy of the source, once per compiler version, in the tools cache.
 setup_wasm() {
-  WASM_ENV=()
+  WASM_BIN='' WASM_ENV=()
   if has_wasm_std; then return; fi
   if have rustup && [[ ${RUSTUP_AUTO_INSTALL:-1} != 0 ]]; then
     step rustup "Adding the wasm32-unknown-unknown target with rustup" \
@@ -133,8 +133,8 @@ setup_wasm() {
   [[ -d $sysroot ]] || build_wasm_std "$sysroot" "$host" || exit 1
   mkdir -p "$bin"
   ln -sfn /usr/bin/cargo /usr/bin/rustc /usr/bin/rustdoc "$bin/"
+  WASM_BIN=$bin:
   WASM_ENV=(
-    "PATH=$bin:$PATH"
     "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-19"
     "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=--sysroot=$sysroot"
   )
@@ -231,7 +231,7 @@ trunk_build() {
     cargo fetch --locked || return 1
   step trunk-build "Building the page (release; about 2 minutes, 5 the first time)" \
     "The compiler's messages stand above." \
-    env -u RUSTFLAGS -u CARGO_BUILD_TARGET ${WASM_ENV[@]+"${WASM_ENV[@]}"} \
+    env -u RUSTFLAGS -u CARGO_BUILD_TARGET RUST_BACKTRACE=0 PATH="$WASM_BIN$PATH" ${WASM_ENV[@]+"${WASM_ENV[@]}"} \
     trunk build --release --offline true "$@"
 }
 
