@@ -35,8 +35,11 @@
 //! # Limits
 //!
 //! The monthly mean is taken as known. What is wrong with it (10 % where measured, 20 % where
-//! estimated) comes on top of the spread drawn here. The persistence was measured in a maritime
-//! climate at 52 degrees north and is used everywhere.
+//! estimated) comes on top of the spread drawn here. The next-day correlation was found over seven
+//! measured sites, the slow part in central Europe; both are used
+//! everywhere and in every season (De Bilt: 0.25 in winter, 0.43 in spring). Against 20 measured
+//! years at De Bilt, chances of lasting N nights were off by 3.5 points on average where the outcome
+//! was open, and by 7 where the climate came from other years than the ones forecast.
 
 mod day_distribution;
 mod monthly;
