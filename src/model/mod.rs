@@ -5,6 +5,7 @@
 //! pass through [`Setup::sanitised`] on the way in.
 
 pub mod bank;
+pub mod catalogue;
 pub mod charging;
 pub mod inverter;
 pub mod limits;
@@ -13,6 +14,7 @@ pub mod log;
 pub mod money;
 pub mod setup;
 pub mod trip;
+pub mod typed_words;
 pub mod wiring;
 
 pub use bank::{Bank, BatteryPlace, Chemistry, SystemVoltage};

@@ -1,0 +1,174 @@
+# Names of the appliances in the catalogue, one message per key.
+
+## Cold
+app-fridge-compressor-small = Compressor fridge, 40–60 L
+app-fridge-compressor-large = Compressor fridge, 80–130 L
+app-coolbox-compressor = Compressor cool box, 30–45 L
+app-freezer = Freezer, 12 V
+app-coolbox-thermoelectric = Thermoelectric cool box
+app-fridge-absorption-control = Absorption fridge on gas: electronics
+app-fridge-absorption-element = Absorption fridge: 12 V element, driving only
+app-fridge-vent-fans = Fridge vent fans
+app-fridge-drawer = Drawer fridge, 20–30 L
+app-fridge-household = Household fridge, mains
+app-ice-maker = Ice maker
+
+## Heating
+app-heater-diesel = Diesel or petrol air heater: fan
+app-heater-diesel-start = Diesel or petrol heater: glow plug at start
+app-heater-gas-blown = Gas blown-air heater: fan
+app-furnace-blower = Propane furnace: blower
+app-boiler-wet = Wet central heating: boiler and pump
+app-water-heater-ignition = Water heater: ignition, frost valve
+app-electric-blanket = Electric blanket, 12 V
+app-fan-heater-12v = Fan heater, 12 V
+app-heater-mains = Electric heater, mains
+app-underfloor-heating = Electric floor heating
+app-water-heater-electric = Electric water heater, mains
+app-heated-seat-pad = Heated seat pad
+app-tank-heater-pads = Tank and pipe heating pads
+app-pellet-stove = Pellet stove: fan and feed
+
+## Air
+app-roof-fan = Roof fan
+app-desk-fan = Desk or clip-on fan, 12 V
+app-evaporative-cooler = Evaporative cooler
+app-air-con-roof = Air conditioner, mains
+app-air-con-12v = Air conditioner, 12 V
+app-extractor-hood = Cooker hood
+app-dehumidifier = Dehumidifier
+app-air-purifier = Air purifier
+
+## Water
+app-pump-diaphragm = Water pump, diaphragm
+app-pump-submersible = Water pump, submersible
+app-toilet-flush = Toilet flush pump
+app-macerator = Macerator or waste pump
+app-shower-booster = Shower booster, outdoor shower
+app-shower-drain-pump = Shower drain pump
+app-water-purifier = Water purifier, UV
+
+## Light
+app-led-spot = LED lamp
+app-led-strip = LED strip, per metre
+app-awning-light = Awning light, LED
+app-halogen-lamp = Halogen lamp, 10 W
+app-fluorescent-tube = Fluorescent tube, 8–13 W
+app-night-light = Night light, step light
+app-reading-light = Reading light
+app-string-lights = String lights
+app-wardrobe-lights = Wardrobe and locker lights
+app-lantern-charging = Lantern or torch, charging
+app-mosquito-lamp = Mosquito lamp
+
+## Screens and sound
+app-tv-small = Television, 19–24 inch, 12 V
+app-tv-large = Television, 28–32 inch, 12 V
+app-satellite-tv = Satellite television dish and receiver
+app-streaming-stick = Digital receiver or streaming stick
+app-projector = Mini projector
+app-laptop = Laptop
+app-monitor = Computer monitor
+app-tablet = Tablet, charging
+app-phone = Phone, charging
+app-smart-watch = Watch or earbuds, charging
+app-camera = Camera battery, charging
+app-drone = Drone battery, charging
+app-power-bank = Power bank, charging
+app-games-console = Games console
+app-radio = Radio, head unit
+app-speaker = Wireless speaker, charging
+app-soundbar = Soundbar or amplifier
+app-two-way-radio = Two-way radio
+
+## Network
+app-mobile-router = Mobile router, 4G/5G
+app-satellite-internet-small = Satellite internet terminal, small
+app-satellite-internet-large = Satellite internet terminal, large
+app-aerial-amplifier = Aerial amplifier
+app-signal-booster = Mobile signal booster
+
+## Health
+app-cpap-dry = CPAP, humidifier off
+app-cpap-humidifier = CPAP with heated humidifier
+app-nebuliser = Nebuliser
+app-medicine-cooler = Medicine cooler
+app-oxygen-concentrator = Oxygen concentrator
+app-wheelchair-charging = Wheelchair or mobility scooter, charging
+app-baby-monitor = Baby monitor
+
+## Kitchen
+app-kettle-low-watt = Kettle, low wattage
+app-kettle-household = Kettle, household
+app-kettle-12v = Kettle, 12 V
+app-induction-hob = Induction hob
+app-hot-plate = Electric hot plate
+app-microwave = Microwave oven, 800 W output
+app-toaster = Toaster
+app-coffee-pod = Coffee machine, pods or espresso
+app-coffee-filter = Coffee machine, filter
+app-coffee-grinder = Coffee grinder
+app-air-fryer = Air fryer
+app-slow-cooker = Slow cooker, rice cooker
+app-multi-cooker = Electric pressure cooker
+app-electric-grill = Electric grill
+app-sandwich-maker = Sandwich or waffle maker
+app-egg-boiler = Egg boiler
+app-blender = Blender
+app-bottle-warmer = Bottle warmer, 12 V
+app-hob-ignition = Gas hob and oven: ignition
+
+## Body and laundry
+app-hairdryer = Hairdryer
+app-hair-straightener = Hair straightener
+app-shaver-toothbrush = Shaver, electric toothbrush
+app-hair-clipper = Hair clipper
+app-washing-machine = Mini washing machine
+app-spin-dryer = Spin dryer
+app-iron = Travel iron
+
+## Tools
+app-e-bike = E-bike, charging (500 Wh)
+app-e-scooter = E-scooter, charging (300 Wh)
+app-power-tool-charger = Power tool charger
+app-vacuum = Vacuum cleaner, 12 V or handheld
+app-air-compressor = Air compressor for tyres
+app-inflator = Inflator for awning or board
+app-bed-lift = Electric bed or TV lift
+app-electric-fence = Electric fence
+app-power-station = Portable power station, charging
+
+## Vehicle
+app-motor-mover = Motor mover
+app-entrance-step = Electric step
+app-levelling = Levelling jacks, steadies
+app-dash-cam = Dash camera, parking mode
+app-reversing-camera = Reversing camera and display
+app-slide-out = Slide-out motor
+app-awning-motor = Awning motor
+app-winch = Winch
+app-boat-motor-charging = Electric boat motor, charging
+
+## Standby
+app-control-panel = Control panel, power unit
+app-whole-van-standby = Whole-van standby, large motorhome
+app-gas-alarm = Gas, CO or smoke alarm, 12 V
+app-alarm-tracker = Burglar alarm and tracker
+app-usb-socket = USB socket, nothing plugged in
+app-inverter-idle-300w = Inverter left on, 300 W
+app-inverter-idle-1kw = Inverter left on, 1 kW
+app-inverter-idle-2kw = Inverter left on, 2 kW
+app-inverter-idle-3kw = Inverter left on, 3 kW
+app-inverter-power-save = Inverter in power-save mode
+app-battery-monitor = Battery monitor, BMS
+app-solar-controller = Solar controller, own use
+app-unexplained-standby = Standby with everything off
+app-heater-panel-standby = Heater panel, standby
+app-tank-sensors = Tank level sensors
+app-clock-memory = Clock, radio memory
+app-dcdc-standby = Dc-dc charger, standby
+app-security-camera = Security camera
+app-smart-hub = Smart home hub
+app-tyre-pressure-display = Tyre pressure display
+app-relay-held = Relay held on
+app-switch-lights = Lit switches and indicators
