@@ -116,11 +116,17 @@ impl DaySun {
         if self.above_air.0 > 0.0 { self.clear / self.above_air } else { 0.0 }
     }
 
+    /// Daily clearness of the clearest day, 0 in the polar night. A larger k gives the same day.
+    #[must_use]
+    pub fn k_frac_max(&self) -> f64 {
+        CLEAREST_DAY * self.clear_sky_k_frac()
+    }
+
     /// Daily clearness of an irradiation on level ground, held between 0 and the clearest day.
     #[must_use]
     pub fn k_frac_of(&self, global: WattHoursPerSquareMetre) -> f64 {
         if self.above_air.0 > 0.0 && global.0 > 0.0 {
-            (global / self.above_air).min(CLEAREST_DAY * self.clear_sky_k_frac())
+            (global / self.above_air).min(self.k_frac_max())
         } else {
             0.0
         }

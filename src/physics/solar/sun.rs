@@ -126,34 +126,64 @@ impl Sun {
     /// positive.
     #[must_use]
     pub fn seen_from(self, latitude: Degrees, longitude: Degrees) -> SunDirection {
-        let hour_angle = self.greenwich_hour_angle_rad + longitude.radians();
-        let (sin_h, cos_h) = hour_angle.sin_cos();
-        let (sin_dec, cos_dec) = self.declination_rad.sin_cos();
-        let (sin_lat, cos_lat) = latitude.radians().sin_cos();
-        SunDirection {
-            east: -cos_dec * sin_h,
-            north: sin_dec * cos_lat - cos_dec * sin_lat * cos_h,
-            up: sin_dec * sin_lat + cos_dec * cos_lat * cos_h - PARALLAX_RAD / self.distance_au,
-        }
+        let hour_angle_rad = self.greenwich_hour_angle_rad + longitude.radians();
+        let mut seen = direction(latitude.radians(), self.declination_rad, hour_angle_rad);
+        seen.up -= PARALLAX_RAD / self.distance_au;
+        seen
     }
 
-    /// Sunset hour angle [rad], 0 in the polar night and pi in the polar day, for an upper edge
-    /// of the sun at `elevation` (0: centre on the horizon, no refraction).
+    /// Irradiation of a horizontal surface above the air over a whole day with this sun.
     #[must_use]
-    pub fn sunset_hour_angle_rad(self, latitude: Degrees, elevation: Degrees) -> f64 {
-        let (sin_dec, cos_dec) = self.declination_rad.sin_cos();
-        let (sin_lat, cos_lat) = latitude.radians().sin_cos();
-        let above = elevation.radians().sin() - sin_lat * sin_dec;
-        let swing = cos_lat * cos_dec;
-        // At a pole the swing vanishes; the sign of `above` alone decides.
-        if above >= swing.abs() {
-            0.0
-        } else if above <= -swing.abs() {
-            PI
-        } else {
-            (above / swing).acos()
-        }
+    pub fn daily_horizontal(self, latitude: Degrees) -> WattHoursPerSquareMetre {
+        daily_horizontal(self.extraterrestrial_normal(), latitude, self.declination())
     }
+}
+
+fn direction(latitude_rad: f64, declination_rad: f64, hour_angle_rad: f64) -> SunDirection {
+    let (sin_h, cos_h) = hour_angle_rad.sin_cos();
+    let (sin_dec, cos_dec) = declination_rad.sin_cos();
+    let (sin_lat, cos_lat) = latitude_rad.sin_cos();
+    SunDirection {
+        east: -cos_dec * sin_h,
+        north: sin_dec * cos_lat - cos_dec * sin_lat * cos_h,
+        up: sin_dec * sin_lat + cos_dec * cos_lat * cos_h,
+    }
+}
+
+/// Hour angle at which the sun's centre sinks to `elevation` (0: the horizon, no refraction):
+/// 0 in the polar night, 180 degrees in the polar day.
+#[must_use]
+pub fn sunset_hour_angle(latitude: Degrees, declination: Degrees, elevation: Degrees) -> Degrees {
+    let (sin_dec, cos_dec) = declination.radians().sin_cos();
+    let (sin_lat, cos_lat) = latitude.radians().sin_cos();
+    let above = elevation.radians().sin() - sin_lat * sin_dec;
+    let swing = (cos_lat * cos_dec).abs();
+    // At a pole the swing vanishes; the sign of `above` alone decides.
+    if above >= swing {
+        Degrees(0.0)
+    } else if above <= -swing {
+        Degrees(180.0)
+    } else {
+        Degrees((above / swing).acos().to_degrees())
+    }
+}
+
+/// Irradiation of a horizontal surface above the air over a whole day at one declination:
+/// `24/pi G0n (cos phi cos delta sin ws + ws sin phi sin delta)`, ws the sunset hour angle. Zero in
+/// the polar night.
+///
+/// Source: Duffie and Beckman, Solar Engineering of Thermal Processes, eq. 1.10.3.
+#[must_use]
+pub fn daily_horizontal(
+    extraterrestrial_normal: WattsPerSquareMetre,
+    latitude: Degrees,
+    declination: Degrees,
+) -> WattHoursPerSquareMetre {
+    let sunset = sunset_hour_angle(latitude, declination, Degrees(0.0)).radians();
+    let (sin_dec, cos_dec) = declination.radians().sin_cos();
+    let (sin_lat, cos_lat) = latitude.radians().sin_cos();
+    let swept = cos_lat * cos_dec * sunset.sin() + sunset * sin_lat * sin_dec;
+    WattHoursPerSquareMetre(24.0 / PI * extraterrestrial_normal.0 * swept.max(0.0))
 }
 
 /// Direction to the sun as a unit vector in the ground's frame.
@@ -180,6 +210,13 @@ impl SunDirection {
         let (sin_el, cos_el) = elevation.radians().sin_cos();
         let (sin_az, cos_az) = azimuth.radians().sin_cos();
         Self { east: cos_el * sin_az, north: cos_el * cos_az, up: sin_el }
+    }
+
+    /// The sun at a declination and hour angle (0 at solar noon, west positive), seen from a
+    /// latitude.
+    #[must_use]
+    pub fn from_hour_angle(latitude: Degrees, declination: Degrees, hour_angle: Degrees) -> Self {
+        direction(latitude.radians(), declination.radians(), hour_angle.radians())
     }
 
     /// True elevation above the horizon (no refraction), -90 to 90.
@@ -214,22 +251,13 @@ impl SunDirection {
     }
 }
 
-/// Daily irradiation of a horizontal surface above the air, H0:
-/// `24/pi G0n (cos phi cos delta sin ws + ws sin phi sin delta)`, with the sun taken at the place's own
-/// noon of `date`. Zero in the polar night.
-///
-/// Source: Duffie and Beckman, Solar Engineering of Thermal Processes, eq. 1.10.3.
+/// Irradiation of a horizontal surface above the air over one day, H0, with the sun taken at the
+/// place's own noon of `date`.
 #[must_use]
 pub fn daily_extraterrestrial(
     date: Date,
     latitude: Degrees,
     longitude: Degrees,
 ) -> WattHoursPerSquareMetre {
-    let noon = JulianDate::from_utc(date, 720.0 - longitude.0 * 4.0);
-    let sun = Sun::at(noon);
-    let sunset = sun.sunset_hour_angle_rad(latitude, Degrees(0.0));
-    let (sin_dec, cos_dec) = sun.declination_rad.sin_cos();
-    let (sin_lat, cos_lat) = latitude.radians().sin_cos();
-    let mean_up = cos_lat * cos_dec * sunset.sin() + sunset * sin_lat * sin_dec;
-    WattHoursPerSquareMetre(24.0 / PI * sun.extraterrestrial_normal().0 * mean_up.max(0.0))
+    Sun::at(JulianDate::from_utc(date, 720.0 - longitude.0 * 4.0)).daily_horizontal(latitude)
 }

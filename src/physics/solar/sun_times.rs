@@ -5,7 +5,7 @@
 //! Noon is where the hour angle is zero; rise and set lie the sunset hour angle before and after
 //! it. Each is found by three rounds of substitution, as the sun moves on meanwhile.
 
-use super::sun::{JulianDate, Sun};
+use super::sun::{JulianDate, Sun, sunset_hour_angle};
 use crate::units::{Degrees, Hours};
 use time::Date;
 
@@ -53,7 +53,7 @@ impl SunTimes {
             let mut hours = noon + side * 6.0;
             for _ in 0..5 {
                 let sun = sun_at(hours);
-                let half_day = sun.sunset_hour_angle_rad(latitude, RISE_ELEVATION).to_degrees();
+                let half_day = sunset_hour_angle(latitude, sun.declination(), RISE_ELEVATION).0;
                 if half_day <= 0.0 || half_day >= 180.0 {
                     return None;
                 }

@@ -2,12 +2,11 @@
 //!
 //! ```text
 //! yield(day, hour, k) = (1 - f) Y[day][i][hour] + f Y[day][i+1][hour]
-//! k = (i + f) 0.06,  i = 0..14,  0 <= f <= 1
+//! k = (i + f) k_max / 15,  i = 0..14,  0 <= f <= 1,  k_max: the day's clearest sky
 //! ```
-//! Y is worked out by [`super::day`] and [`super::panel`] at sixteen values of k from 0 to 0.90.
-//! Between them the yield is taken as straight; that is within one part in a hundred of a clear
-//! day's hour. Sun geometry and skies are shared by all arrays. Looking up a day costs
-//! two rows of 24 hours.
+//! Y is worked out by [`super::day`] and [`super::panel`] at sixteen values of k from 0 to the
+//! clearest day. Between them the yield is taken as straight. Sun geometry and skies are shared by
+//! all arrays. Looking up a day costs two rows of 24 hours.
 
 use super::day::{ArrayDay, DaySun};
 use super::irradiance::GROUND_REFLECTANCE;
@@ -19,8 +18,6 @@ use time::{Date, Duration};
 
 /// Number of clearness values worked out.
 const BINS: usize = 16;
-/// Distance between them.
-const K_STEP: f64 = 0.06;
 
 /// Where and when the arrays stand.
 #[derive(Clone, Debug, PartialEq)]
@@ -65,6 +62,8 @@ type Row = [HourYield; 24];
 struct TableDay {
     sun: DaySun,
     air: [Celsius; 24],
+    /// Distance between the clearness values; 0 in the polar night.
+    k_step: f64,
     rows: [Row; BINS],
 }
 
@@ -194,9 +193,9 @@ impl SolarTable {
 
     /// The two rows that enclose k, and the weight of the second.
     fn rows(&self, day: usize, k_frac: f64) -> Option<(&Row, &Row, f64)> {
-        let rows = &self.days.get(day)?.rows;
-        let position = (k_frac / K_STEP).clamp(0.0, (BINS - 1) as f64);
-        if position.is_nan() || position <= 0.0 {
+        let TableDay { rows, k_step, .. } = self.days.get(day)?;
+        let position = (k_frac / k_step).clamp(0.0, (BINS - 1) as f64);
+        if position.is_nan() || position <= 0.0 || *k_step <= 0.0 {
             return None;
         }
         let below = (position as usize).min(BINS - 2);
@@ -212,13 +211,14 @@ impl TableDay {
         arrays: &[(SolarArray, Panel)],
         ground_reflectance: f64,
     ) -> Self {
+        let k_step = sun.k_frac_max() / (BINS - 1) as f64;
         let mut rows = [[HourYield::default(); 24]; BINS];
         let geometries: Vec<_> = arrays
             .iter()
             .map(|(array, panel)| (ArrayDay::new(&sun, array, ground_reflectance), panel))
             .collect();
         for (bin, row) in rows.iter_mut().enumerate().skip(1) {
-            let skies = sun.skies(bin as f64 * K_STEP);
+            let skies = sun.skies(bin as f64 * k_step);
             for (geometry, panel) in &geometries {
                 let light = geometry.in_cells(&skies);
                 for ((sum, light), &air) in row.iter_mut().zip(light).zip(&air) {
@@ -228,7 +228,7 @@ impl TableDay {
                 }
             }
         }
-        Self { sun, air, rows }
+        Self { sun, air, k_step, rows }
     }
 }
 
