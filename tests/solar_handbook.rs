@@ -298,7 +298,7 @@ fn hay_davies_of_pvlib_tests() {
             ..Sky::default()
         };
         let sun = SunDirection::from_angles(Degrees(90.0 - zenith), Degrees(azimuth));
-        let normal = WattsPerSquareMetre(1321.165_583);
+        let normal = WattsPerSquareMetre(1_321.165_583);
         let light = PlaneLight::on(plane, sun, sky, normal, 0.2, SkyModel::HayDavies);
         near((light.sky + light.circumsolar).0, expected, 0.001, "W/m2");
     }
