@@ -1,0 +1,393 @@
+//! One step of the whole bank: power in or out, charge, voltage and losses.
+//!
+//! State is the charge `q` and the kinetic height difference `d` ([`super::rate`]).
+//!
+//! ```text
+//! discharging at the power P:  (V - I R) I = P        dq = -I dt
+//! charging    with the power P: (V + I R_p) I = P      dq = eta I dt,  I <= I_acc
+//! V = (E(q1) - E(q0)) / (q1 - q0)                      mean rested voltage over the step
+//! ```
+//!
+//! `V` is found by iteration, so the energy of a step closes: what went in is what is stored and
+//! what was lost, to 1e-9. Cold does not destroy charge; it puts the lowest part out of reach:
+//! at the capacity share `g(T)` the bank is empty at `1 - g` and the user's limit `m` lies at
+//! `1 - (1 - m) g`.
+//!
+//! | symbol | meaning | unit |
+//! |---|---|---|
+//! | `q` | charge, 25 degrees Celsius, with age | Ah |
+//! | `E(q)` | energy held | Wh |
+//! | `R`, `R_p` | resistance, polarisation resistance | Ohm |
+//! | `eta` | charge efficiency | - |
+//! | `g(T)` | share of capacity within reach | - |
+
+use super::chemistry::{CellData, cell_data};
+use super::open_circuit::OpenCircuit;
+use super::rate::Kinetic;
+use super::temperature;
+use crate::model::{Bank, Chemistry};
+use crate::units::{AmpHours, Amps, Celsius, Hours, Ohms, Volts, WattHours, Watts};
+
+/// A month for self-discharge figures.
+const MONTH: Hours = Hours(30.0 * 24.0);
+/// Passes to find the mean voltage of a step; each gains about three decimals.
+const PASSES: usize = 4;
+
+/// A bank ready to be stepped.
+#[derive(Clone, Debug)]
+pub struct BankPhysics {
+    /// Chemistry data of a 12 V block.
+    pub cell: &'static CellData,
+    /// Chemistry.
+    pub chemistry: Chemistry,
+    /// Capacity with age at 25 degrees Celsius.
+    pub capacity: AmpHours,
+    /// Lowest state of charge allowed at 25 degrees Celsius, 0..1.
+    pub soc_min_frac: f64,
+    /// Voltage and energy over state of charge.
+    pub curve: OpenCircuit,
+    twelves: f64,
+    resistance_25c: Ohms,
+    kinetic: Kinetic,
+    dt: Hours,
+    cold_charge: bool,
+    heated: bool,
+}
+
+/// What the bank meets during an hour; depends on temperature alone.
+#[derive(Clone, Copy, Debug)]
+pub struct Conditions {
+    /// Battery temperature.
+    pub temperature: Celsius,
+    /// Share of the capacity within reach, 0..1.
+    pub reach_frac: f64,
+    /// State of charge below which nothing more comes out, 0..1.
+    pub empty_frac: f64,
+    /// State of charge the user does not want to go below, 0..1.
+    pub low_frac: f64,
+    /// Resistance.
+    pub resistance: Ohms,
+    /// Time constant of the taper.
+    pub taper: Hours,
+    /// Charge voltage.
+    pub absorption: Volts,
+    /// Charge lost by itself per hour [A].
+    pub self_discharge: Amps,
+    /// It may be charged (false: lithium in the cold).
+    pub may_charge: bool,
+    /// Power of the battery's own heating while it is charged in the cold.
+    pub heating: Watts,
+}
+
+/// Charge and wells.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BankState {
+    /// Charge as a share of the capacity, 0..1, as a battery monitor counts it.
+    pub soc_frac: f64,
+    /// Height difference of the kinetic wells [Ah].
+    pub difference_ah: f64,
+}
+
+impl BankState {
+    /// At rest at a state of charge.
+    #[must_use]
+    pub fn rested(soc_frac: f64) -> Self {
+        Self { soc_frac: soc_frac.clamp(0.0, 1.0), difference_ah: 0.0 }
+    }
+}
+
+/// What one step moved. Energies at the terminals unless said otherwise; none is negative except
+/// `stored`.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Flow {
+    /// Taken in at the terminals.
+    pub taken: WattHours,
+    /// Given out at the terminals.
+    pub given: WattHours,
+    /// Lost to charge efficiency.
+    pub lost_charging: WattHours,
+    /// Lost in resistance and polarisation.
+    pub lost_resistance: WattHours,
+    /// Lost by self-discharge.
+    pub lost_self: WattHours,
+    /// Change of the energy held.
+    pub stored: WattHours,
+    /// Mean current, charging positive.
+    pub current: Amps,
+    /// Voltage at the terminals.
+    pub volts: Volts,
+}
+
+impl Flow {
+    /// What does not add up: in less out less lost less stored. Zero but for rounding.
+    #[must_use]
+    pub fn residual(&self) -> WattHours {
+        self.taken
+            - self.given
+            - self.lost_charging
+            - self.lost_resistance
+            - self.lost_self
+            - self.stored
+    }
+}
+
+impl BankPhysics {
+    /// From the user's bank, stepped by `dt`.
+    #[must_use]
+    pub fn new(bank: &Bank, dt: Hours) -> Self {
+        let cell = cell_data(bank.chemistry);
+        let capacity = bank.aged_capacity().max(AmpHours(0.1));
+        let twelves = bank.system.twelves();
+        // Resistance falls with size and rises as the battery ages.
+        let per_100ah = cell.resistance.0 * twelves * 100.0 / capacity.0;
+        Self {
+            cell,
+            chemistry: bank.chemistry,
+            capacity,
+            soc_min_frac: bank.soc_min_frac,
+            curve: OpenCircuit::new(bank.chemistry, bank.system, capacity),
+            twelves,
+            resistance_25c: Ohms(per_100ah),
+            kinetic: Kinetic::new(capacity, cell.available_frac, cell.recovery_per_h, dt),
+            dt,
+            cold_charge: bank.chemistry.is_lead() || bank.heated || bank.cold_charge_allowed,
+            heated: bank.heated && !bank.chemistry.is_lead(),
+        }
+    }
+
+    /// Conditions at a battery temperature.
+    #[must_use]
+    pub fn conditions(&self, at: Celsius) -> Conditions {
+        let reach = temperature::capacity_frac(self.chemistry, at);
+        let frost = at.0 < 0.0;
+        let absorption = self.cell.absorption.0
+            + self.cell.absorption_v_per_k * (at.0 - 25.0).clamp(-25.0, 20.0);
+        Conditions {
+            temperature: at,
+            reach_frac: reach,
+            empty_frac: 1.0 - reach,
+            low_frac: 1.0 - (1.0 - self.soc_min_frac) * reach,
+            resistance: self.resistance_25c * temperature::resistance_factor(self.chemistry, at),
+            taper: self.cell.taper * temperature::taper_factor(at),
+            absorption: Volts(absorption * self.twelves),
+            self_discharge: self.capacity / MONTH
+                * (self.cell.self_discharge_month_frac * temperature::self_discharge_factor(at)),
+            may_charge: self.cold_charge || !frost,
+            // About 25 W for 100 Ah at 12 V (common practice, no source).
+            heating: if self.heated && frost {
+                Watts(0.25 * self.capacity.0 * self.twelves)
+            } else {
+                Watts::ZERO
+            },
+        }
+    }
+
+    /// Energy within reach between full and the user's limit, at the terminals without load.
+    #[must_use]
+    pub fn usable(&self, conditions: &Conditions) -> WattHours {
+        self.curve.energy(1.0) - self.curve.energy(conditions.low_frac)
+    }
+
+    /// Draw of the battery's management system.
+    #[must_use]
+    pub fn management(&self) -> Watts {
+        self.cell.management * self.twelves
+    }
+
+    /// Most current the bank accepts now.
+    #[inline]
+    #[must_use]
+    pub fn accepts(&self, state: &BankState, conditions: &Conditions) -> Amps {
+        if !conditions.may_charge {
+            return Amps::ZERO;
+        }
+        let missing = (1.0 - state.soc_frac).max(0.0) * self.capacity.0;
+        Amps((missing / conditions.taper.0).min(self.cell.bulk_limit_c * self.capacity.0))
+    }
+
+    /// Charge efficiency at a state of charge.
+    #[inline]
+    #[must_use]
+    pub fn charge_frac(&self, soc_frac: f64) -> f64 {
+        let x = soc_frac.clamp(0.0, 1.0) * (super::chemistry::POINTS - 1) as f64;
+        let i = (x as usize).min(super::chemistry::POINTS - 2);
+        let table = &self.cell.charge_frac;
+        table[i] + (table[i + 1] - table[i]) * (x - i as f64)
+    }
+
+    /// Voltage at the terminals while charging with `current`.
+    #[inline]
+    #[must_use]
+    pub fn charging_volts(&self, state: &BankState, c: &Conditions, current: Amps) -> Volts {
+        let rest = self.curve.volts(state.soc_frac);
+        let most = self.accepts(state, c);
+        if most.0 <= 0.0 {
+            return c.absorption.max(rest);
+        }
+        let share = (current.0 / most.0).clamp(0.0, 1.0);
+        Volts(rest.0 + (c.absorption.0 - rest.0).max(0.0) * share)
+    }
+
+    /// Voltage at the terminals at a momentary draw, surface depletion included. Infinite power
+    /// is not to be had: beyond the most the bank can give this is half the rested voltage.
+    #[must_use]
+    pub fn sagging_volts(&self, state: &BankState, c: &Conditions, draw: Watts) -> Volts {
+        let depleted = self.kinetic.bound_frac * state.difference_ah.max(0.0) / self.capacity.0;
+        let rest = self.curve.volts(state.soc_frac - depleted);
+        let current = current_for(draw, rest, self.resistance_at(state.soc_frac, c));
+        rest - current * self.resistance_at(state.soc_frac, c)
+    }
+
+    /// Resistance rises towards empty: by 60 % at the bottom (common practice, no source).
+    #[inline]
+    fn resistance_at(&self, soc_frac: f64, c: &Conditions) -> Ohms {
+        let down = 1.0 - soc_frac;
+        c.resistance * (1.0 + 0.6 * down * down)
+    }
+
+    /// Charge with at most the power `offered` at the terminals for one step.
+    #[inline]
+    pub fn charge(&self, state: &mut BankState, c: &Conditions, offered: Watts) -> Flow {
+        let most = self.accepts(state, c);
+        if most.0 <= 0.0 || offered.0 <= 0.0 {
+            return self.rest(state, c);
+        }
+        let (before, energy_before) = (state.soc_frac, self.curve.energy(state.soc_frac));
+        let eta = self.charge_frac(before);
+        let missing = (1.0 - before) * self.capacity.0;
+        let bulk = self.cell.bulk_limit_c * self.capacity.0;
+        let mut mean_v = self.curve.volts(before).0;
+        let mut gain = 0.0;
+        let mut volts = mean_v;
+        for _ in 0..PASSES {
+            let above = (c.absorption.0 - mean_v).max(0.02);
+            let polarisation = Ohms(above / most.0);
+            let wanted = charging_current(offered, Volts(mean_v), polarisation).0.min(bulk);
+            let (straight, tapered) = self.fill(missing, wanted, eta, c.taper.0);
+            gain = (straight + tapered).min(missing);
+            let before_taper = mean_v + polarisation.0 * wanted.min(most.0);
+            volts = (straight * before_taper + tapered * (mean_v + above)) / (straight + tapered);
+            let after = (before + gain / self.capacity.0).min(1.0);
+            let settled = (self.curve.energy(after).0 - energy_before.0) / gain;
+            let change = (settled - mean_v).abs();
+            mean_v = settled;
+            if change < 1e-12 {
+                break;
+            }
+        }
+        let current = Amps(gain / (eta * self.dt.0));
+        let volts = Volts(volts.min(offered.0 / current.0).max(mean_v));
+        state.soc_frac = (before + gain / self.capacity.0).min(1.0);
+        let stored = self.curve.energy(state.soc_frac) - energy_before;
+        let taken = volts * current * self.dt;
+        let lost_charging = current * self.dt * Volts(mean_v) * (1.0 - eta);
+        let lost_resistance = (volts - Volts(mean_v)) * current * self.dt;
+        state.difference_ah = self.kinetic.advance(state.difference_ah, -current * eta);
+        let mut flow = Flow {
+            taken,
+            lost_charging,
+            lost_resistance,
+            stored,
+            current,
+            volts,
+            ..Flow::default()
+        };
+        self.leak(state, c, &mut flow);
+        flow
+    }
+
+    /// Charge stored in one step at the constant current `wanted_a` until the taper begins, and
+    /// in the taper after that [Ah].
+    #[inline]
+    fn fill(&self, missing_ah: f64, wanted_a: f64, eta: f64, taper_h: f64) -> (f64, f64) {
+        let tapered = |left_ah: f64, t_h: f64| left_ah * (1.0 - (-eta * t_h / taper_h).exp());
+        let left_at_taper = wanted_a * taper_h;
+        if left_at_taper >= missing_ah {
+            return (0.0, tapered(missing_ah, self.dt.0));
+        }
+        let until_taper = (missing_ah - left_at_taper) / (eta * wanted_a);
+        if until_taper >= self.dt.0 {
+            return (eta * wanted_a * self.dt.0, 0.0);
+        }
+        (eta * wanted_a * until_taper, tapered(left_at_taper, self.dt.0 - until_taper))
+    }
+
+    /// Draw the power `wanted` at the terminals for one step, or what there is.
+    #[inline]
+    pub fn discharge(&self, state: &mut BankState, c: &Conditions, wanted: Watts) -> Flow {
+        let before = state.soc_frac;
+        let energy_before = self.curve.energy(before);
+        let resistance = self.resistance_at(before, c);
+        let reach = ((before - c.empty_frac) * self.capacity.0
+            - self.kinetic.stranded(state.difference_ah).0)
+            .max(0.0);
+        let mut mean_v = self.curve.volts(before);
+        let mut current = Amps::ZERO;
+        let mut after = before;
+        for _ in 0..PASSES {
+            current = current_for(wanted, mean_v, resistance).min(Amps(reach / self.dt.0));
+            let drawn = current.0 * self.dt.0;
+            after = before - drawn / self.capacity.0;
+            if drawn <= 0.0 {
+                break;
+            }
+            let settled = (energy_before.0 - self.curve.energy(after).0) / drawn;
+            let change = (settled - mean_v.0).abs();
+            mean_v = Volts(settled);
+            if change < 1e-12 {
+                break;
+            }
+        }
+        let stored = self.curve.energy(after) - energy_before;
+        state.soc_frac = after.max(0.0);
+        state.difference_ah = self.kinetic.advance(state.difference_ah, current);
+        let volts = mean_v - current * resistance;
+        let mut flow = Flow {
+            given: volts * current * self.dt,
+            lost_resistance: current * resistance * current * self.dt,
+            stored,
+            current: -current,
+            volts,
+            ..Flow::default()
+        };
+        self.leak(state, c, &mut flow);
+        flow
+    }
+
+    /// Neither charge nor discharge for one step.
+    #[inline]
+    pub fn rest(&self, state: &mut BankState, c: &Conditions) -> Flow {
+        state.difference_ah = self.kinetic.advance(state.difference_ah, Amps::ZERO);
+        let mut flow = Flow { volts: self.curve.volts(state.soc_frac), ..Flow::default() };
+        self.leak(state, c, &mut flow);
+        flow
+    }
+
+    /// Self-discharge of the step.
+    #[inline]
+    fn leak(&self, state: &mut BankState, c: &Conditions, flow: &mut Flow) {
+        let before = self.curve.energy(state.soc_frac);
+        let lost = c.self_discharge.0 * self.dt.0 / self.capacity.0;
+        state.soc_frac = (state.soc_frac - lost).max(0.0);
+        let change = self.curve.energy(state.soc_frac) - before;
+        flow.lost_self = -change;
+        flow.stored += change;
+    }
+}
+
+/// Current that gives the power `p` from a source `v` behind `r`: the smaller root of
+/// `v I - r I^2 = p`; at most `v / 2r`, the matched load.
+#[inline]
+fn current_for(p: Watts, v: Volts, r: Ohms) -> Amps {
+    if r.0 <= 0.0 {
+        return p / v;
+    }
+    let under = v.0 * v.0 - 4.0 * r.0 * p.0;
+    if under <= 0.0 { Amps(v.0 / (2.0 * r.0)) } else { Amps(2.0 * p.0 / (v.0 + under.sqrt())) }
+}
+
+/// Current that takes the power `p` into a source `v` behind `r`: the root of `v I + r I^2 = p`.
+#[inline]
+fn charging_current(p: Watts, v: Volts, r: Ohms) -> Amps {
+    Amps(2.0 * p.0 / (v.0 + (v.0 * v.0 + 4.0 * r.0 * p.0).sqrt()))
+}
