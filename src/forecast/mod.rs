@@ -1,3 +1,14 @@
-//! What the weather may bring, and what that does to the battery.
+//! The trip played through, hour by hour and in many kinds of weather.
 
+pub mod course;
+pub mod demand;
+pub mod odds;
+pub mod outlook;
+pub mod plan;
+pub mod supply;
 pub mod weather;
+
+pub use course::{Course, CutOutEvent, HourRecord, Ledger};
+pub use odds::{Odds, OddsRun};
+pub use outlook::{LoadShare, Outlook};
+pub use plan::{SkyAndAir, TripPlan};

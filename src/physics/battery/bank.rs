@@ -31,7 +31,9 @@ use crate::units::{AmpHours, Amps, Celsius, Hours, Ohms, Volts, WattHours, Watts
 /// A month for self-discharge figures.
 const MONTH: Hours = Hours(30.0 * 24.0);
 /// Passes to find the mean voltage of a step; each gains about three decimals.
-const PASSES: usize = 4;
+const PASSES: usize = 5;
+/// A mean voltage is found when it changes by less than this [V].
+const SETTLED_V: f64 = 1e-11;
 
 /// A bank ready to be stepped.
 #[derive(Clone, Debug)]
@@ -271,7 +273,7 @@ impl BankPhysics {
             let settled = (self.curve.energy(after).0 - energy_before.0) / gain;
             let change = (settled - mean_v).abs();
             mean_v = settled;
-            if change < 1e-12 {
+            if change < SETTLED_V {
                 break;
             }
         }
@@ -294,6 +296,46 @@ impl BankPhysics {
         };
         self.leak(state, c, &mut flow);
         flow
+    }
+
+    /// Moves the state by one step with `surplus` at the terminals (negative: a draw), without the
+    /// books: one pass at the voltage of the middle of the step instead of the iteration of
+    /// [`Self::charge`] and [`Self::discharge`]. Over a trip the state of charge stays within 0.01 %
+    /// of theirs. For playing thousands of trips.
+    #[inline]
+    pub fn advance(&self, state: &mut BankState, c: &Conditions, surplus: Watts) {
+        let before = state.soc_frac;
+        let rest_v = self.curve.volts(before);
+        let half_step = 0.5 * self.dt.0 / self.capacity.0;
+        let mut current = Amps::ZERO;
+        if surplus.0 < 0.0 {
+            let resistance = self.resistance_at(before, c);
+            let reach = ((before - c.empty_frac) * self.capacity.0
+                - self.kinetic.stranded(state.difference_ah).0)
+                .max(0.0);
+            let middle = self.curve.volts(before + surplus.0 / rest_v.0 * half_step);
+            let drawn = current_for(-surplus, middle, resistance).min(Amps(reach / self.dt.0));
+            state.soc_frac = before - drawn.0 * self.dt.0 / self.capacity.0;
+            current = drawn;
+        } else if surplus.0 > 0.0 {
+            let most = self.accepts(state, c);
+            if most.0 > 0.0 {
+                let eta = self.charge_frac(before);
+                let guess = (surplus / rest_v).min(most);
+                let middle = self.curve.volts(before + eta * guess.0 * half_step);
+                let polarisation = Ohms((c.absorption.0 - middle.0).max(0.02) / most.0);
+                let bulk = self.cell.bulk_limit_c * self.capacity.0;
+                let wanted = charging_current(surplus, middle, polarisation).0.min(bulk);
+                let missing = (1.0 - before) * self.capacity.0;
+                let (straight, tapered) = self.fill(missing, wanted, eta, c.taper.0);
+                let gain = (straight + tapered).min(missing);
+                state.soc_frac = (before + gain / self.capacity.0).min(1.0);
+                current = Amps(-gain / self.dt.0);
+            }
+        }
+        state.difference_ah = self.kinetic.advance(state.difference_ah, current);
+        let leak = c.self_discharge.0 * self.dt.0 / self.capacity.0;
+        state.soc_frac = (state.soc_frac - leak).max(0.0);
     }
 
     /// Charge stored in one step at the constant current `wanted_a` until the taper begins, and
@@ -334,7 +376,7 @@ impl BankPhysics {
             let settled = (energy_before.0 - self.curve.energy(after).0) / drawn;
             let change = (settled - mean_v.0).abs();
             mean_v = Volts(settled);
-            if change < 1e-12 {
+            if change < SETTLED_V {
                 break;
             }
         }

@@ -1,0 +1,467 @@
+//! One course of the trip: every hour played with one given weather.
+//!
+//! Each step of each hour the sources feed the loads first; what is left charges the battery as
+//! far as it accepts it; what is missing comes out of the battery. Sun is used before any other
+//! source. What the battery does not take of the sun is "unused sun"; what it cannot give is
+//! "unmet". Per step, to 1e-9 of a watt-hour:
+//!
+//! ```text
+//! sun + driving + hook-up + other  =  loads + inverter + electronics + battery heating
+//!                                     + charge losses + resistance + self-discharge + stored
+//! ```
+
+use super::plan::{PlanHour, TripPlan};
+use super::supply::Relay;
+use crate::physics::battery::{BankPhysics, BankState, Conditions, Flow};
+use crate::physics::solar::panel::HourYield;
+use crate::units::{Amps, Celsius, Hours, Litres, Volts, WattHours, Watts};
+use std::ops::AddAssign;
+
+/// Where every watt-hour came from and went.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Ledger {
+    /// Sun that went into loads or battery.
+    pub sun: WattHours,
+    /// Sun offered but not taken: battery full, or too cold to charge.
+    pub unused_sun: WattHours,
+    /// From the engine, after cable losses.
+    pub driving: WattHours,
+    /// From the mains charger.
+    pub hook_up: WattHours,
+    /// From generator, fuel cell and wind.
+    pub other: WattHours,
+    /// Offered by engine, mains or machines and not taken.
+    pub unused_other: WattHours,
+    /// Lost in the charging cable of a split-charge relay, before the battery circuit.
+    pub charging_cable: WattHours,
+    /// Into appliances straight from the battery.
+    pub direct_loads: WattHours,
+    /// Into appliances at the inverter's sockets.
+    pub mains_loads: WattHours,
+    /// Lost passing power through the inverter.
+    pub conversion: WattHours,
+    /// No-load draw of the inverter.
+    pub inverter_idle: WattHours,
+    /// Solar controllers and battery management.
+    pub electronics: WattHours,
+    /// Heating of the battery itself.
+    pub battery_heating: WattHours,
+    /// Lost to charge efficiency.
+    pub charge_loss: WattHours,
+    /// Lost in the battery's resistance and polarisation.
+    pub resistance_loss: WattHours,
+    /// Lost by self-discharge.
+    pub self_discharge: WattHours,
+    /// Put into the battery, at its terminals.
+    pub into_battery: WattHours,
+    /// Taken out of the battery, at its terminals.
+    pub out_of_battery: WattHours,
+    /// Change of the energy held in the battery.
+    pub stored: WattHours,
+    /// Asked for and not to be had.
+    pub unmet: WattHours,
+    /// Fuel burnt.
+    pub fuel: Litres,
+    /// Hours in which the sun or another source offered charge to a battery too cold to take it.
+    pub cold_locked: Hours,
+}
+
+impl AddAssign for Ledger {
+    fn add_assign(&mut self, o: Self) {
+        self.sun += o.sun;
+        self.unused_sun += o.unused_sun;
+        self.driving += o.driving;
+        self.hook_up += o.hook_up;
+        self.other += o.other;
+        self.unused_other += o.unused_other;
+        self.charging_cable += o.charging_cable;
+        self.direct_loads += o.direct_loads;
+        self.mains_loads += o.mains_loads;
+        self.conversion += o.conversion;
+        self.inverter_idle += o.inverter_idle;
+        self.electronics += o.electronics;
+        self.battery_heating += o.battery_heating;
+        self.charge_loss += o.charge_loss;
+        self.resistance_loss += o.resistance_loss;
+        self.self_discharge += o.self_discharge;
+        self.into_battery += o.into_battery;
+        self.out_of_battery += o.out_of_battery;
+        self.stored += o.stored;
+        self.unmet += o.unmet;
+        self.fuel += o.fuel;
+        self.cold_locked += o.cold_locked;
+    }
+}
+
+impl Ledger {
+    /// All energy that came in.
+    #[must_use]
+    pub fn sources(&self) -> WattHours {
+        self.sun + self.driving + self.hook_up + self.other
+    }
+
+    /// All energy that went into loads and what serves them.
+    #[must_use]
+    pub fn consumption(&self) -> WattHours {
+        self.direct_loads
+            + self.mains_loads
+            + self.conversion
+            + self.inverter_idle
+            + self.electronics
+            + self.battery_heating
+    }
+
+    /// What does not add up; zero but for rounding.
+    #[must_use]
+    pub fn residual(&self) -> WattHours {
+        self.sources()
+            - self.consumption()
+            - self.charge_loss
+            - self.resistance_loss
+            - self.self_discharge
+            - self.stored
+    }
+}
+
+/// One hour of a course.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct HourRecord {
+    /// Day of the trip.
+    pub day: usize,
+    /// Hour of the day, camp time.
+    pub hour_of_day: usize,
+    /// State of charge at the end of the hour, 0..1.
+    pub soc_frac: f64,
+    /// Limit the user set, where the cold puts it, 0..1.
+    pub low_frac: f64,
+    /// Nothing more comes out below this, 0..1.
+    pub empty_frac: f64,
+    /// Mean voltage at the battery.
+    pub volts: Volts,
+    /// Voltage at the distribution when the largest appliance of the hour runs.
+    pub sag_volts: Volts,
+    /// Air temperature.
+    pub air: Celsius,
+    /// Battery temperature.
+    pub battery: Celsius,
+    /// Share of the hour driving.
+    pub driving_share: f64,
+    /// Share of the hour on hook-up.
+    pub hook_up_share: f64,
+    /// Energies of the hour.
+    pub ledger: Ledger,
+}
+
+/// An appliance that would switch itself off for low voltage although energy is left.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CutOutEvent {
+    /// The load, or the inverter if `None`.
+    pub load_id: Option<u32>,
+    /// Hour from arrival in which it first cuts out.
+    pub first_hour: usize,
+    /// Hours it stays off during the stay.
+    pub hours_off: usize,
+    /// Voltage it sees in that first hour.
+    pub volts: Volts,
+    /// State of charge at that time, 0..1.
+    pub soc_frac: f64,
+}
+
+/// A trip played with one weather.
+#[derive(Clone, Debug)]
+pub struct Course {
+    /// Every hour from arrival.
+    pub hours: Vec<HourRecord>,
+    /// First hour at whose end the limit is passed.
+    pub first_low: Option<usize>,
+    /// First hour in which something asked for is not to be had.
+    pub first_unmet: Option<usize>,
+    /// Lowest state of charge over the stay asked for, 0..1, and its hour.
+    pub lowest: (f64, usize),
+    /// Sums over the stay asked for.
+    pub ledger: Ledger,
+}
+
+impl Course {
+    /// Plays the plan with the daily clearness `k_frac`, a figure a day; days without one are
+    /// sunless.
+    #[must_use]
+    pub fn play(plan: &TripPlan, k_frac: &[f64]) -> Self {
+        let mut state = BankState::rested(plan.start_soc_frac);
+        let stay = plan.stay_hours();
+        let mut course = Self {
+            hours: Vec::with_capacity(plan.hours.len()),
+            first_low: None,
+            first_unmet: None,
+            lowest: (state.soc_frac, 0),
+            ledger: Ledger::default(),
+        };
+        let mut row = [HourYield::default(); 24];
+        let mut row_day = usize::MAX;
+        for (index, hour) in plan.hours.iter().enumerate() {
+            if hour.day != row_day {
+                row_day = hour.day;
+                row = sun_row(plan, row_day, k_frac.get(row_day).copied().unwrap_or(0.0));
+            }
+            if let Some(soc_frac) = plan.restarts_at(index) {
+                state = BankState::rested(soc_frac);
+                course.forget_the_past();
+            }
+            let sag = plan.bank.sagging_volts(&state, &hour.conditions, hour.demand.momentary);
+            let (ledger, volts) = play_hour(plan, &mut state, hour, row[hour.hour_of_day]);
+            course.note(index, index < stay, &state, hour, ledger);
+            course.hours.push(HourRecord {
+                day: hour.day,
+                hour_of_day: hour.hour_of_day,
+                soc_frac: state.soc_frac,
+                low_frac: hour.conditions.low_frac,
+                empty_frac: hour.conditions.empty_frac,
+                volts,
+                sag_volts: sag,
+                air: hour.air,
+                battery: hour.conditions.temperature,
+                driving_share: hour.supply.driving_share,
+                hook_up_share: hour.supply.hook_up_share,
+                ledger,
+            });
+        }
+        course
+    }
+
+    fn forget_the_past(&mut self) {
+        self.first_low = None;
+        self.first_unmet = None;
+        self.lowest = (1.0, 0);
+        self.ledger = Ledger::default();
+    }
+
+    fn note(
+        &mut self,
+        index: usize,
+        within_stay: bool,
+        state: &BankState,
+        hour: &PlanHour,
+        ledger: Ledger,
+    ) {
+        if self.first_low.is_none() && is_low(state, &hour.conditions) {
+            self.first_low = Some(index);
+        }
+        if self.first_unmet.is_none() && ledger.unmet.0 > 1e-6 {
+            self.first_unmet = Some(index);
+        }
+        if within_stay {
+            self.ledger += ledger;
+            if state.soc_frac < self.lowest.0 {
+                self.lowest = (state.soc_frac, index);
+            }
+        }
+    }
+}
+
+/// Below the limit the user set.
+#[inline]
+pub(super) fn is_low(state: &BankState, conditions: &Conditions) -> bool {
+    state.soc_frac < conditions.low_frac - 1e-9
+}
+
+/// Yield by hour of a day at a clearness, with what readings taught.
+pub(super) fn sun_row(plan: &TripPlan, day: usize, k_frac: f64) -> [HourYield; 24] {
+    plan.sun.table.day_row(day, k_frac).map(|hour| HourYield {
+        mppt: hour.mppt * plan.sun_factor,
+        pwm: hour.pwm * plan.sun_factor,
+    })
+}
+
+impl TripPlan {
+    /// State of charge from which the forecast starts again at this hour.
+    #[inline]
+    pub(super) fn restarts_at(&self, index: usize) -> Option<f64> {
+        self.restart.and_then(|(hour, soc_frac)| (hour == index).then_some(soc_frac))
+    }
+}
+
+/// Power offered in a step, at the terminals.
+#[derive(Clone, Copy, Default)]
+struct Offer {
+    sun: Watts,
+    driving: Watts,
+    hook_up: Watts,
+    other: Watts,
+    cable_loss: Watts,
+}
+
+impl Offer {
+    fn machines(&self) -> Watts {
+        self.driving + self.hook_up + self.other
+    }
+}
+
+/// Voltage of the battery circuit while `surplus` (of current sources) may charge.
+#[inline]
+fn circuit_volts(bank: &BankPhysics, state: &BankState, hour: &PlanHour, sun: HourYield) -> Volts {
+    let rest = bank.curve.volts(state.soc_frac);
+    let surplus = sun.mppt - hour.load + (sun.pwm + hour.offered) * rest;
+    if surplus.0 > 0.0 {
+        bank.charging_volts(state, &hour.conditions, surplus / rest)
+    } else {
+        rest
+    }
+}
+
+/// What a split-charge relay delivers: `I = (V_alt - V + R_p I_load) / (R_loop + R_p)`, the
+/// alternator through its cable against the battery's own polarisation.
+fn relay_offer(
+    relay: &Relay,
+    bank: &BankPhysics,
+    state: &BankState,
+    hour: &PlanHour,
+) -> (Watts, Watts) {
+    let rest = bank.curve.volts(state.soc_frac);
+    if relay.alternator <= rest || relay.share <= 0.0 {
+        return (Watts::ZERO, Watts::ZERO);
+    }
+    let load = hour.load / rest;
+    let most = bank.accepts(state, &hour.conditions);
+    let loop_ohm = relay.loop_resistance.0;
+    let current = if most.0 > 0.0 {
+        let polarisation = (hour.conditions.absorption.0 - rest.0).max(0.02) / most.0;
+        ((relay.alternator.0 - rest.0 + polarisation * load.0) / (loop_ohm + polarisation))
+            .min(most.0 + load.0)
+    } else {
+        load.0
+    };
+    let current = Amps(current.clamp(0.0, relay.limit.0));
+    let at_battery = relay.alternator - current * relay.loop_resistance;
+    let delivered = at_battery.max(rest) * current * relay.share;
+    let lost = current * relay.loop_resistance * current * relay.share;
+    (delivered, lost)
+}
+
+/// What the sources offer in this step.
+#[inline]
+fn offer(bank: &BankPhysics, state: &BankState, hour: &PlanHour, sun: HourYield) -> Offer {
+    let supply = &hour.supply;
+    if sun.pwm.0 <= 0.0 && hour.offered.0 <= 0.0 && supply.relay.is_none() {
+        return Offer { sun: sun.mppt, ..Offer::default() };
+    }
+    let volts = circuit_volts(bank, state, hour, sun);
+    let (relay, cable_loss) = supply
+        .relay
+        .as_ref()
+        .map_or((Watts::ZERO, Watts::ZERO), |relay| relay_offer(relay, bank, state, hour));
+    Offer {
+        sun: sun.mppt + sun.pwm * volts,
+        driving: supply.dcdc * volts + relay,
+        hook_up: supply.hook_up * volts,
+        other: supply.other * volts,
+        cable_loss,
+    }
+}
+
+/// Moves the bank by one step; returns flow, power to battery heating, and whether a surplus met
+/// a battery too cold to charge.
+#[inline]
+fn balance(
+    bank: &BankPhysics,
+    state: &mut BankState,
+    conditions: &Conditions,
+    surplus: Watts,
+) -> (Flow, Watts, bool) {
+    if surplus.0 < 0.0 {
+        return (bank.discharge(state, conditions, -surplus), Watts::ZERO, false);
+    }
+    let heating = conditions.heating;
+    if heating.0 > 0.0 && surplus.0 <= heating.0 {
+        // Not enough to warm the cells: no charge goes in.
+        return (bank.rest(state, conditions), Watts::ZERO, surplus.0 > 0.0);
+    }
+    let locked = !conditions.may_charge && surplus.0 > 0.0;
+    (bank.charge(state, conditions, surplus - heating), heating, locked)
+}
+
+/// Plays one hour fast: only the state moves.
+#[inline]
+pub(super) fn advance_hour(
+    plan: &TripPlan,
+    state: &mut BankState,
+    hour: &PlanHour,
+    sun: HourYield,
+) {
+    for _ in 0..plan.steps_per_hour {
+        let offer = offer(&plan.bank, state, hour, sun);
+        let mut surplus = offer.sun + offer.machines() - hour.load;
+        if hour.conditions.heating.0 > 0.0 && surplus.0 > 0.0 {
+            surplus = (surplus - hour.conditions.heating).max(Watts::ZERO);
+        }
+        plan.bank.advance(state, &hour.conditions, surplus);
+    }
+}
+
+/// Plays one hour and accounts for it; the mean voltage with it.
+fn play_hour(
+    plan: &TripPlan,
+    state: &mut BankState,
+    hour: &PlanHour,
+    sun: HourYield,
+) -> (Ledger, Volts) {
+    let dt = Hours(1.0 / plan.steps_per_hour as f64);
+    let mut ledger = Ledger::default();
+    let mut volts = Volts::ZERO;
+    for _ in 0..plan.steps_per_hour {
+        let offer = offer(&plan.bank, state, hour, sun);
+        let surplus = offer.sun + offer.machines() - hour.load;
+        let (flow, heating, locked) = balance(&plan.bank, state, &hour.conditions, surplus);
+        ledger += account(hour, offer, &flow, heating, locked, dt);
+        volts += flow.volts / plan.steps_per_hour as f64;
+    }
+    ledger.fuel = hour.supply.fuel;
+    (ledger, volts)
+}
+
+/// Books one step.
+fn account(
+    hour: &PlanHour,
+    offer: Offer,
+    flow: &Flow,
+    heating: Watts,
+    locked: bool,
+    dt: Hours,
+) -> Ledger {
+    let wanted = hour.load * dt;
+    let offered = (offer.sun + offer.machines()) * dt;
+    let heating = heating * dt;
+    let short = (wanted - offered - flow.given).max(WattHours::ZERO);
+    let unmet = if offered < wanted { short } else { WattHours::ZERO };
+    let served = wanted - unmet;
+    // What the sources gave: everything served that the battery did not give, and its charge.
+    let from_sources = served + heating + flow.taken - flow.given;
+    let sun = (offer.sun * dt).min(from_sources).max(WattHours::ZERO);
+    let from_machines = from_sources - sun;
+    let machines = offer.machines() * dt;
+    let used = if machines.0 > 0.0 { from_machines / machines } else { 0.0 };
+    let met = if wanted.0 > 0.0 { served / wanted } else { 0.0 };
+    Ledger {
+        sun,
+        unused_sun: offer.sun * dt - sun,
+        driving: offer.driving * dt * used,
+        hook_up: offer.hook_up * dt * used,
+        other: offer.other * dt * used,
+        unused_other: machines - from_machines,
+        charging_cable: offer.cable_loss * dt,
+        direct_loads: hour.demand.direct * dt * met,
+        mains_loads: hour.demand.mains * dt * met,
+        conversion: hour.demand.conversion * dt * met,
+        inverter_idle: hour.demand.inverter_idle * dt * met,
+        electronics: hour.electronics * dt * met,
+        battery_heating: heating,
+        charge_loss: flow.lost_charging,
+        resistance_loss: flow.lost_resistance,
+        self_discharge: flow.lost_self,
+        into_battery: flow.taken,
+        out_of_battery: flow.given,
+        stored: flow.stored,
+        unmet,
+        fuel: Litres::ZERO,
+        cold_locked: if locked { dt } else { Hours::ZERO },
+    }
+}

@@ -1,0 +1,283 @@
+//! The trip laid out hour by hour before it is played: what is drawn, what may charge, how warm
+//! the battery is, and what the sun would give in any weather.
+//!
+//! Hours are camp time. Hour 0 begins on arrival. A night counts as lasted when the lowest state
+//! of charge allowed has not been passed by the morning after it ([`MORNING_HOUR`]).
+//!
+//! The plan looks further than the stay that was asked for ([`MIN_HORIZON_NIGHTS`]), so that "how
+//! many nights could it be" has an answer for a weekend too.
+
+use super::demand::{HourDemand, day_demand};
+use super::supply::{HourSupply, hour_supply};
+use super::weather::{ForecastDay, MonthlyClearness, WeatherError};
+use crate::model::{Setup, Trip};
+use crate::physics::battery::temperature::{air_temperature, battery_temperature};
+use crate::physics::battery::{BankPhysics, Conditions};
+use crate::physics::solar::yield_table::{SolarTable, TripSky};
+use crate::units::{Amps, Celsius, Hours, WattHours, Watts};
+use std::sync::Arc;
+use time::{Date, Duration};
+
+/// Steps in an hour; halving the step changes a state of charge by less than 0.5 %.
+pub const STEPS_PER_HOUR: usize = 2;
+/// A night is over at this hour, camp time.
+pub const MORNING_HOUR: usize = 8;
+/// Hours played on after the last morning.
+const AFTER_LAST_MORNING: usize = 2;
+/// The plan looks at least so many nights ahead.
+pub const MIN_HORIZON_NIGHTS: usize = 14;
+
+/// Climate of the place, month by month.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SkyAndAir {
+    /// Mean daily clearness index, 0..1.
+    pub clearness_frac: [f64; 12],
+    /// Mean air temperature.
+    pub air: [Celsius; 12],
+    /// Half the usual range from day to night [K].
+    pub half_range_k: [f64; 12],
+}
+
+/// Air of one day.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct DayAir {
+    /// Mean.
+    pub mean: Celsius,
+    /// Half the range from day to night [K].
+    pub half_range_k: f64,
+}
+
+impl DayAir {
+    /// Temperature at each hour (its middle).
+    #[must_use]
+    pub fn by_hour(&self) -> [Celsius; 24] {
+        std::array::from_fn(|hour| air_temperature(self.mean, self.half_range_k, hour as f64 + 0.5))
+    }
+}
+
+/// What the sky can do during the trip: does not change with appliances or battery.
+#[derive(Clone, Debug)]
+pub struct TripSun {
+    /// Yield by day, hour and clearness.
+    pub table: SolarTable,
+    /// How clear each day may be.
+    pub days: Vec<ForecastDay>,
+    /// Air of each day.
+    pub air: Vec<DayAir>,
+    /// Date of each day.
+    pub dates: Vec<Date>,
+    horizon_nights: usize,
+}
+
+impl TripSun {
+    /// Works out sun and air for the trip of a setup.
+    ///
+    /// # Errors
+    /// [`WeatherError`] where the climate or the weather given for a day is not a number in range.
+    pub fn build(setup: &Setup, climate: &SkyAndAir) -> Result<Self, WeatherError> {
+        let trip = &setup.trip;
+        let horizon_nights = usize::from(trip.nights).max(MIN_HORIZON_NIGHTS);
+        let hours = horizon_hours(trip, horizon_nights);
+        let day_count = (usize::from(trip.arrival_hour) + hours).div_ceil(24);
+        let start = trip.start();
+        let dates: Vec<Date> = (0..day_count)
+            .map(|day| start.saturating_add(Duration::days(i64::try_from(day).unwrap_or(0))))
+            .collect();
+        let air: Vec<DayAir> = dates
+            .iter()
+            .map(|date| DayAir {
+                mean: trip
+                    .own_air
+                    .unwrap_or_else(|| Celsius(mid_month_line(&climate.air.map(|c| c.0), *date))),
+                half_range_k: mid_month_line(&climate.half_range_k, *date).max(0.0),
+            })
+            .collect();
+        let by_hour: Vec<[Celsius; 24]> = air.iter().map(DayAir::by_hour).collect();
+        let sky = TripSky {
+            system: setup.bank.system,
+            ground_reflectance: trip.ground_albedo_frac,
+            ..TripSky::new(&trip.place, start, day_count, trip.utc_offset_min)
+        };
+        let table = SolarTable::build(&sky, &setup.solar, |day, hour| {
+            by_hour.get(day).and_then(|day| day.get(hour)).copied().unwrap_or(Celsius(15.0))
+        });
+        let clearness = MonthlyClearness::new(climate.clearness_frac)?;
+        let first = u32::from(start.ordinal());
+        let days = clearness
+            .distributions(first, day_count)?
+            .into_iter()
+            .enumerate()
+            .map(|(day, distribution)| {
+                let weather = trip.day_plan(day).weather;
+                let mut day = ForecastDay::for_weather(distribution, weather, table.h0(day));
+                // More sun than there can be is taken as the clearest sky there is.
+                day.given_clearness_frac = day.given_clearness_frac.map(|k| k.clamp(0.0, 0.9));
+                day
+            })
+            .collect();
+        Ok(Self { table, days, air, dates, horizon_nights })
+    }
+
+    /// Clearness of each day if every unknown day is an average one.
+    #[must_use]
+    pub fn average_weather(&self) -> Vec<f64> {
+        self.days
+            .iter()
+            .map(|day| day.given_clearness_frac.unwrap_or_else(|| day.distribution.mean()))
+            .collect()
+    }
+
+    /// Whether the weather can make a difference: some panel and some day that is not given.
+    #[must_use]
+    pub fn is_uncertain(&self) -> bool {
+        self.days.iter().any(|day| day.given_clearness_frac.is_none())
+            && (0..self.days.len()).any(|day| self.table.day_energy(day, 0.6) > WattHours(0.0))
+    }
+}
+
+/// One hour of the plan.
+#[derive(Clone, Copy, Debug)]
+pub struct PlanHour {
+    /// Day of the trip, 0 is the day of arrival.
+    pub day: usize,
+    /// Hour of the day, camp time.
+    pub hour_of_day: usize,
+    /// Air temperature.
+    pub air: Celsius,
+    /// State of the battery's surroundings.
+    pub conditions: Conditions,
+    /// What the appliances draw.
+    pub demand: HourDemand,
+    /// What solar controllers and the battery's management draw.
+    pub electronics: Watts,
+    /// What may charge.
+    pub supply: HourSupply,
+    /// Everything drawn.
+    pub load: Watts,
+    /// Current offered by dc-dc charger, mains charger and other machines.
+    pub offered: Amps,
+}
+
+/// The trip ready to be played.
+#[derive(Clone, Debug)]
+pub struct TripPlan {
+    /// Battery.
+    pub bank: BankPhysics,
+    /// Hours from arrival.
+    pub hours: Vec<PlanHour>,
+    /// Sun and air.
+    pub sun: Arc<TripSun>,
+    /// State of charge on arrival, 0..1.
+    pub start_soc_frac: f64,
+    /// The forecast starts again at this hour with this state of charge.
+    pub restart: Option<(usize, f64)>,
+    /// Real solar yield over planned.
+    pub sun_factor: f64,
+    /// Hour at which each night is over; `mornings[0]` ends the first night.
+    pub mornings: Vec<usize>,
+    /// Nights asked for.
+    pub nights_wanted: usize,
+    /// Steps in an hour.
+    pub steps_per_hour: usize,
+}
+
+impl TripPlan {
+    /// Lays the trip out with the sun worked out before.
+    #[must_use]
+    pub fn build(setup: &Setup, sun: Arc<TripSun>) -> Self {
+        Self::with_steps(setup, sun, STEPS_PER_HOUR)
+    }
+
+    /// As [`Self::build`] with another number of steps in an hour, at least 1.
+    #[must_use]
+    pub fn with_steps(setup: &Setup, sun: Arc<TripSun>, steps_per_hour: usize) -> Self {
+        let steps_per_hour = steps_per_hour.max(1);
+        let bank = BankPhysics::new(&setup.bank, Hours(1.0 / steps_per_hour as f64));
+        let trip = &setup.trip;
+        let arrival = usize::from(trip.arrival_hour.min(23));
+        let electronics = sun.table.self_use() + bank.management();
+        let demands: Vec<[HourDemand; 24]> = sun
+            .air
+            .iter()
+            .map(|air| day_demand(setup, &air.by_hour(), setup.correction.use_factor))
+            .collect();
+        let count = horizon_hours(trip, sun.horizon_nights);
+        let hours = (0..count)
+            .filter_map(|index| {
+                let since_midnight = arrival + index;
+                let (day, hour_of_day) = (since_midnight / 24, since_midnight % 24);
+                let air = sun.air.get(day)?;
+                let middle = hour_of_day as f64 + 0.5;
+                let supply = hour_supply(setup, since_midnight);
+                let demand = demands
+                    .get(day)?
+                    .get(hour_of_day)?
+                    .with_sockets_on_hook_up(supply.sockets_on_hook_up);
+                let temperature =
+                    battery_temperature(setup.bank.place, air.mean, air.half_range_k, middle);
+                Some(PlanHour {
+                    day,
+                    hour_of_day,
+                    air: air_temperature(air.mean, air.half_range_k, middle),
+                    conditions: bank.conditions(temperature),
+                    demand,
+                    electronics,
+                    supply,
+                    load: demand.total() + electronics,
+                    offered: supply.dcdc + supply.hook_up + supply.other,
+                })
+            })
+            .collect();
+        let restart =
+            setup.correction.restart.map(|(at, soc_frac)| (at.0.max(0.0) as usize, soc_frac));
+        Self {
+            bank,
+            hours,
+            start_soc_frac: setup.bank.soc_start_frac,
+            restart,
+            sun_factor: setup.correction.sun_factor,
+            mornings: (1..=sun.horizon_nights).map(|night| morning_of(trip, night)).collect(),
+            nights_wanted: usize::from(trip.nights),
+            steps_per_hour,
+            sun,
+        }
+    }
+
+    /// Nights over before the hour in which the limit is passed; all of them if it never is.
+    #[must_use]
+    pub fn nights_before(&self, first_low: Option<usize>) -> usize {
+        first_low.map_or(self.mornings.len(), |hour| {
+            self.mornings.iter().filter(|morning| **morning <= hour).count()
+        })
+    }
+
+    /// Hours that belong to the stay asked for, up to the morning it ends and a little more.
+    #[must_use]
+    pub fn stay_hours(&self) -> usize {
+        self.nights_wanted
+            .checked_sub(1)
+            .and_then(|last| self.mornings.get(last))
+            .map_or(self.hours.len(), |morning| morning + AFTER_LAST_MORNING)
+            .min(self.hours.len())
+    }
+}
+
+/// Hour, counted from arrival, at which night number `night` (from 1) is over.
+fn morning_of(trip: &Trip, night: usize) -> usize {
+    let arrival = usize::from(trip.arrival_hour.min(23));
+    let first = if arrival < MORNING_HOUR { MORNING_HOUR } else { MORNING_HOUR + 24 } - arrival;
+    first + 24 * (night - 1)
+}
+
+fn horizon_hours(trip: &Trip, nights: usize) -> usize {
+    morning_of(trip, nights.max(1)) + AFTER_LAST_MORNING
+}
+
+/// Value on a date on straight lines between mid-month figures.
+fn mid_month_line(months: &[f64; 12], date: Date) -> f64 {
+    let length = f64::from(date.month().length(date.year()));
+    let from_middle = (f64::from(date.day()) - 0.5) / length - 0.5;
+    let here = usize::from(u8::from(date.month())) - 1;
+    let other = if from_middle < 0.0 { here + 11 } else { here + 1 } % 12;
+    months[here] + from_middle.abs() * (months[other] - months[here])
+}

@@ -1,0 +1,64 @@
+//! How fast trips are played: simulated hours a second, and the time of the odds of two weeks.
+//!
+//! Run with `cargo bench --bench odds`. Prints figures; nothing here can fail on a slow machine.
+
+use nightbank::forecast::{OddsRun, Outlook, SkyAndAir, TripPlan, plan::TripSun};
+use nightbank::model::{Draw, Load, Setup, SolarArray, Usage};
+use nightbank::units::{Celsius, Watts};
+use std::hint::black_box;
+use std::sync::Arc;
+use std::time::Instant;
+
+fn setup() -> Setup {
+    let mut setup = Setup::default();
+    for id in 1..=40 {
+        setup.loads.push(Load {
+            id,
+            draw: Draw::Power { watts: Watts(5.0 + f64::from(id)) },
+            usage: Usage::Daily { minutes: 20.0 },
+            ..Load::default()
+        });
+    }
+    setup.solar.push(SolarArray { peak: Watts(150.0), ..SolarArray::default() });
+    setup.trip.nights = 14;
+    setup
+}
+
+fn best_of(times: usize, mut work: impl FnMut()) -> f64 {
+    (0..times)
+        .map(|_| {
+            let start = Instant::now();
+            work();
+            start.elapsed().as_secs_f64()
+        })
+        .fold(f64::INFINITY, f64::min)
+}
+
+fn main() {
+    let setup = setup();
+    let climate =
+        SkyAndAir { clearness_frac: [0.42; 12], air: [Celsius(14.0); 12], half_range_k: [5.0; 12] };
+    let Ok(sun) = TripSun::build(&setup, &climate) else { return };
+    let sun = Arc::new(sun);
+    let plan = Arc::new(TripPlan::build(&setup, sun.clone()));
+    let sun_s = best_of(10, || {
+        black_box(TripSun::build(&setup, &climate).is_ok());
+    });
+    let answer_s = best_of(20, || {
+        let plan = TripPlan::build(&setup, sun.clone());
+        black_box(Outlook::of(&setup, &plan));
+    });
+    let sequences = 2000;
+    let odds_s = best_of(5, || {
+        if let Ok(mut run) = OddsRun::new(plan.clone(), sequences) {
+            while run.advance(100) {}
+            black_box(run.odds());
+        }
+    });
+    let hours = (sequences * plan.hours.len()) as f64;
+    println!("sun table, 14 nights:             {:8.2} ms", sun_s * 1e3);
+    println!("edit to answer, 40 loads:         {:8.2} ms", answer_s * 1e3);
+    println!("odds, {sequences} sequences, 14 nights:  {:8.2} ms", odds_s * 1e3);
+    println!("simulated hours a second:         {:8.2} million", hours / odds_s / 1e6);
+    println!("odds over one answer:             {:8.1} times", odds_s / answer_s);
+}
