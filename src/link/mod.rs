@@ -24,8 +24,6 @@ mod editions;
 mod v1;
 mod wire;
 
-pub use v1::pack_row;
-
 use crate::model::Setup;
 use std::fmt;
 

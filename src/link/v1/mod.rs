@@ -107,8 +107,8 @@ pub(super) fn rounded(setup: Setup) -> Setup {
     let (mut kept, _) = setup.sanitised();
     number_rows(&mut kept);
     let latest = editions::LATEST;
-    // The rounder refuses nothing that is inside the bounds.
-    let _: Result<(), Fault> = self::setup(&mut Rounder, &mut kept, &|id| base(latest, id));
+    let done = self::setup(&mut Rounder, &mut kept, &|id| base(latest, id));
+    debug_assert_eq!(done, Ok(()), "a sanitised setup can be rounded");
     kept
 }
 
@@ -120,10 +120,10 @@ fn base(edition: u32, id: u16) -> Option<Load> {
 pub(super) fn pack(setup: &Setup) -> String {
     let mut writer = Writer::default();
     let mut edition = editions::LATEST;
-    // The writer refuses nothing that is inside the bounds.
-    let _: Result<(), Fault> = writer.whole(&mut edition, 1);
-    let _: Result<(), Fault> =
-        self::setup(&mut writer, &mut setup.clone(), &|id| base(edition, id));
+    let done = writer
+        .whole(&mut edition, 1)
+        .and_then(|()| self::setup(&mut writer, &mut setup.clone(), &|id| base(edition, id)));
+    debug_assert_eq!(done, Ok(()), "a rounded setup can be written");
     seal(&writer.out)
 }
 
@@ -193,8 +193,8 @@ fn open_body(bits: BitReader<'_>) -> Result<Setup, Refusal> {
     Ok(opened)
 }
 
-/// One row of an edition of the catalogue, as [`pack_row`] wrote it.
-fn unpack_row(text: &str) -> Option<Load> {
+/// One row of an edition of the catalogue: a load compared with the frozen plain load alone.
+pub(super) fn unpack_row(text: &str) -> Option<Load> {
     let bits = base62::from_text(text)?;
     let mut reader = Reader { bits: BitReader::new(bits.bytes(), bits.len()) };
     let mut row = frozen::load();
@@ -202,11 +202,11 @@ fn unpack_row(text: &str) -> Option<Load> {
     Some(row)
 }
 
-/// A load of the catalogue as a row of an edition: compared with the frozen plain load alone.
-#[must_use]
-pub fn pack_row(load: &Load) -> String {
+/// The row of a load of the catalogue.
+#[cfg(test)]
+pub(super) fn pack_row(load: &Load) -> String {
     let mut writer = Writer::default();
-    let _: Result<(), Fault> = load::load(&mut writer, &mut load.clone(), &|_| None);
+    load::load(&mut writer, &mut load.clone(), &|_| None).expect("a load of the catalogue");
     base62::to_text(&writer.out)
 }
 
