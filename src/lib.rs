@@ -2,6 +2,7 @@
 //!
 //! Layers point one way: [`units`] <- [`model`] <- [`physics`] <- forecast <- advice; links and
 //! storage stand beside the model; the page stands on top.
+pub mod advice;
 pub mod forecast;
 pub mod link;
 pub mod model;

@@ -6,4 +6,5 @@ pub mod cable;
 pub mod fridge;
 pub mod fuse;
 pub mod inverter;
+pub mod short_circuit;
 pub mod solar;
