@@ -183,10 +183,25 @@ pub struct Course {
 }
 
 impl Course {
+    /// Plays the plan in average weather.
+    #[must_use]
+    pub fn average(plan: &TripPlan) -> Self {
+        Self::play_rows(plan, |day| {
+            plan.sun.average.get(day).copied().unwrap_or_default().map(|hour| HourYield {
+                mppt: hour.mppt * plan.sun_factor,
+                pwm: hour.pwm * plan.sun_factor,
+            })
+        })
+    }
+
     /// Plays the plan with the daily clearness `k_frac`, a figure a day; days without one are
     /// sunless.
     #[must_use]
     pub fn play(plan: &TripPlan, k_frac: &[f64]) -> Self {
+        Self::play_rows(plan, |day| sun_row(plan, day, k_frac.get(day).copied().unwrap_or(0.0)))
+    }
+
+    fn play_rows(plan: &TripPlan, rows: impl Fn(usize) -> [HourYield; 24]) -> Self {
         let mut state = BankState::rested(plan.start_soc_frac);
         let stay = plan.stay_hours();
         let mut course = Self {
@@ -201,7 +216,7 @@ impl Course {
         for (index, hour) in plan.hours.iter().enumerate() {
             if hour.day != row_day {
                 row_day = hour.day;
-                row = sun_row(plan, row_day, k_frac.get(row_day).copied().unwrap_or(0.0));
+                row = rows(row_day);
             }
             if let Some(soc_frac) = plan.restarts_at(index) {
                 state = BankState::rested(soc_frac);

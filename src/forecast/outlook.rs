@@ -64,7 +64,7 @@ impl Outlook {
     /// Plays the trip in average weather and sums it up.
     #[must_use]
     pub fn of(setup: &Setup, plan: &TripPlan) -> Self {
-        let course = Course::play(plan, &plan.sun.average_weather());
+        let course = Course::average(plan);
         let air = plan
             .sun
             .air
@@ -78,14 +78,10 @@ impl Outlook {
         let shares = shares(setup, plan, &air, usable);
         let nights = plan.nights_before(course.first_low);
         let stay_days = plan.nights_wanted.clamp(1, plan.sun.days.len().max(1));
-        let sun_per_day = mean(
-            plan.sun
-                .average_weather()
-                .iter()
-                .enumerate()
-                .take(stay_days)
-                .map(|(day, k)| plan.sun.table.day_energy(day, *k).0 * plan.sun_factor),
-        );
+        let volts = plan.bank.curve.volts(0.8);
+        let sun_per_day = mean(plan.sun.average.iter().take(stay_days).map(|row| {
+            row.iter().map(|hour| hour.power_at(volts).0).sum::<f64>() * plan.sun_factor
+        }));
         Self {
             need_per_day: shares.iter().map(|share| share.per_day).sum(),
             shares,

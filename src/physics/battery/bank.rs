@@ -9,7 +9,8 @@
 //! ```
 //!
 //! `V` is found by iteration, so the energy of a step closes: what went in is what is stored and
-//! what was lost, to 1e-9. Cold does not destroy charge; it puts the lowest part out of reach:
+//! what was lost, to 1e-9. Charge stranded by a fast draw pulls the voltage down, and with it
+//! whatever has a low-voltage cut-out; it is not lost, so it does not end the trip by itself. Cold does not destroy charge; it puts the lowest part out of reach:
 //! at the capacity share `g(T)` the bank is empty at `1 - g` and the user's limit `m` lies at
 //! `1 - (1 - m) g`.
 //!
@@ -234,7 +235,7 @@ impl BankPhysics {
     /// is not to be had: beyond the most the bank can give this is half the rested voltage.
     #[must_use]
     pub fn sagging_volts(&self, state: &BankState, c: &Conditions, draw: Watts) -> Volts {
-        let depleted = self.kinetic.bound_frac * state.difference_ah.max(0.0) / self.capacity.0;
+        let depleted = self.kinetic.stranded(state.difference_ah) / self.capacity;
         let rest = self.curve.volts(state.soc_frac - depleted);
         let current = current_for(draw, rest, self.resistance_at(state.soc_frac, c));
         rest - current * self.resistance_at(state.soc_frac, c)
@@ -310,9 +311,7 @@ impl BankPhysics {
         let mut current = Amps::ZERO;
         if surplus.0 < 0.0 {
             let resistance = self.resistance_at(before, c);
-            let reach = ((before - c.empty_frac) * self.capacity.0
-                - self.kinetic.stranded(state.difference_ah).0)
-                .max(0.0);
+            let reach = ((before - c.empty_frac) * self.capacity.0).max(0.0);
             let middle = self.curve.volts(before + surplus.0 / rest_v.0 * half_step);
             let drawn = current_for(-surplus, middle, resistance).min(Amps(reach / self.dt.0));
             state.soc_frac = before - drawn.0 * self.dt.0 / self.capacity.0;
@@ -360,9 +359,7 @@ impl BankPhysics {
         let before = state.soc_frac;
         let energy_before = self.curve.energy(before);
         let resistance = self.resistance_at(before, c);
-        let reach = ((before - c.empty_frac) * self.capacity.0
-            - self.kinetic.stranded(state.difference_ah).0)
-            .max(0.0);
+        let reach = ((before - c.empty_frac) * self.capacity.0).max(0.0);
         let mut mean_v = self.curve.volts(before);
         let mut current = Amps::ZERO;
         let mut after = before;

@@ -1,0 +1,396 @@
+//! The played trip: balance, bounds, monotony, clipping, nights, cold and cut-outs.
+
+mod trip_common;
+
+use nightbank::forecast::{Course, OddsRun, Outlook, TripPlan, plan::TripSun};
+use nightbank::model::{
+    Bank, Chemistry, DayPlan, Draw, Driving, DrivingCharger, EveryNth, Feed, HookUp, Load, Setup,
+    SolarArray, SystemVoltage, Usage, Weather,
+};
+use nightbank::units::{AmpHours, Amps, Celsius, Hours, Metres, SquareMillimetres, Volts, Watts};
+use proptest::prelude::*;
+use std::sync::Arc;
+use trip_common::{arbitrary_setup, climate, outlook, plan, plan_in, steady};
+
+fn balance_holds(course: &Course) {
+    for hour in &course.hours {
+        assert!(hour.ledger.residual().0.abs() < 1e-9, "{:?}", hour.ledger);
+        let terminals = hour.ledger.into_battery
+            - hour.ledger.out_of_battery
+            - hour.ledger.charge_loss
+            - hour.ledger.resistance_loss
+            - hour.ledger.self_discharge
+            - hour.ledger.stored;
+        assert!(terminals.0.abs() < 1e-9, "{:?}", hour.ledger);
+    }
+}
+
+#[test]
+fn a_steady_load_lasts_as_long_as_its_charge() {
+    // 100 Ah AGM to 50 % at 25 degrees Celsius: 50 Ah between 12.85 and 12.24 V are 627 Wh, so 10 W
+    // without sun run for 62 h and a little, told by the hour.
+    let outlook = outlook(&steady(10.0), 25.0);
+    let hours = outlook.first_low.map_or(0.0, |h| h.0);
+    assert!((61.0..=63.0).contains(&hours), "{hours}");
+    assert_eq!(outlook.nights, 2);
+    assert!((outlook.need_per_day.0 - 240.0).abs() < 1e-9);
+    balance_holds(&outlook.course);
+}
+
+#[test]
+fn a_full_battery_takes_no_more_than_is_used() {
+    // Common practice, no source: good days cannot be banked past 100 %.
+    let mut setup = steady(3.0);
+    setup.solar.push(SolarArray { peak: Watts(400.0), ..SolarArray::default() });
+    let outlook = outlook(&setup, 18.0);
+    let ledger = &outlook.course.ledger;
+    assert!(ledger.unused_sun.0 > 10.0 * ledger.sun.0, "{ledger:?}");
+    assert!(ledger.sun.0 < 1.35 * (ledger.consumption().0 + ledger.self_discharge.0) + 60.0);
+    assert!(outlook.course.hours.iter().all(|hour| hour.soc_frac <= 1.0));
+    assert!(outlook.nights_open);
+    balance_holds(&outlook.course);
+}
+
+#[test]
+fn an_empty_battery_reports_what_is_not_to_be_had() {
+    let outlook = outlook(&steady(60.0), 25.0);
+    let ledger = &outlook.course.ledger;
+    let wanted = 60.0 * outlook.course.hours.len().min(7 * 24) as f64;
+    assert!(ledger.unmet.0 > 0.3 * wanted);
+    assert!(outlook.course.first_unmet > outlook.course.first_low);
+    balance_holds(&outlook.course);
+}
+
+#[test]
+fn nights_count_by_mornings() {
+    let mut setup = steady(0.0);
+    setup.trip.arrival_hour = 16;
+    let plan = plan(&setup, 20.0);
+    assert_eq!(&plan.mornings[..2], &[16, 40]);
+    assert_eq!(plan.nights_before(Some(15)), 0);
+    assert_eq!(plan.nights_before(Some(16)), 1);
+    assert_eq!(plan.nights_before(None), 14);
+    setup.trip.arrival_hour = 2;
+    assert_eq!(trip_common::plan(&setup, 20.0).mornings[0], 6);
+}
+
+#[test]
+fn cold_takes_capacity_from_lead_and_charge_from_lithium() {
+    let bank = |chemistry: Chemistry| {
+        let mut setup = steady(12.0);
+        setup.bank = Bank { chemistry, ..Bank::default() };
+        setup.bank.soc_min_frac = chemistry.usual_soc_min_frac();
+        setup.bank.soc_start_frac = 0.9;
+        setup.solar.push(SolarArray { peak: Watts(200.0), ..SolarArray::default() });
+        setup
+    };
+    let hours = |air| outlook(&steady(12.0), air).first_low.map_or(9999.0, |low| low.0);
+    // At -5 degrees Celsius lead-acid gives about 64 % of its capacity (IEEE 485, from memory).
+    let cold = hours(-5.0) / hours(25.0);
+    assert!((0.58..=0.68).contains(&cold), "{cold}");
+    let frozen = outlook(&bank(Chemistry::LiFePo4), -12.0).course.ledger;
+    let mild = outlook(&bank(Chemistry::LiFePo4), 10.0).course.ledger;
+    assert!(frozen.cold_locked.0 > 10.0, "{frozen:?}");
+    assert_eq!(mild.cold_locked.0, 0.0);
+    assert_eq!(frozen.into_battery.0, 0.0);
+    // Loads are still fed by the sun while the battery may not charge.
+    assert!(frozen.sun.0 > 0.0);
+    let mut heated = bank(Chemistry::LiFePo4);
+    heated.bank.heated = true;
+    let heated = outlook(&heated, -12.0).course.ledger;
+    assert!(heated.battery_heating.0 > 0.0 && heated.into_battery.0 > 0.0, "{heated:?}");
+}
+
+#[test]
+fn agm_and_lithium_differ_for_the_reasons_an_expert_gives() {
+    let setup = |chemistry: Chemistry| {
+        let mut setup = steady(14.0);
+        setup.bank.chemistry = chemistry;
+        setup.bank.soc_min_frac = chemistry.usual_soc_min_frac();
+        setup.driving = Driving {
+            fitted: true,
+            every: EveryNth(3),
+            charger: DrivingCharger::DcDc { amps: Amps(30.0) },
+            ..Driving::default()
+        };
+        setup.trip.arrival_hour = 8;
+        setup
+    };
+    for air in [5.0, 25.0] {
+        let agm = outlook(&setup(Chemistry::Agm), air);
+        let lithium = outlook(&setup(Chemistry::LiFePo4), air);
+        // More within reach, less lost, more taken in an hour.
+        assert!(lithium.usable.0 > 1.6 * agm.usable.0);
+        assert!(lithium.nights > agm.nights);
+        let lost = |o: &Outlook| {
+            (o.course.ledger.charge_loss + o.course.ledger.resistance_loss)
+                / (o.course.ledger.into_battery + o.course.ledger.out_of_battery)
+        };
+        assert!(lost(&lithium) < lost(&agm));
+    }
+    let reach = |c, air| outlook(&setup(c), air).usable.0;
+    let lead_loss = reach(Chemistry::Agm, 5.0) / reach(Chemistry::Agm, 25.0);
+    let lithium_loss = reach(Chemistry::LiFePo4, 5.0) / reach(Chemistry::LiFePo4, 25.0);
+    assert!(lead_loss < lithium_loss, "{lead_loss} {lithium_loss}");
+}
+
+#[test]
+fn a_relay_through_thin_cable_gives_less_than_a_charger() {
+    let with = |charger| {
+        let mut setup = steady(5.0);
+        setup.bank.soc_start_frac = 0.6;
+        setup.driving = Driving {
+            fitted: true,
+            every: EveryNth(1),
+            charger,
+            minutes: 120.0,
+            ..Driving::default()
+        };
+        outlook(&setup, 20.0).course
+    };
+    let relay = |mm2| DrivingCharger::Relay {
+        alternator: Volts(14.2),
+        cable_length: Metres(8.0),
+        cable_size: SquareMillimetres(mm2),
+        limit: Amps(50.0),
+        smart_alternator: false,
+    };
+    let (thin, thick) = (with(relay(2.5)), with(relay(16.0)));
+    let dcdc = with(DrivingCharger::DcDc { amps: Amps(30.0) });
+    assert!(thin.ledger.driving < thick.ledger.driving);
+    assert!(thin.ledger.driving < dcdc.ledger.driving);
+    assert!(thin.ledger.charging_cable.0 > 0.0);
+    for course in [&thin, &thick, &dcdc] {
+        balance_holds(course);
+    }
+}
+
+#[test]
+fn hook_up_nights_fill_the_battery_and_carry_the_sockets() {
+    let mut setup = steady(8.0);
+    setup.inverter.fitted = true;
+    setup.loads.push(Load {
+        id: 9,
+        draw: Draw::Power { watts: Watts(60.0) },
+        feed: Feed::Inverter,
+        usage: Usage::AlwaysOn,
+        ..Load::default()
+    });
+    setup.hook_up =
+        HookUp { fitted: true, every: EveryNth(1), hours: Hours(24.0), ..HookUp::default() };
+    let outlook = outlook(&setup, 20.0);
+    let last = outlook.course.hours.last().map_or(0.0, |hour| hour.soc_frac);
+    assert!(last > 0.98, "{last}");
+    let on_hook_up = outlook.course.hours.iter().filter(|hour| hour.hook_up_share >= 1.0);
+    assert!(on_hook_up.map(|hour| hour.ledger.mains_loads.0).sum::<f64>() < 1e-9);
+}
+
+#[test]
+fn heavy_draw_cuts_the_inverter_out_with_energy_left() {
+    let mut setup = steady(2.0);
+    setup.bank.soc_start_frac = 0.55;
+    setup.bank.health_frac = 0.6;
+    setup.inverter.fitted = true;
+    setup.inverter.continuous = Watts(2500.0);
+    setup.loads.push(Load {
+        id: 9,
+        draw: Draw::Power { watts: Watts(1800.0) },
+        feed: Feed::Inverter,
+        usage: Usage::Daily { minutes: 4.0 },
+        ..Load::default()
+    });
+    let outlook = outlook(&setup, 10.0);
+    let event = outlook.cut_outs.first().expect("the inverter cuts out");
+    assert_eq!(event.load_id, None);
+    assert!(event.volts < Volts(10.5) && event.soc_frac > 0.4, "{event:?}");
+}
+
+#[test]
+fn given_weather_changes_the_course() {
+    let mut setup = steady(15.0);
+    setup.solar.push(SolarArray { peak: Watts(120.0), ..SolarArray::default() });
+    let with = |weather| {
+        let mut setup = setup.clone();
+        setup.trip.days = vec![DayPlan { weather, ..DayPlan::default() }; 20];
+        let outlook = outlook(&setup, 18.0);
+        assert!(!plan(&setup, 18.0).sun.is_uncertain());
+        outlook.course.ledger.sun + outlook.course.ledger.unused_sun
+    };
+    assert!(with(Weather::Clear) > with(Weather::Mixed));
+    assert!(with(Weather::Mixed) > with(Weather::Dull));
+}
+
+#[test]
+fn the_odds_surround_the_average_and_fall_with_time() {
+    let mut setup = steady(16.0);
+    setup.solar.push(SolarArray { peak: Watts(100.0), ..SolarArray::default() });
+    let plan = Arc::new(plan(&setup, 18.0));
+    let mut run = OddsRun::new(plan.clone(), 400).expect("valid weather");
+    while run.advance(64) {}
+    let odds = run.odds();
+    assert!(odds.is_complete() && !odds.certain);
+    assert!(odds.lasting_frac.windows(2).all(|pair| pair[1] <= pair[0]));
+    assert!(odds.nights_at(0.9) <= odds.nights_at(0.5));
+    assert!(odds.lasting_frac[0] > odds.lasting_frac[13]);
+    let course = Course::average(&plan);
+    for (hour, band) in course.hours.iter().zip(&odds.band) {
+        assert!(band.p10_frac <= band.p50_frac && band.p50_frac <= band.p90_frac);
+        assert!(hour.soc_frac >= band.p10_frac - 0.06 && hour.soc_frac <= band.p90_frac + 0.06);
+    }
+    let mut again = OddsRun::new(plan, 400).expect("valid weather");
+    while again.advance(7) {}
+    assert_eq!(again.odds(), odds, "the same however the work is cut up");
+}
+
+#[test]
+fn without_panels_there_is_nothing_to_chance() {
+    let mut run = OddsRun::new(Arc::new(plan(&steady(10.0), 25.0)), 2000).expect("valid");
+    assert!(!run.advance(1));
+    let odds = run.odds();
+    assert!(odds.certain && odds.is_complete());
+    assert_eq!(odds.nights_at(0.9), 2);
+}
+
+#[test]
+fn the_fast_play_agrees_with_the_booked_one() {
+    let mut setup = steady(18.0);
+    setup.solar.push(SolarArray { peak: Watts(150.0), ..SolarArray::default() });
+    setup.trip.days = vec![DayPlan { weather: Weather::Mixed, ..DayPlan::default() }; 20];
+    let plan = Arc::new(plan(&setup, 12.0));
+    let course = Course::average(&plan);
+    let mut run = OddsRun::new(plan, 1).expect("valid");
+    run.advance(1);
+    let odds = run.odds();
+    for (hour, band) in course.hours.iter().zip(&odds.band) {
+        assert!((hour.soc_frac - band.p50_frac).abs() < 0.0027, "{hour:?} {band:?}");
+    }
+}
+
+#[test]
+fn a_reading_restarts_the_forecast() {
+    let mut setup = steady(10.0);
+    setup.correction.restart = Some((Hours(30.0), 0.9));
+    let outlook = outlook(&setup, 25.0);
+    assert!((outlook.course.hours[30].soc_frac - 0.9).abs() < 0.01);
+    assert!(outlook.course.first_low.is_some_and(|hour| hour > 70));
+}
+
+#[test]
+fn half_the_step_changes_little() {
+    for chemistry in Chemistry::ALL {
+        let mut setup = steady(14.0);
+        setup.bank.chemistry = chemistry;
+        setup.solar.push(SolarArray { peak: Watts(120.0), ..SolarArray::default() });
+        setup.driving = Driving { fitted: true, every: EveryNth(2), ..Driving::default() };
+        let sun = Arc::new(TripSun::build(&setup, &climate(15.0)).expect("valid"));
+        let run = |steps| Course::average(&TripPlan::with_steps(&setup, sun.clone(), steps));
+        let (one, half) = (run(2), run(4));
+        for (a, b) in one.hours.iter().zip(&half.hours) {
+            assert!((a.soc_frac - b.soc_frac).abs() < 0.005, "{chemistry:?} {a:?} {b:?}");
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 96, failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn every_hour_balances_and_stays_in_bounds(setup in arbitrary_setup(), air in -20.0..40.0_f64) {
+        let plan = plan(&setup, air);
+        let course = Course::average(&plan);
+        for hour in &course.hours {
+            let l = &hour.ledger;
+            prop_assert!((0.0..=1.0).contains(&hour.soc_frac), "{hour:?}");
+            prop_assert!(l.residual().0.abs() < 1e-9, "{l:?}");
+            for part in [
+                l.sun, l.unused_sun, l.driving, l.hook_up, l.other, l.unused_other, l.direct_loads,
+                l.mains_loads, l.conversion, l.inverter_idle, l.electronics, l.charge_loss,
+                l.resistance_loss, l.self_discharge, l.unmet,
+            ] {
+                prop_assert!(part.0 >= -1e-9 && part.0.is_finite(), "{l:?}");
+            }
+            prop_assert!(hour.volts.0.is_finite() && hour.sag_volts.0.is_finite());
+        }
+    }
+
+    #[test]
+    fn no_charge_out_of_nothing(setup in arbitrary_setup()) {
+        let course = Course::average(&plan(&setup, 15.0));
+        let mut held = setup.bank.soc_start_frac * setup.bank.aged_capacity().0;
+        for hour in &course.hours {
+            let now = hour.soc_frac * setup.bank.aged_capacity().0;
+            let nominal = setup.bank.system.twelves() * 9.5;
+            prop_assert!(now <= held + hour.ledger.into_battery.0 / nominal + 1e-9);
+            held = now;
+        }
+    }
+
+    #[test]
+    fn more_load_never_raises_the_lowest(setup in arbitrary_setup(), extra in 0.5..60.0_f64) {
+        let mut more = setup.clone();
+        more.loads.push(Load {
+            id: 4711,
+            draw: Draw::Power { watts: Watts(extra) },
+            usage: Usage::AlwaysOn,
+            ..Load::default()
+        });
+        let lowest = |s: &Setup| Course::average(&plan(s, 15.0)).lowest.0;
+        prop_assert!(lowest(&more) <= lowest(&setup) + 1e-9);
+    }
+
+    #[test]
+    fn more_sun_never_lowers_it(setup in arbitrary_setup(), extra in 10.0..300.0_f64) {
+        let mut more = setup.clone();
+        more.solar.push(SolarArray { peak: Watts(extra), self_use: Watts(0.0), ..SolarArray::default() });
+        let lowest = |s: &Setup| Course::average(&plan(s, 15.0)).lowest.0;
+        prop_assert!(lowest(&more) >= lowest(&setup) - 2e-4, "{} {}", lowest(&more), lowest(&setup));
+    }
+
+    #[test]
+    fn watts_and_amps_say_the_same(watts in 1.0..200.0_f64, volts in 11.0..28.0_f64) {
+        let with = |draw| {
+            let mut setup = steady(0.0);
+            setup.loads[0].draw = draw;
+            setup.loads[0].usage = Usage::AlwaysOn;
+            Course::average(&plan(&setup, 20.0)).lowest.0
+        };
+        let a = with(Draw::Power { watts: Watts(watts) });
+        let b = with(Draw::Current { amps: Amps(watts / volts), volts: Volts(volts) });
+        prop_assert!((a - b).abs() < 1e-9);
+    }
+
+    #[test]
+    fn splitting_a_step_changes_nothing_for_constant_power(watts in 1.0..60.0_f64) {
+        let setup = steady(watts);
+        let sun = Arc::new(TripSun::build(&setup, &climate(25.0)).expect("valid"));
+        let run = |steps| Course::average(&TripPlan::with_steps(&setup, sun.clone(), steps));
+        let (one, half) = (run(1), run(2));
+        let above_empty = one.hours.iter().zip(&half.hours).take_while(|(a, _)| a.soc_frac > 0.2);
+        for (a, b) in above_empty {
+            prop_assert!((a.soc_frac - b.soc_frac).abs() < 2e-4, "{} {}", a.soc_frac, b.soc_frac);
+        }
+    }
+
+    #[test]
+    fn a_24_volt_system_of_the_same_energy_lasts_as_long(watts in 4.0..40.0_f64) {
+        let mut twelve = steady(watts);
+        twelve.bank.capacity_20h = AmpHours(200.0);
+        let mut twenty_four = steady(watts);
+        twenty_four.bank.system = SystemVoltage::V24;
+        let a = outlook(&twelve, 20.0);
+        let b = outlook(&twenty_four, 20.0);
+        prop_assert_eq!(a.course.first_low, b.course.first_low);
+    }
+
+    #[test]
+    fn any_place_and_season_plays(lat in -90.0..90.0_f64, lon in -180.0..180.0_f64, month in 1..=12_u8, night in 1..60_u8) {
+        let mut setup = steady(12.0);
+        setup.solar.push(SolarArray { peak: Watts(100.0), tilt: nightbank::units::Degrees(40.0), ..SolarArray::default() });
+        setup.trip.place.latitude.0 = lat;
+        setup.trip.place.longitude.0 = lon;
+        setup.trip.month = month;
+        setup.trip.nights = night;
+        let course = Course::average(&plan_in(&setup, Celsius(5.0)));
+        prop_assert!(course.hours.iter().all(|hour| hour.soc_frac.is_finite()));
+    }
+}
