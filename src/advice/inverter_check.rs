@@ -12,6 +12,8 @@
 use super::wiring::{self, CurrentFrom, Severity};
 use crate::model::{Bank, Chemistry, Feed, Inverter, InverterSwitching, Load, Setup, Window};
 use crate::physics::ampacity::{self, Surroundings};
+use crate::physics::battery::cell_data;
+use crate::physics::battery::chemistry::POINTS;
 use crate::physics::inverter::{self, InverterCurve};
 use crate::physics::short_circuit;
 use crate::units::{Amps, HOURS_PER_DAY, Hours, Volts, WattHours, Watts};
@@ -158,16 +160,17 @@ pub struct BatteryLimits {
     pub most: Amps,
 }
 
-/// Currents a bank stands, as multiples of its rated capacity (common practice, no source: flooded
-/// 0.2 and 0.5, gel 0.2 and 0.5, AGM 0.3 and 1, LiFePO4 0.5 and 1 per hour; the maker's figures,
-/// above all the protection electronics of lithium, come first).
+/// Currents a bank stands, as multiples of its rated capacity per hour: with ease, the limit of
+/// [`crate::physics::battery::CellData`]; at most, flooded and gel 0.5, AGM and LiFePO4 1 (common
+/// practice, no source; the maker's figures, above all the protection electronics of lithium, come
+/// first).
 #[must_use]
 pub fn battery_limits(bank: &Bank) -> BatteryLimits {
-    let (comfortable, most) = match bank.chemistry {
-        Chemistry::Flooded | Chemistry::Gel => (0.2, 0.5),
-        Chemistry::Agm => (0.3, 1.0),
-        Chemistry::LiFePo4 => (0.5, 1.0),
+    let most = match bank.chemistry {
+        Chemistry::Flooded | Chemistry::Gel => 0.5,
+        Chemistry::Agm | Chemistry::LiFePo4 => 1.0,
     };
+    let comfortable = cell_data(bank.chemistry).discharge_limit_c.min(most);
     let one_hour = bank.rated_capacity() / Hours(1.0);
     BatteryLimits { comfortable: one_hour * comfortable, most: one_hour * most }
 }
@@ -366,19 +369,18 @@ fn findings(setup: &Setup, verdict: &InverterVerdict, place: Surroundings) -> Ve
     found
 }
 
-/// Voltage at the inverter under `ac`, at most its continuous rating, battery half full: rest
-/// voltage (lead 12.2 V, LiFePO4 13.1 V per 12 V nominal) less what bank and cable drop. Of the
-/// bank twice its resistance when new: half-charged, and polarised after minutes (common
-/// practice, no source).
+/// Voltage at the inverter under `ac`, at most its continuous rating: rest voltage of the battery
+/// half full, less what bank and cable drop after minutes.
 #[must_use]
 pub fn voltage_under(setup: &Setup, ac: Watts) -> Volts {
     let bank = &setup.bank;
-    let rest = Volts(if bank.chemistry.is_lead() { 12.2 } else { 13.1 } * bank.system.twelves());
+    let half_full = cell_data(bank.chemistry).ocv_v[POINTS / 2];
+    let rest = Volts(half_full * bank.system.twelves());
     if ac.0 <= 0.0 {
         return rest;
     }
     let power = inverter::dc_power(&setup.inverter, ac.min(setup.inverter.continuous));
-    let resistance = short_circuit::least_resistance(bank) * 2.0 + bank.cable;
+    let resistance = short_circuit::loaded_resistance(bank) + bank.cable;
     // U = U0 - R P / U: the larger root; where none is real the voltage collapses to half of U0.
     let square = rest.0 * rest.0 - 4.0 * resistance.0 * power.0;
     Volts(0.5 * (rest.0 + square.max(0.0).sqrt()))
