@@ -7,6 +7,8 @@
 //! from the Astronomical Almanac's low-precision sun (as in Michalsky 1988, constants from memory),
 //! so that these checks do not lean on the code they check.
 
+#![allow(dead_code, reason = "each test file uses its own part")]
+
 pub mod survival;
 
 use nightbank::forecast::weather::{ForecastDay, MonthlyClearness, Persistence, WeatherSequences};
