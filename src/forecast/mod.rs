@@ -2,13 +2,15 @@
 
 pub mod course;
 pub mod demand;
+pub mod ledger;
 pub mod odds;
 pub mod outlook;
 pub mod plan;
 pub mod supply;
 pub mod weather;
 
-pub use course::{Course, CutOutEvent, HourRecord, Ledger};
+pub use course::{Course, CutOutEvent, HourRecord};
+pub use ledger::Ledger;
 pub use odds::{Odds, OddsRun};
 pub use outlook::{LoadShare, Outlook};
 pub use plan::{SkyAndAir, TripPlan};

@@ -3,10 +3,12 @@
 pub mod acceptance;
 pub mod bank;
 pub mod chemistry;
+pub mod flow;
 pub mod open_circuit;
 pub mod rate;
 pub mod storage;
 pub mod temperature;
 
-pub use bank::{BankPhysics, BankState, Conditions, Flow};
+pub use bank::BankPhysics;
 pub use chemistry::{CellData, cell_data};
+pub use flow::{BankState, Conditions, Flow};
