@@ -257,9 +257,9 @@ impl Default for Window {
 /// Voltage at which an appliance switches itself off, and on again.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct CutOut {
-    /// Off below this [V] at its terminals.
+    /// Off below this [V] at its terminals, per 12 V nominal.
     pub off: Volts,
-    /// On again above this [V].
+    /// On again above this [V], per 12 V nominal.
     pub on: Volts,
 }
 
