@@ -63,9 +63,9 @@ fn every_key_has_an_english_name_and_no_name_is_left_over() {
 fn every_row_is_within_what_the_fields_allow() {
     for system in [SystemVoltage::V12, SystemVoltage::V24] {
         for rows in ALL.chunks(50) {
-            let mut setup = Setup::default();
-            setup.loads = rows.iter().zip(1..).map(|(one, id)| one.to_load(id, system)).collect();
-            let loads = setup.loads.clone();
+            let loads: Vec<_> =
+                rows.iter().zip(1..).map(|(one, id)| one.to_load(id, system)).collect();
+            let setup = Setup { loads: loads.clone(), ..Setup::default() };
             let (kept, _) = setup.sanitised();
             assert_eq!(kept.loads, loads);
         }

@@ -7,11 +7,15 @@
 pub mod bank;
 pub mod catalogue;
 pub mod charging;
+pub mod climate;
+pub mod example;
 pub mod inverter;
 pub mod limits;
 pub mod load;
 pub mod log;
 pub mod money;
+pub mod places;
+pub mod regions;
 pub mod setup;
 pub mod trip;
 pub mod typed_words;
@@ -22,6 +26,7 @@ pub use charging::{
     Controller, Driving, DrivingCharger, EveryNth, HookUp, Mounting, OtherSource, OtherSourceKind,
     Shade, SolarArray,
 };
+pub use climate::{AirSource, Climate, ClimateSource};
 pub use inverter::{Inverter, InverterSwitching};
 pub use load::{CutOut, Draw, DutyCycle, Feed, Group, Learned, Load, Usage, Window};
 pub use log::{Correction, Reading, ReadingKind};

@@ -1,0 +1,243 @@
+//! Setups to start from: the invented example, and a sensible first guess for a newcomer.
+
+use super::catalogue::appliance;
+use super::climate::Climate;
+use super::places;
+use super::{
+    Bank, Chemistry, Draw, Driving, EveryNth, Learned, Load, Place, Setup, SolarArray, Trip, Usage,
+};
+use crate::units::{AmpHours, Amps, Celsius, Volts, WattHoursPerSquareMetre, Watts};
+
+/// What somebody travels in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Vehicle {
+    /// Camper van.
+    Van,
+    /// Caravan.
+    Caravan,
+    /// Motorhome.
+    Motorhome,
+}
+
+impl Vehicle {
+    /// All of them, in the order they are listed.
+    pub const ALL: [Self; 3] = [Self::Van, Self::Caravan, Self::Motorhome];
+}
+
+/// The few answers a start is made from.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Start {
+    /// What somebody travels in.
+    pub vehicle: Vehicle,
+    /// What the battery is made of.
+    pub chemistry: Chemistry,
+    /// Capacity of the whole bank at the 20 h rate [Ah].
+    pub capacity: AmpHours,
+    /// Solar, nominal power [W]; 0 for none.
+    pub solar_peak: Watts,
+    /// Where.
+    pub place: Place,
+    /// Camp clock against UTC [min].
+    pub utc_offset_min: i16,
+    /// Year of arrival.
+    pub year: u16,
+    /// Month of arrival, 1..12.
+    pub month: u8,
+    /// Nights.
+    pub nights: u8,
+}
+
+/// A start: number in the catalogue, how many.
+type Rows = &'static [(u16, u16)];
+
+const DIESEL_HEATER: u16 = 12;
+const DIESEL_HEATER_START: u16 = 13;
+const GAS_HEATER: u16 = 14;
+const MOTOR_MOVER: u16 = 117;
+
+const VAN: Rows =
+    &[(3, 1), (41, 3), (35, 1), (60, 2), (57, 1), (12, 1), (13, 1), (24, 1), (130, 2)];
+const CARAVAN: Rows = &[
+    (6, 1),
+    (41, 5),
+    (43, 1),
+    (35, 1),
+    (36, 1),
+    (60, 2),
+    (59, 1),
+    (52, 1),
+    (14, 1),
+    (117, 1),
+    (126, 1),
+    (73, 1),
+];
+const MOTORHOME: Rows = &[
+    (6, 1),
+    (41, 6),
+    (34, 1),
+    (36, 1),
+    (60, 2),
+    (57, 1),
+    (52, 1),
+    (14, 1),
+    (17, 1),
+    (118, 1),
+    (126, 1),
+    (128, 1),
+    (130, 2),
+];
+
+/// Mean air temperature below which people heat [degrees Celsius] (common practice, no source).
+const HEAT_BELOW_C: f64 = 14.0;
+/// Heater running time per kelvin below an inside of 18 degrees Celsius [min a day] (common
+/// practice, no source): 5 h at 8 degrees, 10 h in frost.
+const HEAT_MINUTES_PER_K: f64 = 30.0;
+
+/// A sensible setup for a newcomer: usual appliances of the vehicle, heating by the season of the
+/// place, the battery and the panel they said. Every figure is a guess to be edited.
+///
+/// What is out of bounds is pulled in, as for any setup.
+#[must_use]
+pub fn start_setup(start: &Start) -> Setup {
+    let rows = match start.vehicle {
+        Vehicle::Van => VAN,
+        Vehicle::Caravan => CARAVAN,
+        Vehicle::Motorhome => MOTORHOME,
+    };
+    let climate = Climate::at(&start.place, None, &[WattHoursPerSquareMetre::ZERO; 12]);
+    let month = usize::from(start.month.clamp(1, 12)) - 1;
+    let air = climate.air.get(month).copied().unwrap_or(Celsius(15.0));
+    let mut setup = Setup {
+        loads: rows_of(rows),
+        bank: Bank {
+            chemistry: start.chemistry,
+            capacity_20h: start.capacity,
+            soc_min_frac: start.chemistry.usual_soc_min_frac(),
+            ..Bank::default()
+        },
+        solar: if start.solar_peak.0 > 0.0 {
+            vec![SolarArray { peak: start.solar_peak, ..SolarArray::default() }]
+        } else {
+            Vec::new()
+        },
+        driving: Driving { fitted: start.vehicle != Vehicle::Caravan, ..Driving::default() },
+        trip: Trip {
+            place: start.place.clone(),
+            utc_offset_min: start.utc_offset_min,
+            year: start.year,
+            month: start.month,
+            nights: start.nights,
+            ..Trip::default()
+        },
+        ..Setup::default()
+    };
+    heat_by_season(&mut setup, air);
+    // On and off the pitch once a stay, not once a day.
+    if let Some(mover) = row(&mut setup, MOTOR_MOVER) {
+        let per_day = 2.0 / f64::from(start.nights.max(1));
+        mover.usage = Usage::Uses { per_day, seconds: 300.0 };
+    }
+    setup.sanitised().0
+}
+
+fn rows_of(rows: Rows) -> Vec<Load> {
+    let mut loads = Vec::with_capacity(rows.len());
+    for (id, &(number, quantity)) in (1..).zip(rows) {
+        if let Some(appliance) = appliance(number) {
+            loads.push(Load { quantity, ..appliance.to_load(id, Bank::default().system) });
+        }
+    }
+    loads
+}
+
+fn row(setup: &mut Setup, number: u16) -> Option<&mut Load> {
+    setup.loads.iter_mut().find(|load| load.appliance == Some(number))
+}
+
+fn heat_by_season(setup: &mut Setup, air: Celsius) {
+    let heats = air.0 < HEAT_BELOW_C;
+    let minutes = ((18.0 - air.0) * HEAT_MINUTES_PER_K).clamp(0.0, 840.0).round();
+    for number in [DIESEL_HEATER, DIESEL_HEATER_START, GAS_HEATER] {
+        if let Some(heater) = row(setup, number) {
+            heater.enabled = heats;
+            if let (Usage::Daily { minutes: daily }, true) = (&mut heater.usage, heats) {
+                *daily = minutes;
+            }
+        }
+    }
+}
+
+/// Town of the example, as the list of places spells it.
+const EXAMPLE_TOWN: &str = "Waren";
+
+/// The invented example that fills the page on the first visit, marked as such: a camper van with
+/// two 95 Ah batteries and one panel, a week in September by a lake.
+///
+/// Some draws are "measured", typed as current; and a few rows draw day and night without anybody
+/// thinking of them.
+#[must_use]
+pub fn example_setup() -> Setup {
+    const ROWS: Rows = &[
+        (1, 1),   // compressor fridge
+        (12, 1),  // diesel heater
+        (13, 1),  // its glow plug
+        (24, 1),  // roof fan
+        (35, 1),  // water pump
+        (36, 1),  // toilet flush
+        (41, 4),  // lamps
+        (43, 1),  // awning light
+        (57, 1),  // laptop
+        (60, 2),  // phones
+        (66, 1),  // radio
+        (70, 1),  // router
+        (126, 1), // control panel
+        (128, 1), // gas alarm
+        (129, 1), // tracker
+        (130, 3), // USB sockets
+    ];
+    let mut setup = Setup {
+        name: String::new(),
+        example: true,
+        loads: rows_of(ROWS),
+        bank: Bank {
+            chemistry: Chemistry::Agm,
+            capacity_20h: AmpHours(95.0),
+            parallel: 2,
+            health_frac: 0.9,
+            ..Bank::default()
+        },
+        solar: vec![SolarArray { peak: Watts(120.0), ..SolarArray::default() }],
+        driving: Driving { fitted: true, every: EveryNth(0), ..Driving::default() },
+        trip: Trip {
+            place: places::search(EXAMPLE_TOWN, 1)
+                .first()
+                .map_or_else(Place::default, |town| town.to_place()),
+            utc_offset_min: 120,
+            year: 2026,
+            month: 9,
+            day: 12,
+            nights: 7,
+            ..Trip::default()
+        },
+        ..Setup::default()
+    };
+    for (number, minutes) in [(12, 180.0), (24, 60.0), (41, 180.0), (57, 90.0), (66, 120.0)] {
+        if let Some(load) = row(&mut setup, number) {
+            load.usage = Usage::Daily { minutes };
+        }
+    }
+    // The router is on while somebody is aboard and awake.
+    if let Some(router) = row(&mut setup, 70) {
+        router.usage = Usage::Daily { minutes: 300.0 };
+        router.window = super::Window::EVENING;
+    }
+    // Measured with a clamp meter: nobody had thought of it.
+    if let Some(panel) = row(&mut setup, 126) {
+        panel.learned = Learned::Meter;
+        panel.draw = Draw::Current { amps: Amps(0.12), volts: Volts(12.6) };
+    }
+    if let Some(fridge) = row(&mut setup, 1) {
+        fridge.learned = Learned::SpecSheet;
+    }
+    setup
+}
