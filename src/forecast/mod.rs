@@ -1,5 +1,6 @@
 //! The trip played through, hour by hour and in many kinds of weather.
 
+pub mod climate;
 pub mod course;
 pub mod demand;
 pub mod ledger;
@@ -9,6 +10,7 @@ pub mod plan;
 pub mod supply;
 pub mod weather;
 
+pub use climate::climate_of;
 pub use course::{Course, CutOutEvent, HourRecord};
 pub use ledger::Ledger;
 pub use odds::{Odds, OddsRun};

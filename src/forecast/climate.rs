@@ -1,0 +1,42 @@
+//! Sky and air of a trip's place: the climate of the model with the sun above the atmosphere that
+//! turns a user's own kWh/m2 into clearness.
+
+use super::plan::SkyAndAir;
+use crate::model::climate::Climate;
+use crate::model::{Place, Trip};
+use crate::physics::solar::sun::daily_extraterrestrial;
+use crate::units::WattHoursPerSquareMetre;
+use time::{Date, Month};
+
+/// Days of each month averaged for its irradiation above the atmosphere; within 0.2 % of all days.
+const SAMPLE_DAYS: [u8; 6] = [3, 8, 13, 18, 23, 28];
+
+/// Mean daily irradiation above the atmosphere on level ground, January first.
+#[must_use]
+pub fn monthly_extraterrestrial(place: &Place, year: i32) -> [WattHoursPerSquareMetre; 12] {
+    std::array::from_fn(|index| {
+        let month = Month::January.nth_next(u8::try_from(index).unwrap_or(0));
+        let days =
+            SAMPLE_DAYS.iter().filter_map(|day| Date::from_calendar_date(year, month, *day).ok());
+        let sum: WattHoursPerSquareMetre =
+            days.map(|date| daily_extraterrestrial(date, place.latitude, place.longitude)).sum();
+        sum / SAMPLE_DAYS.len() as f64
+    })
+}
+
+/// Climate of the trip's place, the user's own sun first.
+#[must_use]
+pub fn climate_of(trip: &Trip) -> Climate {
+    let above = monthly_extraterrestrial(&trip.place, i32::from(trip.year));
+    Climate::at(&trip.place, trip.own_sun.as_ref(), &above)
+}
+
+impl From<&Climate> for SkyAndAir {
+    fn from(climate: &Climate) -> Self {
+        Self {
+            clearness_frac: climate.clearness_frac,
+            air: climate.air,
+            half_range_k: climate.half_range_k,
+        }
+    }
+}
