@@ -8,19 +8,17 @@ use crate::physics::solar::sun::daily_extraterrestrial;
 use crate::units::WattHoursPerSquareMetre;
 use time::{Date, Month};
 
-/// Days of each month averaged for its irradiation above the atmosphere; within 0.2 % of all days.
-const SAMPLE_DAYS: [u8; 6] = [3, 8, 13, 18, 23, 28];
-
 /// Mean daily irradiation above the atmosphere on level ground, January first.
 #[must_use]
 pub fn monthly_extraterrestrial(place: &Place, year: i32) -> [WattHoursPerSquareMetre; 12] {
     std::array::from_fn(|index| {
         let month = Month::January.nth_next(u8::try_from(index).unwrap_or(0));
-        let days =
-            SAMPLE_DAYS.iter().filter_map(|day| Date::from_calendar_date(year, month, *day).ok());
-        let sum: WattHoursPerSquareMetre =
-            days.map(|date| daily_extraterrestrial(date, place.latitude, place.longitude)).sum();
-        sum / SAMPLE_DAYS.len() as f64
+        let length = month.length(year);
+        let sum: WattHoursPerSquareMetre = (1..=length)
+            .filter_map(|day| Date::from_calendar_date(year, month, day).ok())
+            .map(|date| daily_extraterrestrial(date, place.latitude, place.longitude))
+            .sum();
+        sum / f64::from(length)
     })
 }
 
