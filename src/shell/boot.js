@@ -1,0 +1,55 @@
+// Runs before the page proper, in any browser: says what is wrong if the page cannot start at all.
+// A plain script, so that it also runs where modules do not (a page opened from a file).
+(function () {
+  var app = document.getElementById("app");
+  var trouble = document.getElementById("trouble");
+
+  function tell(lines) {
+    if (!app || !trouble || app.hasAttribute("data-ready") || !trouble.hidden) return;
+    lines.forEach(function (line, index) {
+      var paragraph = document.createElement("p");
+      (index ? paragraph : paragraph.appendChild(document.createElement("strong"))).textContent = line;
+      trouble.appendChild(paragraph);
+    });
+    trouble.hidden = false;
+    var shell = document.getElementById("shell");
+    if (shell) shell.hidden = true;
+  }
+
+  if (location.protocol === "file:") {
+    tell([
+      "This page cannot run from a file.",
+      "Browsers only start WebAssembly pages from a web address. Open Nightbank through http or https: the " +
+        "published page, or the address that the developers' serve command prints.",
+    ]);
+    return;
+  }
+
+  if (typeof WebAssembly !== "object" || !("noModule" in HTMLScriptElement.prototype)) {
+    tell([
+      "This browser is too old for Nightbank, or has WebAssembly switched off.",
+      "Any current browser will do. Some strict privacy modes switch WebAssembly off: allow it for this page.",
+    ]);
+    return;
+  }
+
+  // A file that does not arrive, or code that fails before the page stands. `true`: such events do not bubble.
+  function failed() {
+    tell([
+      "Nightbank could not start.",
+      "A part of the page did not arrive. Check the connection and load the page again. What you saved on this " +
+        "device is still there.",
+    ]);
+  }
+  addEventListener("error", failed, true);
+  addEventListener("unhandledrejection", failed);
+  addEventListener(
+    "TrunkApplicationStarted",
+    function () {
+      removeEventListener("error", failed, true);
+      removeEventListener("unhandledrejection", failed);
+      if (trouble) trouble.hidden = true;
+    },
+    { once: true },
+  );
+})();

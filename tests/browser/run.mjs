@@ -1,0 +1,28 @@
+// Runs the browser tests (all, or those whose file name contains an argument) and closes with counts.
+//
+//   node tests/browser/run.mjs [part of a file name...]
+import { spawn } from "node:child_process";
+import { existsSync, readdirSync } from "node:fs";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+
+const here = path.dirname(fileURLToPath(import.meta.url));
+if (!existsSync(path.join(here, "../../dist/sw.js"))) {
+  console.error("There is no release build in dist/. Build it first: bash .ci/build");
+  process.exit(1);
+}
+const wanted = process.argv.slice(2);
+const specs = readdirSync(here)
+  .filter((name) => name.endsWith(".spec.mjs"))
+  .filter((name) => !wanted.length || wanted.some((part) => name.includes(part)))
+  .sort();
+if (!specs.length) {
+  console.error(`No test file matches ${wanted.join(", ")}`);
+  process.exit(1);
+}
+const child = spawn(
+  process.execPath,
+  ["--test", "--test-reporter=spec", "--test-concurrency=2", "--test-timeout=120000", ...specs.map((name) => path.join(here, name))],
+  { stdio: ["ignore", "inherit", "inherit"], cwd: here },
+);
+child.on("exit", (code) => process.exit(code ?? 1));

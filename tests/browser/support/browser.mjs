@@ -1,0 +1,89 @@
+// One real Chromium for a test file, and pages that are watched from the first moment on.
+import assert from "node:assert/strict";
+import { chromium } from "playwright-core";
+import { StaticServer } from "../../serve.mjs";
+
+/** The page as most people have it: a small phone. */
+export const PHONE = { viewport: { width: 360, height: 640 }, deviceScaleFactor: 3, hasTouch: true };
+
+export async function launch() {
+  return chromium.launch({
+    executablePath: process.env.CHROMIUM || "/usr/bin/chromium",
+    args: ["--no-sandbox", "--disable-gpu", "--font-render-hinting=none", "--disable-background-networking"],
+  });
+}
+
+/**
+ * What went wrong in, or left, a browser context. A test that expects trouble removes it from the lists.
+ */
+export class Watch {
+  constructor() {
+    /** Errors and warnings on the console, and uncaught exceptions. */
+    this.complaints = [];
+    /** What the content policy stopped. */
+    this.violations = [];
+    /** Every request: { url, type }. Those of the service worker are here too. */
+    this.requests = [];
+    /** Full loads of the top document, to prove that nothing reloads by itself. */
+    this.loads = 0;
+  }
+
+  /** Requests that left the given origin. */
+  foreign(origin) {
+    return this.requests
+      .map((request) => request.url)
+      .filter((url) => /^(https?|wss?):/.test(url) && new URL(url).origin !== origin);
+  }
+
+  /** Fails unless everything was quiet and stayed at home. */
+  assertClean(origin) {
+    assert.deepEqual(this.violations, [], "content policy violations");
+    assert.deepEqual(this.complaints, [], "console complaints");
+    assert.deepEqual(this.foreign(origin), [], "requests to other hosts");
+  }
+}
+
+/**
+ * A fresh profile (empty storage, no service worker), closed when the test `t` ends.
+ * @returns {Promise<{ context: import("playwright-core").BrowserContext, watch: Watch }>}
+ */
+export async function freshContext(t, browser, options = {}) {
+  const context = await browser.newContext({ ...PHONE, locale: "en-GB", timezoneId: "Europe/Berlin", ...options });
+  t.after(() => context.close());
+  const watch = new Watch();
+  context.on("request", (request) => watch.requests.push({ url: request.url(), type: request.resourceType() }));
+  context.on("weberror", (error) => watch.complaints.push(`uncaught: ${error.error().stack ?? error.error()}`));
+  context.on("console", (message) => {
+    if (["error", "warning"].includes(message.type())) {
+      watch.complaints.push(`${message.type()}: ${message.text()} (${message.location().url})`);
+    }
+  });
+  context.on("page", (page) => {
+    page.on("load", () => (watch.loads += 1));
+  });
+  await context.exposeFunction("__policyViolation", (text) => watch.violations.push(text));
+  await context.addInitScript(() => {
+    addEventListener("securitypolicyviolation", (event) =>
+      window.__policyViolation(`${event.effectiveDirective}: ${event.blockedURI} ${event.sample} (${event.sourceFile}:${event.lineNumber})`),
+    );
+  });
+  return { context, watch };
+}
+
+/** A server for the directory that is stopped when the test `t` ends; it may be stopped and started before. */
+export async function serve(t, directory, options = {}) {
+  const server = await new StaticServer(directory, options).start();
+  t.after(() => server.stop());
+  return server;
+}
+
+/** Polls until `probe` returns something truthy; for what has no event to wait for. */
+export async function eventually(what, probe, { timeout_ms = 10_000 } = {}) {
+  const until = Date.now() + timeout_ms;
+  for (;;) {
+    const found = await probe();
+    if (found) return found;
+    if (Date.now() > until) assert.fail(`waited ${timeout_ms} ms in vain: ${what}`);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+}
