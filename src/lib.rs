@@ -4,6 +4,7 @@
 //! storage stand beside the model; the page stands on top.
 pub mod advice;
 pub mod forecast;
+pub mod i18n;
 pub mod link;
 pub mod model;
 pub mod physics;

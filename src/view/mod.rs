@@ -1,11 +1,24 @@
-//! The page.
+//! The page: fields and pictures of what the lower layers compute. The only layer that knows a
+//! browser.
+//!
+//! [`App`] holds one [`state::AppState`]; every field is tied to a place of the setup by a
+//! [`lens::Lens`]; the answer arrives as an [`answer::AnswerView`]. A change of language builds
+//! the page again around the same state.
+
+pub mod answer;
+pub mod chart;
+pub mod icons;
+pub mod lang;
+pub mod lens;
+pub mod loads;
+pub mod more;
 pub mod offline;
+pub mod outlook;
+pub mod power;
+pub mod shell;
+pub mod state;
+pub mod storage;
+pub mod trip;
+pub mod widgets;
 
-use leptos::prelude::*;
-
-/// The whole page.
-#[component]
-pub fn App() -> impl IntoView {
-    provide_context(offline::Offline::register());
-    view! { <main><h1>"Nightbank"</h1></main> }
-}
+pub use shell::App;

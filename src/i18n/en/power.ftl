@@ -1,0 +1,1 @@
+# Battery and what charges it.

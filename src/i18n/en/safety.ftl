@@ -1,0 +1,21 @@
+# Cautions, shown where they apply.
+caution-cold = Cold lithium.
+caution-cold-text = Charging LiFePO4 cells below 0 °C damages them for good. Unless the maker says otherwise or the battery is heated, the battery management system must stop the charge. Watch the cell temperature, not the air's.
+caution-hydrogen = Hydrogen.
+caution-hydrogen-text = Lead-acid batteries give off explosive hydrogen while charging, sealed ones too when overcharged. Box and vent them to the outside, keep sparks away, and never charge a frozen battery.
+caution-fuse = Fuse at the battery.
+caution-fuse-text = A short circuit can draw thousands of amperes and start a fire. Every positive cable needs a fuse close to the battery, sized for the cable. Take off rings, cover the terminals, disconnect the negative first. If unsure, have it done.
+caution-roof = Roof and panels.
+caution-roof-text = Panels are live whenever light falls on them: cover them before wiring. Work on a roof only secured against falling, and fix panels by their maker's instructions. Usually the battery is connected to the controller first and the panel last.
+caution-mains = Mains voltage.
+caution-mains-text = An inverter makes mains voltage that can kill. Fixed wiring, earthing and residual-current protection follow the maker's manual and national rules and belong in licensed hands. Never let it feed back into a hook-up.
+caution-co = Carbon monoxide.
+caution-co-text = Heaters, cookers and generators can kill without a smell. Keep vents and flues clear, run generators outside and away from openings, and fit a carbon monoxide alarm. Never heat with a cooker.
+caution-medical = Health comes first.
+caution-medical-text = This estimate is no guarantee. Keep a second source of power for a device someone's health hangs on, and ask its supplier and your doctor before relying on a battery.
+caution-alternator = Alternator.
+caution-alternator-text = A large lithium battery can draw so hard that an alternator overheats. Limit the current as the vehicle's maker allows, and never run an engine in a closed space.
+caution-cable = Hot cables.
+caution-cable-text = Thin or long cables and loose terminals get hot under heavy current. Size cable for current and voltage drop, and have heavy-current work checked.
+caution-mixed = Like with like.
+caution-mixed-text = Only join batteries of the same kind, size and age, as their maker allows.

@@ -1,0 +1,63 @@
+//! The languages the page speaks.
+
+/// A language with a full set of texts.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Lang {
+    /// English, the source of every text.
+    #[default]
+    En,
+    /// German.
+    De,
+    /// French.
+    Fr,
+    /// Dutch.
+    Nl,
+}
+
+impl Lang {
+    /// All languages, in the order they are offered.
+    pub const ALL: [Self; 4] = [Self::En, Self::De, Self::Fr, Self::Nl];
+
+    /// Code as in the `lang` attribute (BCP 47).
+    #[must_use]
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::En => "en",
+            Self::De => "de",
+            Self::Fr => "fr",
+            Self::Nl => "nl",
+        }
+    }
+
+    /// The language's own name, the same in every language.
+    #[must_use]
+    pub fn own_name(self) -> &'static str {
+        match self {
+            Self::En => "English",
+            Self::De => "Deutsch",
+            Self::Fr => "Français",
+            Self::Nl => "Nederlands",
+        }
+    }
+
+    /// The language of a tag such as `de-AT`; `None` if the page does not speak it.
+    #[must_use]
+    pub fn from_tag(tag: &str) -> Option<Self> {
+        let primary = tag.split(['-', '_']).next().unwrap_or("");
+        Self::ALL.into_iter().find(|lang| primary.eq_ignore_ascii_case(lang.code()))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Lang;
+
+    #[test]
+    fn tags_find_their_language() {
+        assert_eq!(Lang::from_tag("de-AT"), Some(Lang::De));
+        assert_eq!(Lang::from_tag("FR"), Some(Lang::Fr));
+        assert_eq!(Lang::from_tag("nl_BE"), Some(Lang::Nl));
+        assert_eq!(Lang::from_tag("pt-BR"), None);
+        assert_eq!(Lang::from_tag(""), None);
+    }
+}

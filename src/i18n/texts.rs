@@ -1,0 +1,164 @@
+//! The text behind a key, by Fluent.
+
+use super::Lang;
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use unic_langid::LanguageIdentifier;
+
+/// English, built in: every key the page uses is here.
+pub const ENGLISH: &[&str] = &[
+    include_str!("en/page.ftl"),
+    include_str!("en/widgets.ftl"),
+    include_str!("en/loads.ftl"),
+    include_str!("en/power.ftl"),
+    include_str!("en/trip.ftl"),
+    include_str!("en/answer.ftl"),
+    include_str!("en/safety.ftl"),
+];
+
+/// A value put into a text.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Arg<'a> {
+    /// Text as it stands; numbers are formatted by the caller.
+    Text(&'a str),
+    /// A count that may choose between plural forms.
+    Count(i32),
+}
+
+/// The texts of one language, with English behind them.
+pub struct Texts {
+    lang: Lang,
+    own: Option<FluentBundle<FluentResource>>,
+    english: FluentBundle<FluentResource>,
+    faults: Vec<String>,
+}
+
+impl Texts {
+    /// English only.
+    #[must_use]
+    pub fn english() -> Self {
+        let mut faults = Vec::new();
+        let english = bundle(Lang::En, ENGLISH, &mut faults);
+        Self { lang: Lang::En, own: None, english, faults }
+    }
+
+    /// Texts of `lang` from Fluent `sources`, English behind them. Lines that are not Fluent are
+    /// left out and listed in [`Self::faults`].
+    #[must_use]
+    pub fn new(lang: Lang, sources: &[&str]) -> Self {
+        let mut texts = Self::english();
+        if lang != Lang::En {
+            texts.own = Some(bundle(lang, sources, &mut texts.faults));
+            texts.lang = lang;
+        }
+        texts
+    }
+
+    /// The language of these texts.
+    #[must_use]
+    pub fn lang(&self) -> Lang {
+        self.lang
+    }
+
+    /// What was wrong in the sources, for tests and the console.
+    #[must_use]
+    pub fn faults(&self) -> &[String] {
+        &self.faults
+    }
+
+    /// The text of `key` with `args` filled in: in this language, else in English, else the key.
+    #[must_use]
+    pub fn text(&self, key: &str, args: &[(&str, Arg<'_>)]) -> String {
+        self.own
+            .as_ref()
+            .and_then(|own| find(own, key, args))
+            .or_else(|| find(&self.english, key, args))
+            .unwrap_or_else(|| key.to_owned())
+    }
+
+    /// Whether the language itself (not English behind it) has `key`.
+    #[must_use]
+    pub fn has_own(&self, key: &str) -> bool {
+        self.own.as_ref().unwrap_or(&self.english).has_message(key)
+    }
+}
+
+fn bundle(lang: Lang, sources: &[&str], faults: &mut Vec<String>) -> FluentBundle<FluentResource> {
+    let id: LanguageIdentifier = lang.code().parse().unwrap_or_default();
+    let mut bundle = FluentBundle::new(vec![id]);
+    // Marks around every value would end up in titles, file names and copied text.
+    bundle.set_use_isolating(false);
+    for source in sources {
+        let resource = match FluentResource::try_new((*source).to_owned()) {
+            Ok(resource) => resource,
+            Err((resource, errors)) => {
+                faults.extend(errors.iter().map(|error| format!("{}: {error}", lang.code())));
+                resource
+            }
+        };
+        if let Err(errors) = bundle.add_resource(resource) {
+            faults.extend(errors.iter().map(|error| format!("{}: {error}", lang.code())));
+        }
+    }
+    bundle
+}
+
+fn find(
+    bundle: &FluentBundle<FluentResource>,
+    key: &str,
+    args: &[(&str, Arg<'_>)],
+) -> Option<String> {
+    let pattern = bundle.get_message(key)?.value()?;
+    let mut values = FluentArgs::with_capacity(args.len());
+    for (name, arg) in args {
+        let value = match arg {
+            Arg::Text(text) => FluentValue::from(*text),
+            Arg::Count(count) => FluentValue::from(*count),
+        };
+        values.set(*name, value);
+    }
+    let mut errors = Vec::new();
+    let text = bundle.format_pattern(pattern, Some(&values), &mut errors);
+    // A translation that asks for a value it is not given must not show through as "{$name}".
+    errors.is_empty().then(|| text.into_owned())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn english_is_sound() {
+        assert_eq!(Texts::english().faults(), &[] as &[String]);
+    }
+
+    #[test]
+    fn own_language_then_english_then_key() {
+        let texts = Texts::new(Lang::De, &["app-title = Lichterkette"]);
+        assert_eq!(texts.text("app-title", &[]), "Lichterkette");
+        assert_eq!(texts.text("tab-trip", &[]), Texts::english().text("tab-trip", &[]));
+        assert_ne!(texts.text("tab-trip", &[]), "tab-trip");
+        assert_eq!(texts.text("no-such-key", &[]), "no-such-key");
+    }
+
+    #[test]
+    fn plural_follows_the_language() {
+        let source = "n = { $n ->\n    [one] une nuit\n   *[other] { $n } nuits\n}";
+        let texts = Texts::new(Lang::Fr, &[source]);
+        // French counts 0 as singular (CLDR plural rules).
+        assert_eq!(texts.text("n", &[("n", Arg::Count(0))]), "une nuit");
+        assert_eq!(texts.text("n", &[("n", Arg::Count(2))]), "2 nuits");
+    }
+
+    #[test]
+    fn a_translation_that_lacks_a_value_gives_way_to_english() {
+        let texts = Texts::new(Lang::Nl, &["tab-trip = { $nobody }"]);
+        assert_eq!(texts.text("tab-trip", &[]), Texts::english().text("tab-trip", &[]));
+    }
+
+    #[test]
+    fn a_broken_file_is_told_and_the_rest_still_speaks() {
+        let texts = Texts::new(Lang::De, &["= broken\napp-title = Da"]);
+        assert!(!texts.faults().is_empty());
+        assert_eq!(texts.text("app-title", &[]), "Da");
+    }
+}

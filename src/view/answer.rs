@@ -1,0 +1,258 @@
+//! The answer: how many nights, shown large, small and spoken.
+//!
+//! [`AnswerView`] is all this file knows of the calculation: figures and words ready to be shown.
+
+use super::chart::{SocChart, soc_chart};
+use super::lang::{number, percent, t, t_args, watt_hours};
+use super::state::{AppState, Tab};
+use super::widgets::{
+    Bar, DataTable, LanternNight, Term, bars, data_table, disclosure, lantern, lantern_row, tip,
+};
+use crate::i18n::Arg;
+use crate::units::WattHours;
+use leptos::prelude::*;
+use std::time::Duration;
+
+/// Everything the page shows of one outlook.
+#[derive(Clone, Debug, PartialEq)]
+pub struct AnswerView {
+    /// Nights the battery lasts with nine chances in ten.
+    pub sure_nights: u16,
+    /// Nights it lasts at even odds.
+    pub likely_nights: u16,
+    /// Nights asked for.
+    pub asked_nights: u16,
+    /// It lasts at least as long as was looked ahead.
+    pub open_ended: bool,
+    /// Chance of lasting all nights asked for, 0..1; `None` while it is not known yet.
+    pub chance_frac: Option<f64>,
+    /// When the lowest allowed level is first reached, in words.
+    pub first_low: Option<String>,
+    /// Lowest state of charge of the middle course, 0..1.
+    pub lowest_soc_frac: f64,
+    /// Each night.
+    pub lanterns: Vec<LanternNight>,
+    /// Course of the battery.
+    pub course: Option<SocChart>,
+    /// An average day: what comes and goes, in words, in Wh a day; use is negative.
+    pub balance: Vec<(String, WattHours)>,
+    /// What takes most, largest first.
+    pub drains: Vec<Drain>,
+    /// Figures night by night.
+    pub by_night: Option<DataTable>,
+    /// How sure the answer is and what it rests on, one paragraph each.
+    pub certainty: Vec<String>,
+    /// The odds are still being worked out.
+    pub working: bool,
+}
+
+/// A load as a drain.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Drain {
+    /// Name.
+    pub name: String,
+    /// Energy a day at the battery.
+    pub per_day: WattHours,
+    /// Share of the usable battery a day, 0.. .
+    pub usable_frac: f64,
+}
+
+/// The answer that follows the setup; `None` while there is nothing to answer.
+pub type Answer = Signal<Option<AnswerView>, LocalStorage>;
+
+/// The nights as a figure, with a plus when they go on beyond what was looked at.
+fn figure(answer: &AnswerView) -> String {
+    let plus = if answer.open_ended { "+" } else { "" };
+    format!("{}{plus}", number(f64::from(answer.sure_nights), 0))
+}
+
+fn low_words(answer: &AnswerView) -> String {
+    match &answer.first_low {
+        Some(when) => t_args("answer-first-low", &[("when", Arg::Text(when))]),
+        None => t("answer-never-low"),
+    }
+}
+
+/// One line that stays in sight while editing; leads to the whole answer.
+#[must_use]
+pub fn glance(app: AppState, answer: Answer) -> AnyView {
+    view! {
+        <div class="glance">
+            {move || match answer.get() {
+                None => view! { <p class="glance-none">{t("answer-none")}</p> }.into_any(),
+                Some(answer) => {
+                    let count = i32::from(answer.sure_nights);
+                    let name = t_args("answer-glance", &[("n", Arg::Count(count))]);
+                    let lanterns: Vec<AnyView> = answer
+                        .lanterns
+                        .iter()
+                        .take(14)
+                        .map(|night| lantern(night.level))
+                        .collect();
+                    view! {
+                        <button
+                            type="button"
+                            class="glance-button"
+                            aria-label=name
+                            on:click=move |_| app.go(Tab::Nights)
+                        >
+                            <span class="glance-figure">{figure(&answer)}</span>
+                            <span class="glance-word">
+                                {t_args("answer-nights", &[("n", Arg::Count(count))])}
+                            </span>
+                            <span class="glance-lanterns">{lanterns}</span>
+                        </button>
+                    }
+                        .into_any()
+                }
+            }}
+        </div>
+    }
+    .into_any()
+}
+
+/// The answer with its lanterns and the course of the battery.
+#[must_use]
+pub fn summary(answer: Answer) -> AnyView {
+    let course = Memo::new_with_compare(
+        move |_| answer.with(|answer| answer.as_ref().and_then(|answer| answer.course.clone())),
+        |a, b| a != b,
+    );
+    let has_course = Memo::new(move |_| course.with(Option::is_some));
+    view! {
+        <section class="answer" aria-label=t("answer-name")>
+            {move || match answer.get() {
+                None => view! { <p class="answer-none">{t("answer-none")}</p> }.into_any(),
+                Some(answer) => headline(answer),
+            }}
+            {move || {
+                has_course
+                    .get()
+                    .then(|| {
+                        view! {
+                            <h2>{t("answer-course")}</h2>
+                            {soc_chart(course.into())}
+                        }
+                    })
+            }}
+            {spoken(answer)}
+        </section>
+    }
+    .into_any()
+}
+
+fn headline(answer: AnswerView) -> AnyView {
+    let count = i32::from(answer.sure_nights);
+    let more = answer.open_ended.then(|| view! { " " {t("answer-more")} });
+    let chance = answer.chance_frac.map(|chance| {
+        let chance = percent(chance);
+        view! { <li>{t_args("answer-chance", &[("chance", Arg::Text(&chance))])}{tip(Term::Chance)}</li> }
+    });
+    let soc = percent(answer.lowest_soc_frac);
+    let low = low_words(&answer);
+    let working =
+        answer.working.then(|| view! { <p class="answer-working">{t("answer-working")}</p> });
+    view! {
+        <p class="answer-figure">
+            <strong>{number(f64::from(answer.sure_nights), 0)}</strong>
+            <span>{t_args("answer-nights", &[("n", Arg::Count(count))])}{more}</span>
+        </p>
+        <p class="answer-sure">{t("answer-sure")}</p>
+        {lantern_row(answer.lanterns)}
+        <ul class="answer-facts">
+            <li>
+                {t_args("answer-likely", &[("n", Arg::Count(i32::from(answer.likely_nights)))])} ". "
+                {t_args("answer-asked", &[("n", Arg::Count(i32::from(answer.asked_nights)))])}
+            </li>
+            {chance}
+            <li>{low}</li>
+            <li>{t_args("answer-lowest", &[("soc", Arg::Text(&soc))])}{tip(Term::StateOfCharge)}</li>
+        </ul>
+        {working}
+    }
+    .into_any()
+}
+
+/// Says the new answer to a screen reader once typing has paused.
+fn spoken(answer: Answer) -> AnyView {
+    let said = RwSignal::new(String::new());
+    let waiting: StoredValue<Option<TimeoutHandle>> = StoredValue::new(None);
+    Effect::new(move |first: Option<()>| {
+        let words = answer.with(|answer| {
+            answer.as_ref().map(|answer| {
+                let low = low_words(answer);
+                let count = Arg::Count(i32::from(answer.sure_nights));
+                t_args("answer-spoken", &[("n", count), ("low", Arg::Text(&low))])
+            })
+        });
+        // The first answer is part of the page as it is read anyway.
+        let (Some(words), true) = (words, first.is_some()) else { return };
+        let say = move || {
+            if said.try_with_untracked(|before| *before != words) == Some(true) {
+                said.try_set(words.clone());
+            }
+        };
+        let timer = set_timeout_with_handle(say, Duration::from_millis(1200)).ok();
+        let earlier = waiting.try_update_value(|slot| std::mem::replace(slot, timer));
+        if let Some(Some(earlier)) = earlier {
+            earlier.clear();
+        }
+    });
+    view! { <p class="unseen" role="status">{move || said.get()}</p> }.into_any()
+}
+
+/// The rest of the answer: balance, drains, night by night, how sure.
+#[must_use]
+pub fn details(answer: Answer) -> AnyView {
+    view! {
+        <div class="details">
+            {move || answer.get().map(|answer| details_of(answer))}
+        </div>
+    }
+    .into_any()
+}
+
+fn details_of(answer: AnswerView) -> AnyView {
+    let balance: Vec<AnyView> = answer
+        .balance
+        .into_iter()
+        .map(|(label, energy)| {
+            view! { <div class="ledger-row"><dt>{label}</dt><dd>{watt_hours(energy)}</dd></div> }
+                .into_any()
+        })
+        .collect();
+    let longest = answer.drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
+    let rows: Vec<Bar> = answer
+        .drains
+        .into_iter()
+        .map(|drain| {
+            let share = percent(drain.usable_frac);
+            Bar {
+                label: drain.name,
+                value: watt_hours(drain.per_day),
+                length_frac: if longest > 0.0 { drain.per_day.0 / longest } else { 0.0 },
+                note: Some(t_args("answer-usable-share", &[("share", Arg::Text(&share))])),
+            }
+        })
+        .collect();
+    let by_night =
+        answer.by_night.map(|table| disclosure(t("answer-by-night"), false, data_table(table)));
+    let certainty: Vec<AnyView> =
+        answer.certainty.into_iter().map(|text| view! { <p>{text}</p> }.into_any()).collect();
+    let certainty = (!certainty.is_empty()).then(|| {
+        disclosure(t("answer-certainty"), false, view! { <div>{certainty}</div> }.into_any())
+    });
+    view! {
+        <section class="card">
+            <div class="card-head"><h2>{t("answer-balance")}</h2>{tip(Term::WattAndWattHour)}</div>
+            <dl class="ledger">{balance}</dl>
+        </section>
+        <section class="card">
+            <h2>{t("answer-drains")}</h2>
+            {bars(rows)}
+        </section>
+        {by_night}
+        {certainty}
+    }
+    .into_any()
+}

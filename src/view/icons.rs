@@ -1,0 +1,107 @@
+//! Line icons, drawn for this page on a 24 by 24 grid.
+
+use leptos::prelude::*;
+
+/// An icon; each stands beside words and is hidden from screen readers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Icon {
+    /// A crescent.
+    Nights,
+    /// A plug.
+    Loads,
+    /// A battery.
+    Power,
+    /// A tent.
+    Trip,
+    /// A dial being turned.
+    Change,
+    /// Three dots.
+    More,
+    /// A plus.
+    Add,
+    /// A minus.
+    Less,
+    /// A bin.
+    Delete,
+    /// Two sheets.
+    Duplicate,
+    /// An arrow turning back.
+    Undo,
+    /// A cross.
+    Close,
+    /// A looking glass.
+    Search,
+    /// A chevron pointing down.
+    Open,
+    /// A triangle with a stroke.
+    Caution,
+    /// A sun.
+    Sun,
+    /// A steering wheel.
+    Drive,
+    /// A bollard with a cable.
+    HookUp,
+    /// A pin.
+    Place,
+    /// A sheet of paper with lines.
+    Table,
+    /// A flame.
+    Flame,
+    /// A motor with a pull cord.
+    Generator,
+    /// A tick.
+    Done,
+}
+
+impl Icon {
+    fn path(self) -> &'static str {
+        match self {
+            Self::Nights => "M19 14.5A7.5 7.5 0 1 1 10.5 4a6 6 0 0 0 8.5 10.5z",
+            Self::Loads => "M9 3v5M15 3v5M6 8h12v3a6 6 0 0 1-12 0zM12 17v4",
+            Self::Power => "M3 8h16v9H3zM19 11h2v3h-2M7 12.5h4M9 10.5v4M14 12.5h2",
+            Self::Trip => "M12 5 3 19h18zM12 5l-1.5-2M12 5l1.5-2M12 12l-3 7M12 12l3 7",
+            Self::Change => "M4 7h9M17 7h3M15 4.5v5M4 17h3M11 17h9M9 14.5v5",
+            Self::More => "M5 12h.01M12 12h.01M19 12h.01",
+            Self::Add => "M12 5v14M5 12h14",
+            Self::Less => "M5 12h14",
+            Self::Delete => "M4 7h16M9 7V4h6v3M6 7l1 13h10l1-13M10 11v5M14 11v5",
+            Self::Duplicate => "M8 8h12v12H8zM16 8V4H4v12h4",
+            Self::Undo => "M4 9h10a5 5 0 0 1 0 10H9M4 9l4-4M4 9l4 4",
+            Self::Close => "M6 6l12 12M18 6 6 18",
+            Self::Search => "M10.5 4a6.5 6.5 0 1 0 0 13 6.5 6.5 0 0 0 0-13zM15.5 15.5 20 20",
+            Self::Open => "M6 9l6 6 6-6",
+            Self::Caution => "M12 4 2.5 20h19zM12 10v5M12 17.5h.01",
+            Self::Sun => {
+                "M12 8a4 4 0 1 0 0 8 4 4 0 0 0 0-8zM12 2v3M12 19v3M2 12h3M19 12h3M5 5l2 2M17 17l2 2M5 19l2-2M17 7l2-2"
+            }
+            Self::Drive => {
+                "M12 3a9 9 0 1 0 0 18 9 9 0 0 0 0-18zM12 10a2 2 0 1 0 0 4 2 2 0 0 0 0-4zM3.5 10.5l6.5.5M20.5 10.5 14 11M12 14v7"
+            }
+            Self::HookUp => {
+                "M5 21V6a3 3 0 0 1 6 0v15M3 21h10M8 8v3M11 13h3a3 3 0 0 1 3 3v1a2 2 0 0 0 4 0v-4"
+            }
+            Self::Place => {
+                "M12 21c-4-5-6.5-8-6.5-11.5a6.5 6.5 0 0 1 13 0C18.5 13 16 16 12 21zM12 7.5a2 2 0 1 0 0 4 2 2 0 0 0 0-4z"
+            }
+            Self::Table => "M4 5h16v14H4zM4 10h16M4 14.5h16M10 10v9",
+            Self::Flame => {
+                "M12 3c1 4 5 5.5 5 10a5 5 0 0 1-10 0c0-2 1-3 2-4 .5 1 1 1.5 1.5 1.5C11.5 8 11 6 12 3z"
+            }
+            Self::Generator => {
+                "M4 9h12v9H4zM16 12h3v3h-3M8 9V6h4v3M7 18v2M13 18v2M10 11.5l-1.5 2h3l-1.5 2"
+            }
+            Self::Done => "M5 12.5l5 5 9-11",
+        }
+    }
+}
+
+/// The icon as a picture without words.
+#[must_use]
+pub fn icon(icon: Icon) -> AnyView {
+    view! {
+        <svg class="icon" viewBox="0 0 24 24" aria-hidden="true" focusable="false">
+            <path d=icon.path()></path>
+        </svg>
+    }
+    .into_any()
+}

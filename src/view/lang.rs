@@ -1,0 +1,331 @@
+//! Text, numbers and dates in the reader's language.
+//!
+//! The texts live in the thread, not in a signal: when the language changes the whole page is
+//! built again (see [`crate::view::App`]), so a call of [`t`] is a plain look-up.
+
+use crate::i18n::{Arg, Lang, Texts};
+use crate::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
+use js_sys::{Array, Function, Intl, Object, Reflect};
+use std::cell::RefCell;
+use std::collections::HashMap;
+use std::rc::Rc;
+use time::Date;
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+
+/// Files of a language, in `i18n/<code>/` beside the page.
+const FILES: [&str; 8] = [
+    "page.ftl",
+    "widgets.ftl",
+    "loads.ftl",
+    "power.ftl",
+    "trip.ftl",
+    "answer.ftl",
+    "safety.ftl",
+    "catalogue.ftl",
+];
+
+/// Between a number and its unit: a narrow space that never breaks.
+const UNIT_SPACE: char = '\u{202f}';
+
+struct Words {
+    texts: Texts,
+    locale: String,
+    formats: HashMap<Format, Function>,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+enum Format {
+    Number { decimals: u8, grouped: bool, fixed: bool },
+    Weekday,
+    DayMonth,
+    FullDate,
+    Month,
+}
+
+thread_local! {
+    static WORDS: RefCell<Option<Rc<RefCell<Words>>>> = const { RefCell::new(None) };
+}
+
+fn words() -> Rc<RefCell<Words>> {
+    WORDS.with(|slot| {
+        Rc::clone(slot.borrow_mut().get_or_insert_with(|| {
+            Rc::new(RefCell::new(Words {
+                texts: Texts::english(),
+                locale: locale_for(Lang::En),
+                formats: HashMap::new(),
+            }))
+        }))
+    })
+}
+
+/// Marks a key that is looked up elsewhere, so that the test of texts finds it.
+macro_rules! key {
+    ($key:literal) => {
+        $key
+    };
+}
+pub(crate) use key;
+
+/// The text of `key`.
+#[must_use]
+pub fn t(key: &str) -> String {
+    words().borrow().texts.text(key, &[])
+}
+
+/// The text of `key` with values filled in.
+#[must_use]
+pub fn t_args(key: &str, args: &[(&str, Arg<'_>)]) -> String {
+    words().borrow().texts.text(key, args)
+}
+
+/// The language in force.
+#[must_use]
+pub fn lang() -> Lang {
+    words().borrow().texts.lang()
+}
+
+/// The language the browser asks for, if the page speaks it, else English.
+#[must_use]
+pub fn browser_lang() -> Lang {
+    browser_tags().iter().find_map(|tag| Lang::from_tag(tag)).unwrap_or_default()
+}
+
+fn browser_tags() -> Vec<String> {
+    web_sys::window()
+        .map(|window| window.navigator().languages())
+        .map(|tags| tags.iter().filter_map(|tag| tag.as_string()).collect())
+        .unwrap_or_default()
+}
+
+/// The browser's own variant of the language (de-CH writes 1’234.5), else the language itself.
+fn locale_for(lang: Lang) -> String {
+    browser_tags()
+        .into_iter()
+        .find(|tag| Lang::from_tag(tag) == Some(lang))
+        .unwrap_or_else(|| lang.code().to_owned())
+}
+
+/// Fetches the texts of `lang` and puts them in force; English needs no fetching.
+///
+/// # Errors
+///
+/// Tells in a word what failed; the texts in force stay.
+pub async fn switch_to(lang: Lang) -> Result<(), String> {
+    let mut sources = Vec::new();
+    if lang != Lang::En {
+        for file in FILES {
+            sources.push(fetch_text(&format!("i18n/{}/{file}", lang.code())).await?);
+        }
+    }
+    let sources: Vec<&str> = sources.iter().map(String::as_str).collect();
+    let texts = Texts::new(lang, &sources);
+    let words = words();
+    let mut words = words.borrow_mut();
+    words.texts = texts;
+    words.locale = locale_for(lang);
+    words.formats.clear();
+    if let Some(root) = web_sys::window()
+        .and_then(|window| window.document())
+        .and_then(|document| document.document_element())
+    {
+        // Only fails for an invalid attribute name.
+        let _ = root.set_attribute("lang", lang.code());
+    }
+    Ok(())
+}
+
+async fn fetch_text(path: &str) -> Result<String, String> {
+    let said = |error: JsValue| {
+        error.dyn_ref::<js_sys::Error>().map_or_else(String::new, |e| String::from(e.message()))
+    };
+    let window = web_sys::window().ok_or_else(String::new)?;
+    let response = JsFuture::from(window.fetch_with_str(path)).await.map_err(said)?;
+    let response: web_sys::Response = response.dyn_into().map_err(said)?;
+    if !response.ok() {
+        return Err(format!("{} {path}", response.status()));
+    }
+    let text = JsFuture::from(response.text().map_err(said)?).await.map_err(said)?;
+    text.as_string().ok_or_else(String::new)
+}
+
+fn format(format: Format, value: &JsValue) -> Option<String> {
+    let words = words();
+    let mut words = words.borrow_mut();
+    let locale = words.locale.clone();
+    let function = words.formats.entry(format).or_insert_with(|| formatter(format, &locale));
+    function.call1(&JsValue::NULL, value).ok()?.as_string()
+}
+
+fn formatter(format: Format, locale: &str) -> Function {
+    let locales = Array::of1(&JsValue::from_str(locale));
+    let options = Object::new();
+    let set = |name: &str, value: JsValue| {
+        // Setting a property of a fresh plain object cannot fail.
+        let _ = Reflect::set(&options, &JsValue::from_str(name), &value);
+    };
+    match format {
+        Format::Number { decimals, grouped, fixed } => {
+            set("maximumFractionDigits", decimals.into());
+            if fixed {
+                set("minimumFractionDigits", decimals.into());
+            }
+            set("useGrouping", grouped.into());
+            return Intl::NumberFormat::new(&locales, &options).format();
+        }
+        Format::Weekday => set("weekday", "short".into()),
+        Format::DayMonth => {
+            set("day", "numeric".into());
+            set("month", "short".into());
+        }
+        Format::FullDate => {
+            set("weekday", "long".into());
+            set("day", "numeric".into());
+            set("month", "long".into());
+            set("year", "numeric".into());
+        }
+        Format::Month => set("month", "short".into()),
+    }
+    set("timeZone", "UTC".into());
+    Intl::DateTimeFormat::new(&locales, &options).format()
+}
+
+/// `value` with at most `decimals` decimals and groups of thousands.
+#[must_use]
+pub fn number(value: f64, decimals: u8) -> String {
+    in_figures(value, Format::Number { decimals, grouped: true, fixed: false })
+}
+
+/// `value` with exactly `decimals` decimals, for columns.
+#[must_use]
+pub fn number_fixed(value: f64, decimals: u8) -> String {
+    in_figures(value, Format::Number { decimals, grouped: true, fixed: true })
+}
+
+/// `value` as it stands in a field: the decimal mark of the language, no groups.
+#[must_use]
+pub fn field_number(value: f64) -> String {
+    in_figures(value, Format::Number { decimals: 4, grouped: false, fixed: false })
+}
+
+fn in_figures(value: f64, as_what: Format) -> String {
+    if !value.is_finite() {
+        return "–".to_owned();
+    }
+    // Adding zero turns "-0" into "0".
+    format(as_what, &JsValue::from_f64(value + 0.0)).unwrap_or_else(|| value.to_string())
+}
+
+/// A number with its unit, kept together on the line.
+#[must_use]
+pub fn quantity(value: f64, decimals: u8, unit: &str) -> String {
+    format!("{}{UNIT_SPACE}{unit}", number(value, decimals))
+}
+
+/// A share 0..1 in percent, without decimals.
+#[must_use]
+pub fn percent(frac: f64) -> String {
+    quantity(frac * 100.0, 0, "%")
+}
+
+/// One decimal below ten, none above: three figures are more than the data are worth.
+fn decimals_for(value: f64) -> u8 {
+    u8::from(value.abs() < 9.95)
+}
+
+/// Power [W].
+#[must_use]
+pub fn watts(power: Watts) -> String {
+    quantity(power.0, decimals_for(power.0), Watts::UNIT)
+}
+
+/// Energy [Wh].
+#[must_use]
+pub fn watt_hours(energy: WattHours) -> String {
+    quantity(energy.0, decimals_for(energy.0), WattHours::UNIT)
+}
+
+/// Energy [Wh] a day.
+#[must_use]
+pub fn watt_hours_a_day(energy: WattHours) -> String {
+    t_args("unit-a-day", &[("amount", Arg::Text(&watt_hours(energy)))])
+}
+
+/// Charge [Ah].
+#[must_use]
+pub fn amp_hours(charge: AmpHours) -> String {
+    quantity(charge.0, decimals_for(charge.0), AmpHours::UNIT)
+}
+
+/// Current [A].
+#[must_use]
+pub fn amps(current: Amps) -> String {
+    let decimals = if current.0.abs() < 0.995 { 2 } else { decimals_for(current.0) };
+    quantity(current.0, decimals, Amps::UNIT)
+}
+
+/// Voltage [V].
+#[must_use]
+pub fn volts(voltage: Volts) -> String {
+    quantity(voltage.0, 1, Volts::UNIT)
+}
+
+/// Temperature.
+#[must_use]
+pub fn celsius(temperature: Celsius) -> String {
+    quantity(temperature.0, 0, Celsius::UNIT)
+}
+
+/// A duration in hours and minutes, such as `2 h 15 min`.
+#[must_use]
+pub fn duration(time: Hours) -> String {
+    let minutes = time.minutes().round();
+    if !minutes.is_finite() {
+        return "–".to_owned();
+    }
+    let (hours, rest) = ((minutes / 60.0).trunc(), minutes % 60.0);
+    match (hours > 0.0, rest > 0.0) {
+        (true, true) => format!("{} {}", quantity(hours, 0, "h"), quantity(rest, 0, "min")),
+        (true, false) => quantity(hours, 0, "h"),
+        _ => quantity(rest, 0, "min"),
+    }
+}
+
+/// Time of day from minutes after midnight, on a 24-hour clock in every language.
+#[must_use]
+pub fn clock(minutes: u16) -> String {
+    format!("{:02}:{:02}", minutes / 60 % 24, minutes % 60)
+}
+
+fn js_date(date: Date) -> JsValue {
+    let days = f64::from(date.to_julian_day() - 2_440_588);
+    JsValue::from_f64(days * 86_400_000.0)
+}
+
+/// Weekday, short.
+#[must_use]
+pub fn weekday(date: Date) -> String {
+    format(Format::Weekday, &js_date(date)).unwrap_or_default()
+}
+
+/// Day and month, short.
+#[must_use]
+pub fn day_month(date: Date) -> String {
+    format(Format::DayMonth, &js_date(date)).unwrap_or_default()
+}
+
+/// The whole date in words.
+#[must_use]
+pub fn full_date(date: Date) -> String {
+    format(Format::FullDate, &js_date(date)).unwrap_or_default()
+}
+
+/// Short name of a month, 1..12.
+#[must_use]
+pub fn month_name(month: u8) -> String {
+    time::Month::try_from(month)
+        .ok()
+        .and_then(|month| Date::from_calendar_date(2026, month, 1).ok())
+        .and_then(|date| format(Format::Month, &js_date(date)))
+        .unwrap_or_default()
+}

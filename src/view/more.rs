@@ -1,0 +1,45 @@
+//! Look, language, glossary, about.
+
+use super::lang::t;
+use super::state::{AppState, Theme};
+use super::widgets::{Term, disclosure, radios};
+use crate::i18n::Lang;
+use leptos::prelude::*;
+
+/// The part "More".
+#[must_use]
+pub fn view(app: AppState) -> AnyView {
+    let looks = vec![t("look-auto"), t("look-light"), t("look-dark"), t("look-dim")];
+    let look =
+        Signal::derive(move || Theme::ALL.iter().position(|theme| *theme == app.theme.get()));
+    let choose_look = move |index: usize| {
+        if let Some(theme) = Theme::ALL.get(index) {
+            app.theme.set(*theme);
+        }
+    };
+    let langs = Lang::ALL.iter().map(|lang| lang.own_name().to_owned()).collect();
+    let lang = Signal::derive(move || Lang::ALL.iter().position(|lang| *lang == app.lang.get()));
+    let choose_lang = move |index: usize| {
+        if let Some(lang) = Lang::ALL.get(index) {
+            app.choose_lang(*lang);
+        }
+    };
+    let glossary: Vec<AnyView> = Term::ALL
+        .into_iter()
+        .map(|term| view! { <div><dt>{term.word()}</dt><dd>{term.meaning()}</dd></div> }.into_any())
+        .collect();
+    view! {
+        <h1>{t("more-title")}</h1>
+        <section class="card">
+            {radios(t("look-legend"), looks, look, choose_look)}
+            {radios(t("lang-legend"), langs, lang, choose_lang)}
+        </section>
+        {disclosure(
+            t("glossary-title"),
+            false,
+            view! { <dl class="glossary">{glossary}</dl> }.into_any(),
+        )}
+        {disclosure(t("about-title"), false, view! { <p>{t("about-text")}</p> }.into_any())}
+    }
+    .into_any()
+}

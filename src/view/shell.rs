@@ -1,0 +1,145 @@
+//! The frame: name, navigation, the answer in sight, the part being edited, messages.
+
+use super::answer::{self, Answer};
+use super::icons::{Icon, icon};
+use super::lang::{key, t};
+use super::state::{AppState, Kept, Tab};
+use super::storage::StorageFault;
+use super::widgets::{LanternLevel, icon_button, lantern, lantern_sprite, toasts};
+use super::{loads, more, outlook, power, trip};
+use crate::i18n::Lang;
+use crate::model::Setup;
+use leptos::prelude::*;
+
+/// The whole page.
+#[component]
+pub fn App() -> impl IntoView {
+    let app = AppState::from_storage(Setup::default);
+    let answer = outlook::follow(app);
+    let starting = AppState::starting_lang();
+    if starting != Lang::En {
+        app.choose_lang(starting);
+    }
+    move || {
+        app.lang.track();
+        page(app, answer)
+    }
+}
+
+fn page(app: AppState, answer: Answer) -> AnyView {
+    view! {
+        <a class="skip" href="#main">{t("skip-to-main")}</a>
+        {lantern_sprite()}
+        <div class="frame" data-tab=move || tab_word(app.tab.get())>
+            <header class="top">
+                <p class="brand">{lantern(LanternLevel::Lit)}<span>{t("app-title")}</span></p>
+                {move || {
+                    (app.undo_depth.get() > 0)
+                        .then(|| icon_button(Icon::Undo, t("undo-last"), move || app.undo()))
+                }}
+            </header>
+            {navigation(app)}
+            {notices(app)}
+            {answer::glance(app, answer)}
+            <aside class="answer-side">{answer::summary(answer)}</aside>
+            <main id="main" tabindex="-1">
+                {move || match app.tab.get() {
+                    Tab::Nights => answer::details(answer),
+                    Tab::Loads => loads::view(app),
+                    Tab::Power => power::view(app),
+                    Tab::Trip => trip::view(app),
+                    Tab::Change => view! { <h1>{t("change-title")}</h1> }.into_any(),
+                    Tab::More => more::view(app),
+                }}
+            </main>
+            {toasts(app)}
+        </div>
+    }
+    .into_any()
+}
+
+fn tab_word(tab: Tab) -> &'static str {
+    match tab {
+        Tab::Nights => "nights",
+        Tab::Loads => "loads",
+        Tab::Power => "power",
+        Tab::Trip => "trip",
+        Tab::Change => "change",
+        Tab::More => "more",
+    }
+}
+
+fn tab_face(tab: Tab) -> (Icon, String) {
+    match tab {
+        Tab::Nights => (Icon::Nights, t("tab-nights")),
+        Tab::Loads => (Icon::Loads, t("tab-loads")),
+        Tab::Power => (Icon::Power, t("tab-power")),
+        Tab::Trip => (Icon::Trip, t("tab-trip")),
+        Tab::Change => (Icon::Change, t("tab-change")),
+        Tab::More => (Icon::More, t("tab-more")),
+    }
+}
+
+fn navigation(app: AppState) -> AnyView {
+    let tabs: Vec<AnyView> = Tab::ALL
+        .into_iter()
+        .map(|tab| {
+            let (picture, word) = tab_face(tab);
+            view! {
+                <button
+                    type="button"
+                    class="nav-tab"
+                    aria-current=move || (app.tab.get() == tab).then_some("page")
+                    on:click=move |_| app.go(tab)
+                >
+                    {icon(picture)}
+                    <span>{word}</span>
+                </button>
+            }
+            .into_any()
+        })
+        .collect();
+    view! { <nav class="nav" aria-label=t("nav-name")>{tabs}</nav> }.into_any()
+}
+
+/// What the reader has to know about storage and about the example.
+fn notices(app: AppState) -> AnyView {
+    let example = Memo::new(move |_| app.setup.with(|setup| setup.example));
+    let clear = move || {
+        app.edit_with_undo(t("toast-cleared"), |setup| {
+            *setup = Setup { trip: setup.trip.clone(), ..Setup::default() };
+        });
+    };
+    view! {
+        <div class="notices">
+            {move || {
+                let text = match app.kept.get() {
+                    Kept::Yes => None,
+                    Kept::No(StorageFault::Blocked) => Some(key!("kept-blocked")),
+                    Kept::No(StorageFault::NotWritten) => Some(key!("kept-not-written")),
+                };
+                text.map(|text| view! { <p class="notice" role="status">{t(text)}</p> })
+            }}
+            {move || {
+                app.set_aside
+                    .get()
+                    .then(|| view! { <p class="notice" role="status">{t("set-aside")}</p> })
+            }}
+            {move || {
+                example
+                    .get()
+                    .then(|| {
+                        view! {
+                            <p class="notice notice-example">
+                                {t("example-told")} " "
+                                <button type="button" class="in-text" on:click=move |_| clear()>
+                                    {t("example-clear")}
+                                </button>
+                            </p>
+                        }
+                    })
+            }}
+        </div>
+    }
+    .into_any()
+}

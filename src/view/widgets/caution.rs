@@ -1,0 +1,60 @@
+//! Cautions, there and then: where the work the page speaks of can hurt someone.
+
+use crate::view::icons::{Icon, icon};
+use crate::view::lang::{key, t};
+use leptos::prelude::*;
+
+/// What can hurt.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Caution {
+    /// Charging LiFePO4 below freezing.
+    LithiumCold,
+    /// Hydrogen of lead-acid batteries.
+    Hydrogen,
+    /// Fuse at the battery, short circuit.
+    Fuse,
+    /// Work on the roof, panels live in light.
+    Roof,
+    /// Mains voltage out of the inverter.
+    Mains,
+    /// Gas, exhaust and carbon monoxide.
+    CarbonMonoxide,
+    /// Devices someone's health hangs on.
+    Medical,
+    /// Charging hard from the alternator.
+    Alternator,
+    /// Heavy current through cables.
+    CableHeat,
+    /// Different batteries together.
+    MixedBatteries,
+}
+
+impl Caution {
+    fn keys(self) -> (&'static str, &'static str) {
+        match self {
+            Self::LithiumCold => (key!("caution-cold"), key!("caution-cold-text")),
+            Self::Hydrogen => (key!("caution-hydrogen"), key!("caution-hydrogen-text")),
+            Self::Fuse => (key!("caution-fuse"), key!("caution-fuse-text")),
+            Self::Roof => (key!("caution-roof"), key!("caution-roof-text")),
+            Self::Mains => (key!("caution-mains"), key!("caution-mains-text")),
+            Self::CarbonMonoxide => (key!("caution-co"), key!("caution-co-text")),
+            Self::Medical => (key!("caution-medical"), key!("caution-medical-text")),
+            Self::Alternator => (key!("caution-alternator"), key!("caution-alternator-text")),
+            Self::CableHeat => (key!("caution-cable"), key!("caution-cable-text")),
+            Self::MixedBatteries => (key!("caution-mixed"), key!("caution-mixed-text")),
+        }
+    }
+}
+
+/// The caution as a box with a title.
+#[must_use]
+pub fn caution(about: Caution) -> AnyView {
+    let (title, text) = about.keys();
+    view! {
+        <aside class="caution" role="note">
+            {icon(Icon::Caution)}
+            <p><strong>{t(title)}</strong>" "{t(text)}</p>
+        </aside>
+    }
+    .into_any()
+}

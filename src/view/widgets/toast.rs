@@ -1,0 +1,39 @@
+//! Messages at the foot of the page, with "undo" where it applies.
+
+use super::buttons::{icon_button, quiet_button};
+use crate::view::icons::Icon;
+use crate::view::lang::t;
+use crate::view::state::AppState;
+use leptos::prelude::*;
+
+/// The place where messages appear; also read out.
+#[must_use]
+pub fn toasts(app: AppState) -> AnyView {
+    view! {
+        <div class="toasts" role="status">
+            {move || {
+                app.toast
+                    .get()
+                    .map(|toast| {
+                        let undo = toast
+                            .undo
+                            .then(|| quiet_button(Some(Icon::Undo), t("undo"), move || app.undo()));
+                        view! {
+                            <div class="toast">
+                                <p>{toast.text}</p>
+                                {undo}
+                                {icon_button(
+                                    Icon::Close,
+                                    t("toast-close"),
+                                    move || {
+                                        app.toast.try_set(None);
+                                    },
+                                )}
+                            </div>
+                        }
+                    })
+            }}
+        </div>
+    }
+    .into_any()
+}

@@ -1,0 +1,222 @@
+//! Every text of the page is in English, is used, and is in each language there is; no text is
+//! written into the markup itself.
+
+use fluent_bundle::FluentResource;
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs;
+use std::path::{Path, PathBuf};
+
+fn root() -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR"))
+}
+
+fn files(dir: &Path, extension: &str) -> Vec<PathBuf> {
+    let mut found = Vec::new();
+    let Ok(entries) = fs::read_dir(dir) else { return found };
+    for entry in entries {
+        let path = entry.expect("a directory entry").path();
+        if path.is_dir() {
+            found.extend(files(&path, extension));
+        } else if path.extension().is_some_and(|e| e == extension) {
+            found.push(path);
+        }
+    }
+    found.sort();
+    found
+}
+
+fn view_sources() -> Vec<(PathBuf, String)> {
+    let sources: Vec<_> = files(&root().join("src/view"), "rs")
+        .into_iter()
+        .map(|path| {
+            let text = fs::read_to_string(&path).expect("a source file");
+            (path, text)
+        })
+        .collect();
+    assert!(sources.len() > 10, "the view has moved: this test reads nothing");
+    sources
+}
+
+/// Keys written as `t("key")`, `t_args("key", ..)` or `key!("key")`.
+fn used_keys() -> BTreeSet<String> {
+    let mut keys = BTreeSet::new();
+    for (_, source) in view_sources() {
+        for opening in ["t(", "t_args(", "key!("] {
+            for (at, _) in source.match_indices(opening) {
+                let before = source[..at].chars().next_back();
+                if before.is_some_and(|c| c.is_alphanumeric() || c == '_' || c == '.') {
+                    continue;
+                }
+                let rest = source[at + opening.len()..].trim_start();
+                if let Some(literal) = rest.strip_prefix('"')
+                    && let Some(end) = literal.find('"')
+                {
+                    keys.insert(literal[..end].to_owned());
+                }
+            }
+        }
+    }
+    assert!(keys.len() > 50, "hardly any keys found: the pattern no longer fits");
+    keys
+}
+
+/// Message names of a Fluent file with the variables each uses.
+fn messages(text: &str, from: &Path) -> BTreeMap<String, BTreeSet<String>> {
+    let resource = FluentResource::try_new(text.to_owned())
+        .unwrap_or_else(|(_, errors)| panic!("{}: {errors:?}", from.display()));
+    drop(resource);
+    let mut found: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
+    let mut current = None;
+    for line in text.lines() {
+        let starts = line.starts_with(|c: char| c.is_ascii_alphabetic());
+        if starts && let Some((name, _)) = line.split_once('=') {
+            let name = name.trim().to_owned();
+            let earlier = found.insert(name.clone(), BTreeSet::new());
+            assert!(earlier.is_none(), "{}: {name} stands twice", from.display());
+            current = Some(name);
+        }
+        if line.starts_with('#') {
+            continue;
+        }
+        if let Some(name) = &current {
+            for (at, _) in line.match_indices('$') {
+                let variable: String = line[at + 1..]
+                    .chars()
+                    .take_while(|c| c.is_alphanumeric() || *c == '_')
+                    .collect();
+                found.get_mut(name).expect("just inserted").insert(variable);
+            }
+        }
+    }
+    found
+}
+
+fn language(code: &str) -> BTreeMap<String, BTreeSet<String>> {
+    let mut all = BTreeMap::new();
+    for path in files(&root().join("src/i18n").join(code), "ftl") {
+        let text = fs::read_to_string(&path).expect("a Fluent file");
+        for (key, variables) in messages(&text, &path) {
+            let earlier = all.insert(key.clone(), variables);
+            assert!(earlier.is_none(), "{key} stands in two files of {code}");
+        }
+    }
+    all
+}
+
+/// Keys made from data, not written out in the view: names of appliances.
+fn made_from_data(key: &str) -> bool {
+    key.starts_with("appliance-")
+}
+
+#[test]
+fn every_key_used_is_in_english() {
+    let english = language("en");
+    let missing: Vec<_> = used_keys().into_iter().filter(|k| !english.contains_key(k)).collect();
+    assert!(missing.is_empty(), "not in English: {missing:#?}");
+}
+
+#[test]
+fn every_english_key_is_used() {
+    let used = used_keys();
+    let idle: Vec<_> = language("en")
+        .into_keys()
+        .filter(|key| !used.contains(key) && !made_from_data(key))
+        .collect();
+    assert!(idle.is_empty(), "in English but never shown: {idle:#?}");
+}
+
+#[test]
+fn every_language_has_every_key_with_the_same_values() {
+    let english = language("en");
+    for code in ["de", "fr", "nl"] {
+        let own = language(code);
+        if own.is_empty() {
+            continue;
+        }
+        let missing: Vec<_> = english.keys().filter(|key| !own.contains_key(*key)).collect();
+        assert!(missing.is_empty(), "{code} lacks {missing:#?}");
+        let extra: Vec<_> = own.keys().filter(|key| !english.contains_key(*key)).collect();
+        assert!(extra.is_empty(), "{code} has what English has not: {extra:#?}");
+        for (key, variables) in &own {
+            assert!(
+                variables.is_subset(&english[key]),
+                "{code}: {key} asks for {variables:?}, but is given {:?}",
+                english[key]
+            );
+        }
+    }
+}
+
+#[test]
+fn no_text_stands_in_the_markup() {
+    let mut faults = Vec::new();
+    let mut views = 0;
+    for (path, source) in view_sources() {
+        for (at, _) in source.match_indices("view! {") {
+            views += 1;
+            for text in written_out(&source[at + "view! {".len()..]) {
+                faults.push(format!("{}: {text:?}", path.display()));
+            }
+        }
+    }
+    assert!(views > 20, "hardly any markup found: the pattern no longer fits");
+    assert!(faults.is_empty(), "write these into the Fluent files: {faults:#?}");
+}
+
+/// Texts with letters in child position, and in attributes that people read, of the markup that
+/// starts here. Code in braces is passed over; markup inside it is found by its own `view!`.
+fn written_out(markup: &str) -> Vec<String> {
+    let mut found = Vec::new();
+    let chars: Vec<char> = markup.chars().collect();
+    let (mut at, mut braces, mut parens) = (0, 0usize, 0usize);
+    let mut in_tag = false;
+    let mut attribute = String::new();
+    while at < chars.len() {
+        let c = chars[at];
+        match c {
+            '"' => {
+                let mut text = String::new();
+                at += 1;
+                while at < chars.len() && chars[at] != '"' {
+                    if chars[at] == '\\' {
+                        at += 1;
+                    }
+                    text.push(chars[at]);
+                    at += 1;
+                }
+                let read = !in_tag
+                    || ["aria-label", "title", "placeholder", "alt"].contains(&attribute.as_str());
+                if braces == 0 && parens == 0 && read && text.chars().any(char::is_alphabetic) {
+                    found.push(text);
+                }
+            }
+            '{' => braces += 1,
+            '}' if braces == 0 => break,
+            '}' => braces -= 1,
+            '(' if braces == 0 => parens += 1,
+            ')' if braces == 0 => parens = parens.saturating_sub(1),
+            '<' if braces == 0 && parens == 0 && !in_tag => in_tag = true,
+            '>' if braces == 0 && parens == 0 && !matches!(chars[at - 1], '-' | '=') => {
+                in_tag = false;
+            }
+            '=' if in_tag && braces == 0 && parens == 0 => {
+                let start = chars[..at]
+                    .iter()
+                    .rposition(|c| !(c.is_alphanumeric() || matches!(c, '-' | ':' | '_')))
+                    .map_or(0, |i| i + 1);
+                attribute = chars[start..at].iter().collect();
+            }
+            _ => {}
+        }
+        at += 1;
+    }
+    found
+}
+
+#[test]
+fn the_markup_reader_sees_what_it_must() {
+    assert_eq!(written_out(r#"<p>"Hello"</p> }"#), ["Hello"]);
+    assert_eq!(written_out(r#"<p aria-label="Help">{t("key")}</p> }"#), ["Help"]);
+    assert_eq!(written_out(r#"<p>" · " {x}</p> } "after""#), [] as [&str; 0]);
+    assert_eq!(written_out(r#"<a on:click=move |_| f("x") class="b">{y("z")}"t"</a> }"#), ["t"]);
+}
