@@ -13,6 +13,7 @@ pub const ENGLISH: &[&str] = &[
     include_str!("en/trip.ftl"),
     include_str!("en/answer.ftl"),
     include_str!("en/safety.ftl"),
+    include_str!("en/catalogue.ftl"),
 ];
 
 /// A value put into a text.
@@ -133,8 +134,8 @@ mod tests {
 
     #[test]
     fn own_language_then_english_then_key() {
-        let texts = Texts::new(Lang::De, &["app-title = Lichterkette"]);
-        assert_eq!(texts.text("app-title", &[]), "Lichterkette");
+        let texts = Texts::new(Lang::De, &["page-title = Lichterkette"]);
+        assert_eq!(texts.text("page-title", &[]), "Lichterkette");
         assert_eq!(texts.text("tab-trip", &[]), Texts::english().text("tab-trip", &[]));
         assert_ne!(texts.text("tab-trip", &[]), "tab-trip");
         assert_eq!(texts.text("no-such-key", &[]), "no-such-key");
@@ -157,8 +158,8 @@ mod tests {
 
     #[test]
     fn a_broken_file_is_told_and_the_rest_still_speaks() {
-        let texts = Texts::new(Lang::De, &["= broken\napp-title = Da"]);
+        let texts = Texts::new(Lang::De, &["= broken\npage-title = Da"]);
         assert!(!texts.faults().is_empty());
-        assert_eq!(texts.text("app-title", &[]), "Da");
+        assert_eq!(texts.text("page-title", &[]), "Da");
     }
 }

@@ -32,7 +32,7 @@ fn page(app: AppState, answer: Answer) -> AnyView {
         {lantern_sprite()}
         <div class="frame" data-tab=move || tab_word(app.tab.get())>
             <header class="top">
-                <p class="brand">{lantern(LanternLevel::Lit)}<span>{t("app-title")}</span></p>
+                <p class="brand">{lantern(LanternLevel::Lit)}<span>{t("page-title")}</span></p>
                 {move || {
                     (app.undo_depth.get() > 0)
                         .then(|| icon_button(Icon::Undo, t("undo-last"), move || app.undo()))

@@ -1,5 +1,5 @@
 # The frame of the page.
-app-title = Nightbank
+page-title = Nightbank
 skip-to-main = Skip to the page
 nav-name = Parts of the page
 tab-nights = Nights

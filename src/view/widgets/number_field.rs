@@ -170,7 +170,7 @@ impl Entry {
 
     /// What the text stands for; `Ok(None)` is "not stated".
     fn read(self, text: &str) -> Result<Option<f64>, NumberError> {
-        match parse_number(text, self.range) {
+        match parse_number(text, &(self.range.min..=self.range.max)) {
             Ok(value) => Ok(Some(value / self.scale)),
             Err(NumberError::Empty) if self.optional => Ok(None),
             Err(fault) => Err(fault),
