@@ -3,18 +3,26 @@
 use super::answer::{self, Answer};
 use super::icons::{Icon, icon};
 use super::lang::{key, t};
+use super::offline::Offline;
 use super::state::{AppState, Kept, Tab};
 use super::storage::StorageFault;
 use super::widgets::{LanternLevel, icon_button, lantern, lantern_sprite, toasts};
 use super::{loads, more, outlook, power, trip};
 use crate::i18n::Lang;
 use crate::model::Setup;
+use crate::model::example::example_setup;
 use leptos::prelude::*;
 
 /// The whole page.
 #[component]
 pub fn App() -> impl IntoView {
-    let app = AppState::from_storage(Setup::default);
+    let app = AppState::from_storage(example_setup);
+    let offline = Offline::register();
+    Effect::new(move |_| {
+        if offline.stored_now.get() {
+            app.tell(t("offline-ready"), false);
+        }
+    });
     let answer = outlook::follow(app);
     let starting = AppState::starting_lang();
     if starting != Lang::En {
@@ -22,11 +30,11 @@ pub fn App() -> impl IntoView {
     }
     move || {
         app.lang.track();
-        page(app, answer)
+        page(app, answer, offline)
     }
 }
 
-fn page(app: AppState, answer: Answer) -> AnyView {
+fn page(app: AppState, answer: Answer, offline: Offline) -> AnyView {
     view! {
         <a class="skip" href="#main">{t("skip-to-main")}</a>
         {lantern_sprite()}
@@ -39,7 +47,7 @@ fn page(app: AppState, answer: Answer) -> AnyView {
                 }}
             </header>
             {navigation(app)}
-            {notices(app)}
+            {notices(app, offline)}
             {answer::glance(app, answer)}
             <aside class="answer-side">{answer::summary(answer)}</aside>
             <main id="main" tabindex="-1">
@@ -103,7 +111,7 @@ fn navigation(app: AppState) -> AnyView {
 }
 
 /// What the reader has to know about storage and about the example.
-fn notices(app: AppState) -> AnyView {
+fn notices(app: AppState, offline: Offline) -> AnyView {
     let example = Memo::new(move |_| app.setup.with(|setup| setup.example));
     let clear = move || {
         app.edit_with_undo(t("toast-cleared"), |setup| {
@@ -124,6 +132,25 @@ fn notices(app: AppState) -> AnyView {
                 app.set_aside
                     .get()
                     .then(|| view! { <p class="notice" role="status">{t("set-aside")}</p> })
+            }}
+            {move || {
+                offline
+                    .update_waiting
+                    .get()
+                    .then(|| {
+                        let renew = move |_| {
+                            app.save_now();
+                            offline.apply_update();
+                        };
+                        view! {
+                            <p class="notice" role="status">
+                                {t("update-ready")} " "
+                                <button type="button" class="in-text" on:click=renew>
+                                    {t("update-load")}
+                                </button>
+                            </p>
+                        }
+                    })
             }}
             {move || {
                 example
