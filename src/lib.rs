@@ -8,6 +8,7 @@ pub mod i18n;
 pub mod link;
 pub mod model;
 pub mod physics;
+pub mod store;
 pub mod units;
 #[cfg(feature = "web")]
 pub mod view;

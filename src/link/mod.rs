@@ -21,6 +21,8 @@ mod address;
 mod base62;
 mod bits;
 mod editions;
+pub mod post;
+pub mod qr;
 mod v1;
 mod wire;
 

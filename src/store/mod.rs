@@ -1,0 +1,20 @@
+//! Setups at rest: the file format, the library of named setups in the browser's storage, tables
+//! for spreadsheets. No browser types: the page does the reading and writing, this decides what.
+//!
+//! Everything read passes [`Setup::sanitised`](crate::model::Setup::sanitised), as links do. What
+//! cannot be read is handed back as it was, so that the page can set it aside; nothing is erased.
+
+pub mod csv;
+pub mod file;
+pub mod keys;
+pub mod library;
+pub mod library_text;
+mod migration;
+pub mod reconcile;
+
+pub use file::{FileContent, FileError, read_file, write_file};
+pub use keys::Key;
+pub use library::{Deleted, Entry, EntryId, Library, LibraryError};
+pub use library_text::{Loaded, Notes, read_library, write_library};
+pub use migration::SCHEMA;
+pub use reconcile::{Reconciled, reconcile};
