@@ -60,7 +60,7 @@ impl std::error::Error for LibraryError {}
 /// What a deletion took away; [`Library::restore`] puts it back.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Deleted {
-    entry: Entry,
+    entry: Box<Entry>,
     position: usize,
     was_current: bool,
 }
@@ -156,7 +156,7 @@ impl Library {
     pub fn delete(&mut self, id: EntryId) -> Result<Deleted, LibraryError> {
         let position = self.position(id)?;
         let was_current = self.current == Some(id);
-        let entry = self.entries.remove(position);
+        let entry = Box::new(self.entries.remove(position));
         if was_current {
             let neighbour = self.entries.get(position).or(self.entries.last());
             self.current = neighbour.map(|entry| entry.id);
@@ -179,7 +179,7 @@ impl Library {
             return Err((LibraryError::Full, deleted));
         }
         let Deleted { entry, position, was_current } = deleted;
-        self.entries.insert(position.min(self.entries.len()), entry);
+        self.entries.insert(position.min(self.entries.len()), *entry);
         if was_current || self.current.is_none() {
             self.current = Some(id);
         }
