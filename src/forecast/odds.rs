@@ -169,6 +169,12 @@ impl OddsRun {
         }
     }
 
+    /// Sequences played so far.
+    #[must_use]
+    pub fn played(&self) -> usize {
+        self.played
+    }
+
     /// The chances so far.
     #[must_use]
     pub fn odds(&self) -> Odds {

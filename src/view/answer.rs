@@ -40,6 +40,8 @@ pub struct AnswerView {
     pub drains: Vec<Drain>,
     /// Figures night by night.
     pub by_night: Option<DataTable>,
+    /// What is worth knowing about this trip, a sentence or two each.
+    pub notes: Vec<String>,
     /// How sure the answer is and what it rests on, one paragraph each.
     pub certainty: Vec<String>,
     /// The odds are still being worked out.
@@ -242,7 +244,18 @@ fn details_of(answer: AnswerView) -> AnyView {
     let certainty = (!certainty.is_empty()).then(|| {
         disclosure(t("answer-certainty"), false, view! { <div>{certainty}</div> }.into_any())
     });
+    let notes: Vec<AnyView> =
+        answer.notes.into_iter().map(|note| view! { <li>{note}</li> }.into_any()).collect();
+    let notes = (!notes.is_empty()).then(|| {
+        view! {
+            <section class="card">
+                <h2>{t("answer-notes")}</h2>
+                <ul class="answer-facts">{notes}</ul>
+            </section>
+        }
+    });
     view! {
+        {notes}
         <section class="card">
             <div class="card-head"><h2>{t("answer-balance")}</h2>{tip(Term::WattAndWattHour)}</div>
             <dl class="ledger">{balance}</dl>

@@ -4,6 +4,7 @@ use super::answer::{self, Answer};
 use super::icons::{Icon, icon};
 use super::lang::{key, t};
 use super::offline::Offline;
+use super::outlook::Calculation;
 use super::state::{AppState, Kept, Tab};
 use super::storage::StorageFault;
 use super::widgets::{LanternLevel, icon_button, lantern, lantern_sprite, toasts};
@@ -23,7 +24,9 @@ pub fn App() -> impl IntoView {
             app.tell(t("offline-ready"), false);
         }
     });
-    let answer = outlook::follow(app);
+    let calculation = Calculation::follow(app);
+    provide_context(calculation);
+    let answer = outlook::answer(app, calculation);
     let starting = AppState::starting_lang();
     if starting != Lang::En {
         app.choose_lang(starting);
