@@ -67,7 +67,7 @@ pub struct TripSun {
     pub air: Vec<DayAir>,
     /// Date of each day.
     pub dates: Vec<Date>,
-    /// Yield by hour in average weather, see [`AVERAGE_SKIES`].
+    /// Yield by hour in average weather, see `AVERAGE_SKIES`.
     pub average: Vec<[HourYield; 24]>,
     horizon_nights: usize,
 }

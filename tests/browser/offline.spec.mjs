@@ -190,7 +190,7 @@ for (const [what, script] of [
     await context.addInitScript(script);
     const nightbank = await Nightbank.open(context, server.url);
     await nightbank.page.waitForTimeout(200);
-    assert.ok(await nightbank.page.getByRole("heading", { level: 1 }).isVisible());
+    assert.ok(await nightbank.main().isVisible());
     assert.deepEqual(watch.complaints.filter((complaint) => !complaint.includes("not kept offline")), []);
     await server.stop();
     });

@@ -23,7 +23,7 @@ test("mounts without a complaint, a policy violation or a request to another hos
   const { context, watch } = await freshContext(t, browser);
   const nightbank = await Nightbank.open(context, server.url);
   assert.equal(await nightbank.page.locator("#shell").count(), 0, "the static outline is gone");
-  assert.ok(await nightbank.page.getByRole("heading", { level: 1 }).isVisible());
+  assert.ok(await nightbank.main().isVisible());
   await nightbank.storedOffline();
   await nightbank.page.waitForTimeout(300);
   watch.assertClean(server.origin);

@@ -56,6 +56,12 @@ export class Nightbank {
     return this.page.evaluate(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
   }
 
+  /** What the page is about, below its frame. */
+  main() {
+    return this.page.getByRole("main");
+  }
+
+  /** What `boot.js` says where the page cannot start. */
   trouble() {
     return this.page.locator("#trouble");
   }

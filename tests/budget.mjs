@@ -1,0 +1,72 @@
+// Weighs the first load of the built page, compressed the way hosts compress it, against a limit.
+//
+//   node tests/budget.mjs [directory]      exit code 1 above the limit
+//
+// Many static hosts serve gzip only, so the limit is on gzip; brotli is shown for those that do better.
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { brotliCompressSync, constants, gzipSync } from "node:zlib";
+
+/** Above this the build fails. Raising it is a decision of its own, with its reason in the commit. */
+const LIMIT_GZIP = 220_000;
+/** What we aim at, with everything in it. */
+const GOAL_GZIP = 180_000;
+const GOAL_BROTLI = 150_000;
+
+const dist = process.argv[2] ?? fileURLToPath(new URL("../dist", import.meta.url));
+if (!existsSync(path.join(dist, "index.html"))) {
+  console.error(`There is no build in ${dist}. Build it first: bash .ci/build`);
+  process.exit(1);
+}
+
+const html = readFileSync(path.join(dist, "index.html"), "utf8");
+const files = readdirSync(dist, { recursive: true, withFileTypes: true })
+  .filter((entry) => entry.isFile())
+  .map((entry) => path.relative(dist, path.join(entry.parentPath ?? entry.path, entry.name)).split(path.sep).join("/"))
+  .sort();
+
+/** What a first visit fetches before and while the page starts: the page, and every file that it names. */
+const CARD = /^icons\/card-/;
+const isFirstLoad = (name) => name === "index.html" || (html.includes(`./${name}`) && !CARD.test(name));
+
+function weigh(name) {
+  const bytes = readFileSync(path.join(dist, name));
+  const packed = /\.png$/.test(name); // compressed in itself: hosts send it as it is
+  return {
+    name,
+    raw: bytes.length,
+    gzip: packed ? bytes.length : gzipSync(bytes, { level: 9 }).length,
+    brotli: packed
+      ? bytes.length
+      : brotliCompressSync(bytes, { params: { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length } }).length,
+  };
+}
+
+const sum = (rows) => rows.reduce((total, row) => ({ raw: total.raw + row.raw, gzip: total.gzip + row.gzip, brotli: total.brotli + row.brotli }), { raw: 0, gzip: 0, brotli: 0 });
+const number = (value) => value.toLocaleString("en").padStart(10);
+const line = (name, { raw, gzip, brotli }) => console.log(`${name.padEnd(44)}${number(raw)}${number(gzip)}${number(brotli)}`);
+
+const first = files.filter(isFirstLoad).map(weigh);
+const later = files.filter((name) => !isFirstLoad(name)).map(weigh);
+for (const kind of ["html", "js", "wasm"]) {
+  if (!first.some((row) => row.name.endsWith(`.${kind}`))) {
+    console.error(`The page names no .${kind} file: the weighing would be of something else.`);
+    process.exit(1);
+  }
+}
+
+console.log(`${"bytes".padEnd(44)}${"raw".padStart(10)}${"gzip -9".padStart(10)}${"brotli 11".padStart(10)}`);
+first.forEach((row) => line(row.name, row));
+const total = sum(first);
+line("first load", total);
+console.log("\nfetched in the background or when needed");
+later.forEach((row) => line(row.name, row));
+
+const against = (what, value, limit) => `${what} ${value.toLocaleString("en")} of ${limit.toLocaleString("en")} (${Math.round((100 * value) / limit)} %)`;
+console.log(`\ngoal:  ${against("gzip", total.gzip, GOAL_GZIP)}, ${against("brotli", total.brotli, GOAL_BROTLI)}`);
+console.log(`limit: ${against("gzip", total.gzip, LIMIT_GZIP)}`);
+if (total.gzip > LIMIT_GZIP) {
+  console.error("\nThe first load is over its limit. See what grew above; fetch it when needed, or leave it out.");
+  process.exit(1);
+}
