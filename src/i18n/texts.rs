@@ -14,6 +14,7 @@ pub const ENGLISH: &[&str] = &[
     include_str!("en/answer.ftl"),
     include_str!("en/safety.ftl"),
     include_str!("en/catalogue.ftl"),
+    include_str!("en/chart.ftl"),
 ];
 
 /// A value put into a text.

@@ -14,7 +14,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
 /// Files of a language, in `i18n/<code>/` beside the page.
-const FILES: [&str; 8] = [
+const FILES: [&str; 9] = [
     "page.ftl",
     "widgets.ftl",
     "loads.ftl",
@@ -22,6 +22,7 @@ const FILES: [&str; 8] = [
     "trip.ftl",
     "answer.ftl",
     "safety.ftl",
+    "chart.ftl",
     "catalogue.ftl",
 ];
 

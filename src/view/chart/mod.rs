@@ -1,10 +1,24 @@
-//! Charts.
-use leptos::prelude::*;
-/// The course of the battery, ready to draw.
-#[derive(Clone, Debug, PartialEq)]
-pub struct SocChart {}
-/// The course of the battery.
-#[must_use]
-pub fn soc_chart(_data: Signal<Option<SocChart>>) -> AnyView {
-    ().into_any()
-}
+//! Charts on a canvas: plotters draws, everything that needs words stands beside it in the page.
+//!
+//! Each chart is a function from a signal of plain figures to a view: a picture with a summary for
+//! screen readers, a slider that reads single values, a legend, and a table of all figures.
+//! [`scale`], [`days`], [`river`], [`glyph`] and [`colour`] are arithmetic without a browser;
+//! [`brush`] draws, [`picture`] is the frame around every chart, [`watch`] says when to draw again.
+
+pub mod brush;
+pub mod colour;
+pub mod course;
+mod course_draw;
+pub mod days;
+pub mod glyph;
+pub mod picture;
+pub mod river;
+pub mod scale;
+mod watch;
+
+pub use course::{
+    ChartEvent, ChartMark, ChartReading, MiddleLine, SocBand, SocChart, SocHour, soc_chart,
+};
+pub use days::Span;
+pub use glyph::EventKind;
+pub use river::FlowKind;

@@ -1,0 +1,342 @@
+//! State of charge over the stay: the likely band, the line through it, the limit, the nights and
+//! what happens.
+
+use super::course_draw::{self, height_px};
+use super::days::{Span, day_and_time, days_on_axis};
+use super::glyph::EventKind;
+use super::picture::{Picture, Reading, legend, legend_item};
+use crate::i18n::Arg;
+use crate::view::lang::{clock, day_month, key, percent, t, t_args, weekday};
+use crate::view::widgets::DataTable;
+use leptos::prelude::*;
+use std::sync::Arc;
+use time::{Date, Duration};
+
+/// Everything the chart of the battery's course shows. Hours count from the start of the chart.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SocChart {
+    /// Date of the first hour, camp time.
+    pub first_day: Date,
+    /// Time of day at which the first hour begins [h after midnight, 0..24, camp time].
+    pub start_hour_of_day: f64,
+    /// State of charge at the start, 0..1.
+    pub start_soc_frac: f64,
+    /// What the line stands for.
+    pub line: MiddleLine,
+    /// Hour by hour; empty if there is nothing to draw.
+    pub hours: Vec<SocHour>,
+    /// Sunset to sunrise, in order; may reach beyond the chart at both ends. With polar night one
+    /// span over all of it, with polar day none.
+    pub nights: Vec<Span>,
+    /// What happens, in order of its start.
+    pub events: Vec<ChartEvent>,
+    /// State of charge as read on site.
+    pub readings: Vec<ChartReading>,
+    /// Moments to mark by a labelled line, such as now or where the forecast starts again.
+    pub marks: Vec<ChartMark>,
+}
+
+/// What the line in the chart stands for.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum MiddleLine {
+    /// One course in average weather.
+    #[default]
+    Average,
+    /// Half of all courses lie below, half above.
+    Median,
+}
+
+/// One hour. All at its end.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SocHour {
+    /// State of charge on the line, 0..1.
+    pub soc_frac: f64,
+    /// Limit the user set, where the cold puts it, 0..1.
+    pub low_frac: f64,
+    /// Nothing more comes out below this, 0..1.
+    pub empty_frac: f64,
+    /// Likely range; `None` while it is not known, or where there is none.
+    pub band: Option<SocBand>,
+}
+
+/// Eight courses in ten lie inside.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SocBand {
+    /// One course in ten lies below, 0..1.
+    pub p10_frac: f64,
+    /// One course in ten lies above, 0..1.
+    pub p90_frac: f64,
+}
+
+/// Something that happens.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ChartEvent {
+    /// What.
+    pub kind: EventKind,
+    /// When.
+    pub span: Span,
+    /// Its own words, such as what cuts out; empty for the usual word of its kind.
+    pub label: String,
+}
+
+/// A state of charge read on site.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ChartReading {
+    /// When [h].
+    pub hour: f64,
+    /// What was read, 0..1.
+    pub soc_frac: f64,
+    /// How far it may be off either way, 0..1; 0 if that is not known.
+    pub error_frac: f64,
+}
+
+/// A moment with a name.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ChartMark {
+    /// When [h].
+    pub hour: f64,
+    /// A short word.
+    pub label: String,
+}
+
+impl SocChart {
+    /// State of charge on the line at the end of `hours` hours.
+    fn soc_after(&self, hours: usize) -> Option<f64> {
+        match hours.checked_sub(1) {
+            None => Some(self.start_soc_frac),
+            Some(index) => self.hours.get(index).map(|hour| hour.soc_frac),
+        }
+    }
+
+    /// The date `days` after the first.
+    pub(super) fn date(&self, days: usize) -> Date {
+        let days = i64::try_from(days).unwrap_or(0);
+        self.first_day.checked_add(Duration::days(days)).unwrap_or(self.first_day)
+    }
+
+    fn day_name(&self, days: usize) -> String {
+        let date = self.date(days);
+        format!("{} {}", weekday(date), day_month(date))
+    }
+
+    /// Day and time, such as `Tue 14 Jul, 15:00`.
+    fn moment(&self, hour: f64) -> String {
+        let (day, time_h) = day_and_time(self.start_hour_of_day, hour);
+        format!("{}, {}", self.day_name(day), clock((time_h * 60.0).round() as u16))
+    }
+
+    /// The value after `hours` hours in words.
+    fn words(&self, hours: usize) -> String {
+        let Some(soc) = self.soc_after(hours) else { return String::new() };
+        let soc = percent(soc);
+        let line = match self.line {
+            MiddleLine::Average => key!("chart-read-average"),
+            MiddleLine::Median => key!("chart-read-median"),
+        };
+        let mut parts = vec![self.moment(hours as f64), t_args(line, &[("soc", Arg::Text(&soc))])];
+        if let Some(hour) = hours.checked_sub(1).and_then(|index| self.hours.get(index)) {
+            if let Some(band) = hour.band {
+                let (from, to) = (percent(band.p10_frac), percent(band.p90_frac));
+                let args = [("from", Arg::Text(from.as_str())), ("to", Arg::Text(to.as_str()))];
+                parts.push(t_args("chart-read-band", &args));
+            }
+            let low = percent(hour.low_frac);
+            parts.push(t_args("chart-read-low", &[("soc", Arg::Text(&low))]));
+        }
+        let at = hours as f64;
+        for reading in self.readings.iter().filter(|reading| (reading.hour - at).abs() <= 0.5) {
+            let soc = percent(reading.soc_frac);
+            parts.push(t_args("chart-read-reading", &[("soc", Arg::Text(&soc))]));
+        }
+        let mut said = Vec::new();
+        for event in self.events.iter().filter(|event| event.span.holds(at)) {
+            let word = event.word();
+            if !said.contains(&word) {
+                said.push(word);
+            }
+        }
+        parts.append(&mut said);
+        parts.join(" · ")
+    }
+
+    /// The whole chart in a sentence or two.
+    fn summary(&self) -> String {
+        let Some(end) = self.hours.last() else { return t("chart-course-none") };
+        let lowest = self
+            .hours
+            .iter()
+            .enumerate()
+            .min_by(|(_, a), (_, b)| a.soc_frac.total_cmp(&b.soc_frac));
+        let (lowest, when) = lowest.map_or((0.0, 0), |(index, hour)| (hour.soc_frac, index + 1));
+        let texts = [
+            self.moment(0.0),
+            self.moment(self.hours.len() as f64),
+            percent(self.start_soc_frac),
+            percent(end.soc_frac),
+            percent(lowest),
+            self.moment(when as f64),
+        ];
+        let names = ["from", "to", "start", "end", "lowest", "when"];
+        let args: Vec<(&str, Arg<'_>)> =
+            names.into_iter().zip(texts.iter().map(|text| Arg::Text(text))).collect();
+        let mut said = t_args("chart-course-summary", &args);
+        let low = self.hours.iter().position(|hour| hour.soc_frac < hour.low_frac);
+        if let Some(index) = low {
+            let when = self.moment(index as f64 + 1.0);
+            said.push(' ');
+            said.push_str(&t_args("chart-course-below", &[("when", Arg::Text(&when))]));
+        }
+        said
+    }
+
+    /// A row for each day.
+    fn table(&self) -> DataTable {
+        let banded = self.hours.iter().any(|hour| hour.band.is_some());
+        let mut heads = vec![
+            t("chart-head-day"),
+            t("chart-head-lowest"),
+            t("chart-head-highest"),
+            t("chart-head-end"),
+        ];
+        if banded {
+            heads.push(t("chart-head-unlucky"));
+        }
+        heads.push(t("chart-head-limit"));
+        heads.push(t("chart-head-events"));
+        let rows = days_on_axis(self.start_hour_of_day, self.hours.len())
+            .into_iter()
+            .map(|day| {
+                let (from, to) = (day.span.from_hour.ceil(), day.span.to_hour.ceil());
+                let hours = self.hours.get(from as usize..to as usize).unwrap_or_default();
+                let least = |of: &dyn Fn(&SocHour) -> f64| {
+                    percent(hours.iter().map(of).fold(f64::INFINITY, f64::min))
+                };
+                let most = hours.iter().map(|hour| hour.soc_frac).fold(f64::NEG_INFINITY, f64::max);
+                let end = hours.last().map_or(f64::NAN, |hour| hour.soc_frac);
+                let limit =
+                    hours.iter().map(|hour| hour.low_frac).fold(f64::NEG_INFINITY, f64::max);
+                let mut row = vec![
+                    self.day_name(day.day),
+                    least(&|hour| hour.soc_frac),
+                    percent(most),
+                    percent(end),
+                ];
+                if banded {
+                    row.push(least(&|hour| hour.band.map_or(hour.soc_frac, |band| band.p10_frac)));
+                }
+                row.push(percent(limit));
+                row.push(self.events_of(day.span));
+                row
+            })
+            .collect();
+        DataTable { caption: t("chart-course-table"), heads, rows }
+    }
+
+    fn events_of(&self, span: Span) -> String {
+        let mut said: Vec<String> = Vec::new();
+        for event in &self.events {
+            let (from, to) = (event.span.from_hour, event.span.to_hour);
+            let word = event.word();
+            if from < span.to_hour && to > span.from_hour && !said.contains(&word) {
+                said.push(word);
+            }
+        }
+        if said.is_empty() { "–".to_owned() } else { said.join(", ") }
+    }
+
+    fn legend(&self) -> AnyView {
+        let line = match self.line {
+            MiddleLine::Average => t("chart-key-average"),
+            MiddleLine::Median => t("chart-key-median"),
+        };
+        let mut items = vec![legend_item("sign-line", "M1 8H23".to_owned(), line)];
+        if self.hours.iter().any(|hour| hour.band.is_some()) {
+            let path = "M1 3H23V13H1z".to_owned();
+            items.push(legend_item("sign-band", path, t("chart-key-band")));
+        }
+        let path = "M1 6H23M3 15L8 9M10 15L15 9M17 15L22 9".to_owned();
+        items.push(legend_item("sign-low", path, t("chart-key-low")));
+        if !self.nights.is_empty() {
+            items.push(legend_item("sign-night", "M1 1H23V15H1z".to_owned(), t("chart-key-night")));
+        }
+        if !self.readings.is_empty() {
+            let path = "M12 1V15M9 1H15M9 15H15M15 8A3 3 0 1 1 9 8A3 3 0 1 1 15 8".to_owned();
+            items.push(legend_item("sign-event", path, t("chart-key-reading")));
+        }
+        for kind in EventKind::ALL {
+            if self.events.iter().any(|event| event.kind == kind) {
+                items.push(legend_item("sign-event", kind.svg_path(), word_of(kind)));
+            }
+        }
+        legend(items)
+    }
+}
+
+impl ChartEvent {
+    fn word(&self) -> String {
+        if self.label.is_empty() { word_of(self.kind) } else { self.label.clone() }
+    }
+}
+
+fn word_of(kind: EventKind) -> String {
+    t(match kind {
+        EventKind::Driving => key!("chart-driving"),
+        EventKind::HookUp => key!("chart-hook-up"),
+        EventKind::ClearDay => key!("chart-clear"),
+        EventKind::MixedDay => key!("chart-mixed"),
+        EventKind::DullDay => key!("chart-dull"),
+        EventKind::ColdLock => key!("chart-cold"),
+        EventKind::CutOut => key!("chart-cut-out"),
+    })
+}
+
+/// The course of the battery: picture, slider, legend and table. Nothing while there is no data.
+#[must_use]
+pub fn soc_chart(data: Signal<Option<SocChart>>) -> AnyView {
+    let chosen = RwSignal::new(None::<usize>);
+    let with = move |read: fn(&SocChart) -> String| {
+        data.with(|chart| chart.as_ref().map(read).unwrap_or_default())
+    };
+    let count = Signal::derive(move || {
+        data.with(|chart| chart.as_ref().map_or(0, |chart| chart.hours.len() + 1))
+    });
+    let first = Signal::derive(move || {
+        let mark = data.with(|chart| chart.as_ref()?.marks.first().map(|mark| mark.hour));
+        mark.map_or(0, |hour| hour.max(0.0).round() as usize)
+    });
+    let reading = Reading {
+        name: t("chart-course-slider"),
+        chosen,
+        first,
+        count,
+        page: 24,
+        words: Arc::new(move |hours| {
+            data.with(|chart| chart.as_ref().map(|chart| chart.words(hours)).unwrap_or_default())
+        }),
+    };
+    let legend = view! { {move || data.with(|chart| chart.as_ref().map(SocChart::legend))} };
+    Picture {
+        class: "chart-course",
+        summary: Signal::derive(move || with(SocChart::summary)),
+        height_px: Box::new(move |width, font| {
+            data.with(|chart| chart.as_ref().map_or(1.0, |chart| height_px(chart, width, font)))
+        }),
+        draw: Box::new(move |brush| {
+            let at = chosen.get();
+            data.with(|chart| {
+                chart.as_ref().map(|chart| course_draw::draw(brush, chart, at)).unwrap_or_default()
+            })
+        }),
+        reading: Some((
+            reading,
+            Box::new(move |share| {
+                (share * count.get_untracked().saturating_sub(1) as f64).round() as usize
+            }),
+        )),
+        legend: legend.into_any(),
+        table: Signal::derive(move || {
+            data.with(|chart| chart.as_ref().map(SocChart::table).unwrap_or_default())
+        }),
+    }
+    .view()
+}
