@@ -1,7 +1,13 @@
 //! Advice: what the numbers mean for the user's own setup, as figures and findings without words.
 
+pub mod candidates;
+pub mod change;
+pub mod cost;
+mod edits;
+pub mod helps;
 pub mod inverter_check;
 pub mod measure;
 pub mod standards;
+pub mod trial;
 pub mod wiring;
 pub mod wiring_runs;

@@ -1,0 +1,123 @@
+//! How changes edit a setup; every number stays within the bounds of the model.
+
+use crate::model::limits::{self, Range};
+use crate::model::{
+    Chemistry, DayPlan, DutyCycle, Load, Mounting, Setup, SolarArray, Usage, Window,
+};
+use crate::units::{AmpHours, Degrees, Watts};
+
+/// Off from this minute of the day ..
+const NIGHT_FROM_MIN: u16 = 23 * 60;
+/// .. to this one, when something is switched off for the night.
+const NIGHT_TO_MIN: u16 = 7 * 60;
+pub(super) fn within(value: f64, range: Range) -> f64 {
+    value.clamp(range.min, range.max)
+}
+
+/// Facing of the noon sun: south of the equator north, else south.
+#[must_use]
+pub fn noon_facing(setup: &Setup) -> Degrees {
+    Degrees(if setup.trip.place.latitude.0 < 0.0 { 0.0 } else { 180.0 })
+}
+
+/// Six hours around solar noon in camp time.
+#[must_use]
+pub fn midday(setup: &Setup) -> Window {
+    let trip = &setup.trip;
+    let noon = 12.0 * 60.0 + f64::from(trip.utc_offset_min) - 4.0 * trip.place.longitude.0;
+    let at = |minute: f64| (((minute / 30.0).round() * 30.0).rem_euclid(1440.0)) as u16 % 1440;
+    Window { from_min: at(noon - 180.0), to_min: at(noon + 180.0) }
+}
+
+pub(super) fn on_load(setup: &mut Setup, id: u32, change: impl Fn(&mut Load)) {
+    if let Some(load) = setup.loads.iter_mut().find(|load| load.id == id) {
+        change(load);
+    }
+}
+
+pub(super) fn on_array(setup: &mut Setup, index: usize, change: impl Fn(&mut SolarArray)) {
+    if let Some(array) = setup.solar.get_mut(index) {
+        change(array);
+    }
+}
+
+pub(super) fn off_at_night(load: &mut Load) {
+    load.window = Window { from_min: NIGHT_TO_MIN, to_min: NIGHT_FROM_MIN };
+    if load.usage == Usage::AlwaysOn {
+        load.usage = Usage::Daily { minutes: load.window.length().minutes() };
+    }
+}
+
+pub(super) fn use_share(load: &mut Load, share_frac: f64) {
+    match &mut load.usage {
+        Usage::Daily { minutes } => *minutes *= share_frac,
+        Usage::AlwaysOn => load.usage = Usage::Daily { minutes: 1440.0 * share_frac },
+        Usage::Duty { cycle: DutyCycle::Fixed { frac } } => *frac *= share_frac,
+        Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } } => {
+            *frac_at_25c *= share_frac;
+        }
+        Usage::Charges { every_days, .. } => {
+            let rarer = if share_frac > 0.0 { *every_days / share_frac } else { f64::INFINITY };
+            *every_days = within(rarer, limits::CHARGE_EVERY_DAYS);
+        }
+        Usage::Litres { litres_per_day, .. } => *litres_per_day = *litres_per_day * share_frac,
+        Usage::Uses { per_day, .. } => *per_day *= share_frac,
+        Usage::Energy { per_day } => *per_day = *per_day * share_frac,
+    }
+}
+
+pub(super) fn put_up(setup: &mut Setup, peak: Watts, tilt: Degrees, facing: Degrees) {
+    if setup.solar.len() >= limits::MAX_ARRAYS {
+        return;
+    }
+    setup.solar.push(SolarArray {
+        peak: Watts(within(peak.0, limits::SOLAR_W)),
+        tilt: Degrees(within(tilt.0, limits::TILT_DEG)),
+        facing: Degrees(within(facing.0, limits::FACING_DEG)),
+        mounting: Mounting::OpenRack,
+        ..SolarArray::default()
+    });
+}
+
+pub(super) fn drive(setup: &mut Setup, day: usize, more: f64) {
+    if day > usize::from(setup.trip.nights) || day >= limits::NIGHTS.max as usize {
+        return;
+    }
+    let planned = if setup.driving.every.falls_on(day) { setup.driving.minutes } else { 0.0 };
+    if setup.trip.days.len() <= day {
+        setup.trip.days.resize(day + 1, DayPlan::default());
+    }
+    if let Some(plan) = setup.trip.days.get_mut(day) {
+        let minutes = plan.drive_minutes.unwrap_or(planned) + more.max(0.0);
+        plan.drive_minutes = Some(within(minutes, limits::MINUTES_A_DAY));
+    }
+}
+
+pub(super) fn more_battery(setup: &mut Setup, more: AmpHours) {
+    let strings = f64::from(setup.bank.parallel.max(1));
+    let string = setup.bank.capacity_20h.0 + more.0.max(0.0) / strings;
+    setup.bank.capacity_20h = AmpHours(within(string, limits::CAPACITY_AH));
+}
+
+pub(super) fn lithium(setup: &mut Setup) {
+    let bank = &mut setup.bank;
+    if bank.chemistry.is_lead() {
+        bank.chemistry = Chemistry::LiFePo4;
+        bank.soc_min_frac = Chemistry::LiFePo4.usual_soc_min_frac();
+        bank.health_frac = 1.0;
+    }
+}
+
+pub(super) fn more_solar(setup: &mut Setup, more: Watts) {
+    let more = more.max(Watts::ZERO);
+    if let Some(array) = setup.solar.iter_mut().find(|array| array.enabled) {
+        array.peak = Watts(within(array.peak.0 + more.0, limits::SOLAR_W));
+    } else if setup.solar.len() < limits::MAX_ARRAYS {
+        let facing = noon_facing(setup);
+        setup.solar.push(SolarArray {
+            peak: Watts(within(more.0, limits::SOLAR_W)),
+            facing,
+            ..SolarArray::default()
+        });
+    }
+}

@@ -1,0 +1,314 @@
+//! What helps most: every sensible change played through the whole simulation, ranked by what it
+//! brings.
+//!
+//! All candidates are played with a few weather sequences first, the better ones again with more
+//! ([`ROUNDS`]). A change is compared with the setup as it is under the very same sequences, so
+//! few of them tell much. Ranked by the mean number of nights gained; where that is equal, by the
+//! time gained until the battery gets low in average weather, then by the lowest state of charge.
+
+use super::candidates::candidates;
+use super::change::Change;
+use super::cost::{Cost, Hazard};
+use super::trial::{Outcome, SUN_UNITS, Trial};
+use crate::forecast::SkyAndAir;
+use crate::forecast::plan::TripSun;
+use crate::forecast::weather::WeatherError;
+use crate::model::Setup;
+use crate::units::{Hours, WattHours};
+use std::cmp::Ordering;
+use std::collections::VecDeque;
+use std::sync::Arc;
+
+/// Weather sequences of each round, and how many of the best changes are in it.
+pub const ROUNDS: [(usize, usize); 3] = [(40, usize::MAX), (160, 16), (400, 8)];
+
+/// What a change brings, against the setup as it is under the same weather.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Gain {
+    /// Nights more in average weather.
+    pub nights: i32,
+    /// Nights more at nine in ten.
+    pub nights_sure: i32,
+    /// Nights more at an even chance.
+    pub nights_even: i32,
+    /// Nights more on the mean of all weather sequences.
+    pub nights_mean: f64,
+    /// Longer until the limit is passed, average weather; up to the horizon where it is not.
+    pub until_low: Hours,
+    /// Lowest state of charge higher by this, 0..1.
+    pub lowest_frac: f64,
+    /// Drawn less on a day.
+    pub saved_per_day: WattHours,
+}
+
+impl Gain {
+    /// From one outcome to another of the same trip.
+    #[must_use]
+    pub fn between(before: &Outcome, after: &Outcome) -> Self {
+        let more = |a: usize, b: usize| {
+            i32::try_from(b).unwrap_or(i32::MAX) - i32::try_from(a).unwrap_or(i32::MAX)
+        };
+        let horizon = Hours(before.lasting_frac.len().max(after.lasting_frac.len()) as f64 * 24.0);
+        let until = |outcome: &Outcome| outcome.first_low.unwrap_or(horizon.max(Hours(0.0)));
+        Self {
+            nights: more(before.nights, after.nights),
+            nights_sure: more(before.nights_sure, after.nights_sure),
+            nights_even: more(before.nights_even, after.nights_even),
+            nights_mean: after.nights_mean - before.nights_mean,
+            until_low: until(after) - until(before),
+            lowest_frac: after.lowest_frac - before.lowest_frac,
+            saved_per_day: before.need_per_day - after.need_per_day,
+        }
+    }
+
+    /// Order by what it brings, the most first: mean nights to a fiftieth, hours, lowest point.
+    #[must_use]
+    pub fn rank(&self, other: &Self) -> Ordering {
+        let key = |gain: &Self| {
+            ((gain.nights_mean * 50.0).round() as i64, gain.until_low.0.round() as i64)
+        };
+        key(other).cmp(&key(self)).then_with(|| other.lowest_frac.total_cmp(&self.lowest_frac))
+    }
+
+    /// Enough to be worth a line: a fiftieth of a night, an hour, or half a percent of charge.
+    #[must_use]
+    pub fn is_noticeable(&self) -> bool {
+        let mean = (self.nights_mean * 50.0).round();
+        mean > 0.0 || (mean == 0.0 && (self.until_low.0 >= 1.0 || self.lowest_frac >= 0.005))
+    }
+}
+
+/// One change and what it brings.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Help {
+    /// The change.
+    pub change: Change,
+    /// What it asks for.
+    pub cost: Cost,
+    /// What to beware of.
+    pub hazards: &'static [Hazard],
+    /// What it brings.
+    pub gain: Gain,
+    /// What becomes of the trip with it.
+    pub outcome: Outcome,
+}
+
+#[derive(Clone, Debug)]
+struct Candidate {
+    change: Change,
+    sun: Option<Arc<TripSun>>,
+    result: Option<(Gain, Outcome)>,
+}
+
+#[derive(Clone, Debug)]
+enum Playing {
+    Baseline(Trial),
+    Candidate(usize, Trial),
+}
+
+/// The search for what helps, in portions.
+#[derive(Clone, Debug)]
+pub struct HelpsJob {
+    setup: Setup,
+    climate: SkyAndAir,
+    sun: Arc<TripSun>,
+    baseline: Outcome,
+    candidates: Vec<Candidate>,
+    round: usize,
+    queue: VecDeque<usize>,
+    playing: Option<Playing>,
+    played: usize,
+}
+
+impl HelpsJob {
+    /// Ready to search; plays the setup once in average weather.
+    ///
+    /// # Errors
+    /// [`WeatherError`] where the climate or a day's weather is not a number in range.
+    pub fn new(setup: &Setup, climate: &SkyAndAir) -> Result<Self, WeatherError> {
+        let sun = Arc::new(TripSun::build(setup, climate)?);
+        let trial = Trial::new(setup, sun.clone(), ROUNDS[ROUNDS.len() - 1].0)?;
+        Ok(Self {
+            setup: setup.clone(),
+            climate: *climate,
+            sun,
+            baseline: trial.outcome(),
+            candidates: Vec::new(),
+            round: 0,
+            queue: VecDeque::new(),
+            playing: Some(Playing::Baseline(trial)),
+            played: 0,
+        })
+    }
+
+    /// Works on for about `units` (a played fortnight each, some tens of microseconds); false once
+    /// all is done.
+    ///
+    /// # Errors
+    /// [`WeatherError`]; none in practice, since the setup as it is was laid out before.
+    pub fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
+        let mut left = units.max(1);
+        while left > 0 {
+            match self.playing.take() {
+                Some(mut playing) => {
+                    let trial = match &mut playing {
+                        Playing::Baseline(trial) | Playing::Candidate(_, trial) => trial,
+                    };
+                    if trial.advance(&mut left) {
+                        self.playing = Some(playing);
+                    } else {
+                        self.note(playing);
+                    }
+                }
+                None => match self.queue.pop_front() {
+                    Some(index) => self.start(index, &mut left)?,
+                    None if !self.next_round()? => return Ok(false),
+                    None => {}
+                },
+            }
+        }
+        Ok(true)
+    }
+
+    fn note(&mut self, playing: Playing) {
+        match playing {
+            Playing::Baseline(trial) => {
+                self.baseline = trial.outcome();
+                if self.candidates.is_empty() {
+                    self.candidates = candidates(&self.setup, &self.baseline)
+                        .into_iter()
+                        .map(|change| Candidate { change, sun: None, result: None })
+                        .collect();
+                }
+            }
+            Playing::Candidate(index, trial) => {
+                let outcome = trial.outcome();
+                let gain = Gain::between(&self.baseline, &outcome);
+                if let Some(candidate) = self.candidates.get_mut(index) {
+                    candidate.result = Some((gain, outcome));
+                }
+                self.played += 1;
+            }
+        }
+    }
+
+    fn start(&mut self, index: usize, left: &mut usize) -> Result<(), WeatherError> {
+        let sequences = self.sequences();
+        let Some(candidate) = self.candidates.get_mut(index) else { return Ok(()) };
+        let changed = candidate.change.apply(&self.setup);
+        let sun = match &candidate.sun {
+            Some(sun) => sun.clone(),
+            None if candidate.change.touches_sun() => {
+                let sun = Arc::new(TripSun::build(&changed, &self.climate)?);
+                candidate.sun = Some(sun.clone());
+                *left = left.saturating_sub(SUN_UNITS);
+                sun
+            }
+            None => self.sun.clone(),
+        };
+        let trial = Trial::new(&changed, sun, sequences)?;
+        *left = left.saturating_sub(trial.set_up_units());
+        self.playing = Some(Playing::Candidate(index, trial));
+        Ok(())
+    }
+
+    fn sequences(&self) -> usize {
+        ROUNDS.get(self.round.saturating_sub(1)).map_or(1, |round| round.0)
+    }
+
+    /// Queues the best changes for the next round, the baseline of that round first; false after
+    /// the last one. The last round goes on until all of the best have been in it.
+    fn next_round(&mut self) -> Result<bool, WeatherError> {
+        let again = self.round == ROUNDS.len();
+        let round = self.round.min(ROUNDS.len() - 1);
+        let (sequences, keep) = ROUNDS[round];
+        let mut best = self.ranking();
+        best.truncate(keep);
+        if again {
+            best.retain(|index| self.sequences_of(*index) < sequences);
+        }
+        if best.is_empty() || (self.round > 0 && self.baseline.certain) {
+            self.round = ROUNDS.len();
+            return Ok(false);
+        }
+        self.round = round + 1;
+        self.queue = best.into();
+        if !again {
+            let trial = Trial::new(&self.setup, self.sun.clone(), sequences)?;
+            self.playing = Some(Playing::Baseline(trial));
+        }
+        Ok(true)
+    }
+
+    fn sequences_of(&self, index: usize) -> usize {
+        let result = self.candidates.get(index).and_then(|candidate| candidate.result.as_ref());
+        result.map_or(0, |(_, outcome)| outcome.sequences)
+    }
+
+    /// Candidates worth playing on: not yet played ones, then the noticeable ones best first, one
+    /// of each family.
+    fn ranking(&self) -> Vec<usize> {
+        let fresh = self.candidates.iter().enumerate().filter(|(_, c)| c.result.is_none());
+        let mut order: Vec<usize> = fresh.map(|(index, _)| index).collect();
+        let mut played: Vec<(usize, &Candidate, &Gain)> = self
+            .candidates
+            .iter()
+            .enumerate()
+            .filter_map(|(index, c)| c.result.as_ref().map(|(gain, _)| (index, c, gain)))
+            .filter(|(_, _, gain)| gain.is_noticeable())
+            .collect();
+        played.sort_by(|a, b| a.2.rank(b.2));
+        let mut families = Vec::new();
+        for (index, candidate, _) in played {
+            if let Some(family) = candidate.change.family() {
+                if families.contains(&family) {
+                    continue;
+                }
+                families.push(family);
+            }
+            order.push(index);
+        }
+        order
+    }
+
+    /// What helps, as far as it is known, the most first. One of each family of changes that
+    /// exclude each other; nothing that brings nothing.
+    #[must_use]
+    pub fn helps(&self) -> Vec<Help> {
+        let known = self.ranking().into_iter().filter_map(|index| self.candidates.get(index));
+        known
+            .filter_map(|candidate| {
+                let (gain, outcome) = candidate.result.as_ref()?;
+                Some(Help {
+                    change: candidate.change,
+                    cost: candidate.change.cost(&self.setup),
+                    hazards: candidate.change.hazards(&self.setup),
+                    gain: *gain,
+                    outcome: outcome.clone(),
+                })
+            })
+            .collect()
+    }
+
+    /// What becomes of the setup as it is.
+    #[must_use]
+    pub fn baseline(&self) -> &Outcome {
+        &self.baseline
+    }
+
+    /// Changes that are looked at, sensible or not.
+    #[must_use]
+    pub fn candidate_count(&self) -> usize {
+        self.candidates.len()
+    }
+
+    /// Share of the work that is done, 0..1.
+    #[must_use]
+    pub fn progress_frac(&self) -> f64 {
+        if self.round >= ROUNDS.len() && self.queue.is_empty() && self.playing.is_none() {
+            return 1.0;
+        }
+        let all = self.candidates.len() + ROUNDS[1].1 + ROUNDS[2].1;
+        if self.candidates.is_empty() { 0.0 } else { (self.played as f64 / all as f64).min(0.99) }
+    }
+}

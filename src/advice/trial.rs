@@ -1,0 +1,215 @@
+//! One setup tried out: the trip played again in full, in average and in many kinds of weather.
+//!
+//! Every setup meets the same weather, sequence by sequence (one seed), so that a difference
+//! between two setups is the setups' own and not the draw's. Work goes in portions: `units` count
+//! played fortnights, about the time of one weather sequence over fourteen nights.
+
+use crate::forecast::plan::TripSun;
+use crate::forecast::weather::WeatherError;
+use crate::forecast::{Course, OddsRun, SkyAndAir, TripPlan};
+use crate::model::Setup;
+use crate::units::{Hours, WattHours};
+use std::sync::Arc;
+
+/// Chance at which a camper can count on a night.
+pub const SURE_FRAC: f64 = 0.9;
+/// Chance of an even bet.
+pub const EVEN_FRAC: f64 = 0.5;
+
+/// Hours of the trip that make one unit of work.
+const HOURS_A_UNIT: usize = 340;
+/// Units of laying out a plan and playing its average course, for one fortnight.
+const PLAN_UNITS: usize = 8;
+/// Units of working out the sun of one fortnight.
+pub(super) const SUN_UNITS: usize = 40;
+/// Sequences played between looks at whether an aim is out of reach.
+const LOOK_EVERY: usize = 25;
+
+/// What becomes of a trip with one setup.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outcome {
+    /// Nights lasted in average weather, as far as the plan looks.
+    pub nights: usize,
+    /// The plan's horizon was reached in average weather without passing the limit.
+    pub nights_open: bool,
+    /// Nights with a chance of at least nine in ten ([`SURE_FRAC`]).
+    pub nights_sure: usize,
+    /// Nights with at least an even chance ([`EVEN_FRAC`]).
+    pub nights_even: usize,
+    /// Mean over all weather sequences of the nights lasted.
+    pub nights_mean: f64,
+    /// Chance, 0..1, of lasting night `i + 1`.
+    pub lasting_frac: Vec<f64>,
+    /// Lowest state of charge of the stay in average weather, 0..1.
+    pub lowest_frac: f64,
+    /// Time until the limit is passed in average weather, from arrival.
+    pub first_low: Option<Hours>,
+    /// Energy drawn on the first whole day.
+    pub need_per_day: WattHours,
+    /// Time of the stay in which charge was offered to a battery too cold for it, average weather.
+    pub cold_locked: Hours,
+    /// Weather sequences behind the chances; 0 before any was played.
+    pub sequences: usize,
+    /// The weather makes no difference: no panel, or every day given.
+    pub certain: bool,
+}
+
+impl Outcome {
+    /// Nights with at least the chance `chance_frac` of lasting.
+    #[must_use]
+    pub fn nights_at(&self, chance_frac: f64) -> usize {
+        self.lasting_frac.iter().take_while(|chance| **chance >= chance_frac - 1e-9).count()
+    }
+
+    /// Chance of lasting `nights` nights, 0..1; 1 for none.
+    #[must_use]
+    pub fn chance_of(&self, nights: usize) -> f64 {
+        nights.checked_sub(1).map_or(1.0, |last| {
+            self.lasting_frac.get(last).or(self.lasting_frac.last()).copied().unwrap_or(1.0)
+        })
+    }
+
+    /// How near the trip comes to lasting `nights` nights at a chance: nights, each counted up to
+    /// that chance; `nights * chance_frac` once it is reached.
+    #[must_use]
+    pub fn nearness(&self, nights: usize, chance_frac: f64) -> f64 {
+        self.lasting_frac.iter().take(nights).map(|chance| chance.min(chance_frac)).sum()
+    }
+}
+
+/// A setup being tried out.
+#[derive(Clone, Debug)]
+pub struct Trial {
+    plan: Arc<TripPlan>,
+    odds: OddsRun,
+    average: Outcome,
+    unit_hours: usize,
+    more: bool,
+}
+
+impl Trial {
+    /// Lays out the trip, plays it in average weather and gets ready to play `sequences` weather
+    /// sequences. `sun` must belong to the setup's trip and panels.
+    ///
+    /// # Errors
+    /// [`WeatherError`] as of [`OddsRun::new`].
+    pub fn new(setup: &Setup, sun: Arc<TripSun>, sequences: usize) -> Result<Self, WeatherError> {
+        Self::of_plan(Arc::new(TripPlan::build(setup, sun)), sequences)
+    }
+
+    /// As [`Self::new`] with the sun worked out on the spot.
+    ///
+    /// # Errors
+    /// [`WeatherError`] where the climate or a day's weather is not a number in range.
+    pub fn with_climate(
+        setup: &Setup,
+        climate: &SkyAndAir,
+        sequences: usize,
+    ) -> Result<Self, WeatherError> {
+        Self::new(setup, Arc::new(TripSun::build(setup, climate)?), sequences)
+    }
+
+    /// Tries a plan laid out before.
+    ///
+    /// # Errors
+    /// [`WeatherError`] as of [`OddsRun::new`].
+    pub fn of_plan(plan: Arc<TripPlan>, sequences: usize) -> Result<Self, WeatherError> {
+        let odds = OddsRun::nights_only(plan.clone(), sequences)?;
+        let course = Course::average(&plan);
+        let whole_day = plan.hours.iter().filter(|hour| hour.day == 1);
+        let average = Outcome {
+            nights: plan.nights_before(course.first_low),
+            nights_open: course.first_low.is_none(),
+            nights_sure: 0,
+            nights_even: 0,
+            nights_mean: 0.0,
+            lasting_frac: Vec::new(),
+            lowest_frac: course.lowest.0,
+            first_low: course.first_low.map(|hour| Hours((hour + 1) as f64)),
+            need_per_day: whole_day.map(|hour| hour.load * Hours(1.0)).sum(),
+            cold_locked: course.ledger.cold_locked,
+            sequences: 0,
+            certain: !plan.sun.is_uncertain(),
+        };
+        let unit_hours = plan.hours.len().max(1);
+        Ok(Self { plan, odds, average, unit_hours, more: true })
+    }
+
+    /// Units of work it took to make this trial, the sun apart.
+    #[must_use]
+    pub fn set_up_units(&self) -> usize {
+        self.units_of(PLAN_UNITS)
+    }
+
+    fn units_of(&self, sequences: usize) -> usize {
+        (sequences * self.unit_hours).div_ceil(HOURS_A_UNIT)
+    }
+
+    /// Plays on for about `units` of work (at least one sequence); false once all sequences are
+    /// played. `units` is lowered by what was done.
+    pub fn advance(&mut self, units: &mut usize) -> bool {
+        let wanted = (*units * HOURS_A_UNIT / self.unit_hours).max(1);
+        let before = self.odds.odds().played;
+        self.more = self.odds.advance(wanted);
+        let played = self.odds.odds().played - before;
+        *units = units.saturating_sub(self.units_of(played));
+        self.more
+    }
+
+    /// Plays all sequences.
+    #[must_use]
+    pub fn finished(mut self) -> Self {
+        while self.odds.advance(usize::MAX) {}
+        self.more = false;
+        self
+    }
+
+    /// Whether the chance of lasting `nights` nights is at least `chance_frac`: plays only as many
+    /// of the sequences as it takes to be certain of what all of them would say.
+    #[must_use]
+    pub fn reaches(mut self, nights: usize, chance_frac: f64) -> bool {
+        loop {
+            self.more = self.odds.advance(LOOK_EVERY);
+            let odds = self.odds.odds();
+            let lasted = (odds.chance_of(nights) * odds.played as f64).round();
+            let needed = chance_frac * odds.wanted as f64 - 1e-6;
+            let failed = odds.played as f64 - lasted;
+            if lasted >= needed {
+                return true;
+            }
+            if odds.wanted as f64 - failed < needed || !self.more {
+                return false;
+            }
+        }
+    }
+
+    /// All sequences have been played.
+    #[must_use]
+    pub fn is_finished(&self) -> bool {
+        !self.more
+    }
+
+    /// The plan that is played.
+    #[must_use]
+    pub fn plan(&self) -> &Arc<TripPlan> {
+        &self.plan
+    }
+
+    /// What is known so far.
+    #[must_use]
+    pub fn outcome(&self) -> Outcome {
+        let odds = self.odds.odds();
+        if odds.played == 0 {
+            return self.average.clone();
+        }
+        Outcome {
+            nights_sure: odds.nights_at(SURE_FRAC),
+            nights_even: odds.nights_at(EVEN_FRAC),
+            nights_mean: odds.lasting_frac.iter().sum(),
+            sequences: odds.played,
+            certain: odds.certain,
+            lasting_frac: odds.lasting_frac,
+            ..self.average.clone()
+        }
+    }
+}

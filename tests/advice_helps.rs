@@ -1,0 +1,243 @@
+//! What helps most: ranks against trips played directly, sensible changes only, undo.
+
+mod advice_common;
+
+use advice_common::{everything, failing_van, frost, load, summer};
+use nightbank::advice::candidates::candidates;
+use nightbank::advice::change::Change;
+use nightbank::advice::cost::is_medical;
+use nightbank::advice::helps::{Gain, HelpsJob, ROUNDS};
+use nightbank::advice::trial::Trial;
+use nightbank::forecast::plan::TripSun;
+use nightbank::forecast::{OddsRun, Outlook, SkyAndAir, TripPlan};
+use nightbank::model::{Chemistry, Setup, SystemVoltage, Usage, Window};
+use nightbank::units::{Hours, Watts};
+use proptest::prelude::*;
+use std::sync::Arc;
+
+fn all_helps(setup: &Setup, climate: &SkyAndAir) -> HelpsJob {
+    let mut job = HelpsJob::new(setup, climate).expect("valid climate");
+    while job.advance(200).expect("valid climate") {}
+    job
+}
+
+/// Mean nights over the weather and nights in average weather, without the advice's own code.
+fn directly(setup: &Setup, climate: &SkyAndAir, sequences: usize) -> (f64, usize, f64) {
+    let sun = Arc::new(TripSun::build(setup, climate).expect("valid climate"));
+    let plan = Arc::new(TripPlan::build(setup, sun));
+    let outlook = Outlook::of(setup, &plan);
+    let mut run = OddsRun::nights_only(plan, sequences).expect("valid climate");
+    while run.advance(500) {}
+    (run.odds().lasting_frac.iter().sum(), outlook.nights, outlook.course.lowest.0)
+}
+
+#[test]
+fn ranks_agree_with_trips_played_directly() {
+    let (setup, climate) = (failing_van(), summer());
+    let job = all_helps(&setup, &climate);
+    let helps = job.helps();
+    assert!(helps.len() >= 10, "{}", helps.len());
+    let (sequences, best) = ROUNDS[2];
+    let base = directly(&setup, &climate, sequences);
+    let mut last = f64::INFINITY;
+    for help in &helps[..best] {
+        let (mean, nights, lowest) =
+            directly(&help.change.apply(&setup), &climate, help.outcome.sequences);
+        assert_eq!(nights, help.outcome.nights, "{:?}", help.change);
+        assert!((mean - help.outcome.nights_mean).abs() < 1e-9, "{:?}", help.change);
+        assert!((lowest - help.outcome.lowest_frac).abs() < 1e-12, "{:?}", help.change);
+        assert_eq!(help.outcome.sequences, sequences);
+        assert!(((mean - base.0) - help.gain.nights_mean).abs() < 1e-9);
+        assert!(mean - base.0 <= last + 0.02 + 1e-9, "{:?} out of order", help.change);
+        last = mean - base.0;
+    }
+    // With a larger sample the first is still worth more than the last of them.
+    let first = directly(&helps[0].change.apply(&setup), &climate, 2000).0;
+    let last = directly(&helps[best - 1].change.apply(&setup), &climate, 2000).0;
+    assert!(first > last);
+}
+
+#[test]
+fn portions_do_not_change_the_answer() {
+    let (setup, climate) = (failing_van(), summer());
+    let at_once = all_helps(&setup, &climate).helps();
+    let mut job = HelpsJob::new(&setup, &climate).expect("valid climate");
+    let mut portions = 0;
+    let mut progress = 0.0;
+    while job.advance(17).expect("valid climate") {
+        portions += 1;
+        assert!(job.progress_frac() >= progress - 1e-12 && job.progress_frac() <= 1.0);
+        progress = job.progress_frac();
+    }
+    assert!(portions > 20);
+    assert_eq!(job.progress_frac(), 1.0);
+    assert_eq!(job.helps(), at_once);
+}
+
+#[test]
+fn the_usual_suspects_are_found() {
+    let helps = all_helps(&failing_van(), &summer()).helps();
+    let has = |wanted: fn(&Change) -> bool| helps.iter().any(|help| wanted(&help.change));
+    assert!(has(|c| matches!(c, Change::InverterWhenUsed)));
+    assert!(has(|c| matches!(c, Change::SwitchOff { load: 2 })));
+    assert!(has(
+        |c| matches!(c, Change::ShorterUse { load: 3, minutes_less } if *minutes_less == 120.0)
+    ));
+    assert!(has(|c| matches!(c, Change::Drive { .. })));
+    assert!(has(|c| matches!(c, Change::HookUp { .. })));
+    assert!(has(|c| matches!(c, Change::MoreBattery { .. })));
+    assert!(has(|c| matches!(c, Change::Lithium)));
+    // One day to drive on, one rhythm of hook-up, one way to switch the inverter.
+    for family in helps.iter().filter_map(|help| help.change.family()) {
+        let members = helps.iter().filter(|help| help.change.family() == Some(family)).count();
+        assert_eq!(members, 1, "{family:?}");
+    }
+    assert!(helps.iter().all(|help| help.gain.is_noticeable()));
+}
+
+#[test]
+fn health_and_safety_are_never_switched_off() {
+    for (system, offset) in
+        [(SystemVoltage::V12, 30), (SystemVoltage::V24, 64), (SystemVoltage::V12, 100)]
+    {
+        let setup = everything(system, offset);
+        let outcome = Trial::with_climate(&setup, &summer(), 1).expect("valid").outcome();
+        let list = candidates(&setup, &outcome);
+        let mut medical = 0;
+        for load in setup.enabled_loads() {
+            let safety = matches!(load.appliance, Some(128 | 129));
+            if !is_medical(load) && !safety {
+                continue;
+            }
+            medical += 1;
+            for change in list.iter().filter(|change| change.load() == Some(load.id)) {
+                assert!(matches!(change, Change::DcInstead { .. }), "{change:?} for {load:?}");
+            }
+        }
+        assert!(medical > 0, "nothing tested");
+    }
+}
+
+#[test]
+fn nothing_that_is_not_there_is_offered() {
+    let mut setup = failing_van();
+    setup.driving.fitted = false;
+    setup.hook_up.fitted = false;
+    setup.inverter.fitted = false;
+    setup.solar.clear();
+    setup.bank.chemistry = Chemistry::LiFePo4;
+    setup.loads[3].feed = nightbank::model::Feed::Dc;
+    let outcome = Trial::with_climate(&setup, &summer(), 1).expect("valid").outcome();
+    let list = candidates(&setup, &outcome);
+    let not_there = |change: &Change| {
+        matches!(
+            change,
+            Change::Drive { .. }
+                | Change::HookUp { .. }
+                | Change::InverterWhenUsed
+                | Change::InverterPowerSave { .. }
+                | Change::DcInstead { .. }
+                | Change::Tilt { .. }
+                | Change::Clean { .. }
+                | Change::ToMidday { .. }
+                | Change::Lithium
+                | Change::HeatedBattery
+                | Change::ArriveFull
+        )
+    };
+    assert!(!list.iter().any(not_there), "{list:?}");
+    // A wet battery stays out of the living space.
+    setup.bank.chemistry = Chemistry::Flooded;
+    let list = candidates(&setup, &outcome);
+    assert!(!list.iter().any(|change| matches!(change, Change::WarmerPlace { .. })));
+}
+
+#[test]
+fn heating_is_offered_where_the_cold_keeps_lithium_from_charging() {
+    let mut setup = failing_van();
+    setup.bank.chemistry = Chemistry::LiFePo4;
+    setup.bank.soc_min_frac = 0.1;
+    setup.bank.capacity_20h.0 = 120.0;
+    setup.bank.place = nightbank::model::BatteryPlace::Outside;
+    setup.solar[0].peak = Watts(300.0);
+    let helps = all_helps(&setup, &frost()).helps();
+    assert!(helps.iter().any(|help| matches!(help.change, Change::WarmerPlace { .. })));
+    let heated = helps.iter().find(|help| help.change == Change::HeatedBattery);
+    // Weak sun warms the cells without charging them yet; most of the locked hours are gone.
+    assert!(heated.is_some_and(|h| h.outcome.cold_locked < Hours(24.0) && h.gain.nights_sure > 5));
+}
+
+#[test]
+fn a_night_off_takes_a_third_of_what_is_always_on() {
+    let mut setup = Setup::default();
+    setup.loads.push(load(1, 10.0, Usage::AlwaysOn));
+    let need = |setup: &Setup| {
+        Trial::with_climate(setup, &summer(), 1).expect("valid").outcome().need_per_day.0
+    };
+    let off = Change::OffAtNight { load: 1 }.apply(&setup);
+    assert!((need(&setup) - 240.0).abs() < 1e-9);
+    assert!((need(&off) - 160.0).abs() < 1e-9);
+    assert_eq!(off.loads[0].window, Window { from_min: 420, to_min: 1380 });
+}
+
+#[test]
+fn the_more_is_gained_the_earlier_it_stands() {
+    let gain = |nights_mean, hours, lowest_frac| Gain {
+        nights_mean,
+        until_low: Hours(hours),
+        lowest_frac,
+        ..Gain::default()
+    };
+    let mut list =
+        [gain(0.0, 2.0, 0.5), gain(1.0, 0.0, 0.0), gain(0.0, 2.0, 0.6), gain(0.0, 9.0, 0.0)];
+    list.sort_by(Gain::rank);
+    assert_eq!(
+        list.map(|g| (g.nights_mean, g.until_low.0, g.lowest_frac)),
+        [(1.0, 0.0, 0.0), (0.0, 9.0, 0.0), (0.0, 2.0, 0.6), (0.0, 2.0, 0.5)]
+    );
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 40, ..ProptestConfig::default() })]
+
+    /// A change made keeps every bound, leaves the setup it was made from alone, and a change to
+    /// something that is not there changes nothing.
+    #[test]
+    fn changes_keep_the_bounds(
+        offset in 0_usize..147, v24 in any::<bool>(), ah in 1.0..5000.0_f64, peak in 0.0..5000.0_f64,
+        nights in 1_u8..=60, start in 0.0..1.0_f64, longitude in -180.0..180.0_f64,
+        zone in -720_i16..=840, lithium in any::<bool>(), chance_low in 0_usize..20,
+    ) {
+        let system = if v24 { SystemVoltage::V24 } else { SystemVoltage::V12 };
+        let mut setup = everything(system, offset);
+        setup.bank.capacity_20h.0 = ah;
+        setup.bank.soc_start_frac = start;
+        setup.solar[0].peak = Watts(peak);
+        setup.trip.nights = nights;
+        setup.trip.place.longitude.0 = longitude;
+        setup.trip.utc_offset_min = zone;
+        if lithium {
+            setup.bank.chemistry = Chemistry::LiFePo4;
+        }
+        let setup = setup.sanitised().0;
+        let mut outcome = Trial::with_climate(&failing_van(), &summer(), 1).expect("valid").outcome();
+        outcome.nights_sure = chance_low;
+        outcome.cold_locked = Hours(1.0);
+        let before = setup.clone();
+        for change in candidates(&setup, &outcome) {
+            let changed = change.apply(&setup);
+            prop_assert_eq!(&setup, &before);
+            prop_assert_ne!(&changed, &setup);
+            let (kept, count) = changed.clone().sanitised();
+            prop_assert!(count == 0 && kept == changed, "{:?}", change);
+            if !change.touches_sun() {
+                prop_assert_eq!(&changed.solar, &setup.solar);
+                prop_assert_eq!(&changed.trip.place, &setup.trip.place);
+                prop_assert_eq!(changed.bank.system, setup.bank.system);
+            }
+        }
+        for change in [Change::SwitchOff { load: 9999 }, Change::Clean { array: 99 }] {
+            prop_assert_eq!(change.apply(&setup), before.clone());
+        }
+    }
+}
