@@ -9,5 +9,7 @@ pub mod inverter_check;
 pub mod measure;
 pub mod standards;
 pub mod trial;
+pub mod way;
+pub mod ways;
 pub mod wiring;
 pub mod wiring_runs;

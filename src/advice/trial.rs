@@ -68,13 +68,6 @@ impl Outcome {
             self.lasting_frac.get(last).or(self.lasting_frac.last()).copied().unwrap_or(1.0)
         })
     }
-
-    /// How near the trip comes to lasting `nights` nights at a chance: nights, each counted up to
-    /// that chance; `nights * chance_frac` once it is reached.
-    #[must_use]
-    pub fn nearness(&self, nights: usize, chance_frac: f64) -> f64 {
-        self.lasting_frac.iter().take(nights).map(|chance| chance.min(chance_frac)).sum()
-    }
 }
 
 /// A setup being tried out.

@@ -24,7 +24,7 @@ pub fn load(id: u32, watts: f64, usage: Usage) -> Load {
 }
 
 /// A van that fails on the fifth night in average weather: fridge, standby, light, laptop on an
-/// inverter that is left on, 100 Ah AGM, 60 W flat on the roof in May.
+/// inverter that is left on, 190 Ah AGM, 120 W flat on the roof in May.
 pub fn failing_van() -> Setup {
     let mut setup = Setup::default();
     let fridge = Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c: 0.32 } };
@@ -39,7 +39,7 @@ pub fn failing_van() -> Setup {
     setup.inverter.fitted = true;
     setup.inverter.idle = Watts(6.0);
     setup.inverter.switching = InverterSwitching::AllDay;
-    setup.bank = Bank { capacity_20h: AmpHours(160.0), ..Bank::default() };
+    setup.bank = Bank { capacity_20h: AmpHours(190.0), ..Bank::default() };
     setup.solar.push(SolarArray { peak: Watts(120.0), ..SolarArray::default() });
     setup.driving.fitted = true;
     setup.hook_up.fitted = true;
