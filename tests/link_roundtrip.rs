@@ -7,6 +7,7 @@ use nightbank::link::{REFUSE_CHARS, TooLong, WARN_CHARS, decode, encode, open, q
 use nightbank::model::*;
 use nightbank::units::*;
 use proptest::prelude::*;
+use proptest::strategy::ValueTree;
 
 proptest! {
     #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..Default::default() })]
@@ -138,4 +139,17 @@ fn too_long_is_said_with_the_length() {
     let refused = encode(&setup).expect_err("too long");
     assert!(refused.chars > REFUSE_CHARS, "{refused}");
     assert!(refused.to_string().contains(&refused.chars.to_string()));
+}
+
+/// A setup too long for a link tests nothing above.
+#[test]
+fn enough_of_the_setups_tried_fit_a_link() {
+    let mut runner = proptest::test_runner::TestRunner::deterministic();
+    let strategy = setups::setup();
+    let fits = (0..200)
+        .filter_map(|_| strategy.new_tree(&mut runner).ok())
+        .filter(|tree| encode(&tree.current()).is_ok())
+        .count();
+    println!("{fits} of 200 setups fit");
+    assert!(fits >= 80);
 }
