@@ -22,8 +22,6 @@ const HOURS_A_UNIT: usize = 340;
 const PLAN_UNITS: usize = 8;
 /// Units of working out the sun of one fortnight.
 pub(super) const SUN_UNITS: usize = 40;
-/// Sequences played between looks at whether an aim is out of reach.
-const LOOK_EVERY: usize = 25;
 
 /// What becomes of a trip with one setup.
 #[derive(Clone, Debug, PartialEq)]
@@ -157,22 +155,20 @@ impl Trial {
         self
     }
 
-    /// Whether the chance of lasting `nights` nights is at least `chance_frac`: plays only as many
-    /// of the sequences as it takes to be certain of what all of them would say.
+    /// Whether the chance of lasting `nights` nights is at least `chance_frac`, as all sequences
+    /// together would say; `None` while those played so far leave it open.
     #[must_use]
-    pub fn reaches(mut self, nights: usize, chance_frac: f64) -> bool {
-        loop {
-            self.more = self.odds.advance(LOOK_EVERY);
-            let odds = self.odds.odds();
-            let lasted = (odds.chance_of(nights) * odds.played as f64).round();
-            let needed = chance_frac * odds.wanted as f64 - 1e-6;
-            let failed = odds.played as f64 - lasted;
-            if lasted >= needed {
-                return true;
-            }
-            if odds.wanted as f64 - failed < needed || !self.more {
-                return false;
-            }
+    pub fn verdict(&self, nights: usize, chance_frac: f64) -> Option<bool> {
+        let odds = self.odds.odds();
+        let lasted = (odds.chance_of(nights) * odds.played as f64).round();
+        let needed = chance_frac * odds.wanted as f64 - 1e-6;
+        let open = odds.wanted.saturating_sub(odds.played) as f64;
+        if odds.played > 0 && lasted >= needed {
+            Some(true)
+        } else if lasted + open < needed {
+            Some(false)
+        } else {
+            None
         }
     }
 
