@@ -12,6 +12,7 @@ pub mod lang;
 pub mod lens;
 pub mod loads;
 pub mod more;
+pub mod needs;
 pub mod offline;
 pub mod outlook;
 pub mod power;

@@ -3,6 +3,7 @@
 use super::answer::{self, Answer};
 use super::icons::{Icon, icon};
 use super::lang::{key, t};
+use super::needs::{self, Needs};
 use super::offline::Offline;
 use super::outlook::Calculation;
 use super::state::{AppState, Kept, Tab};
@@ -27,17 +28,18 @@ pub fn App() -> impl IntoView {
     let calculation = Calculation::follow(app);
     provide_context(calculation);
     let answer = outlook::answer(app, calculation);
+    let needs = needs::follow(app);
     let starting = AppState::starting_lang();
     if starting != Lang::En {
         app.choose_lang(starting);
     }
     move || {
         app.lang.track();
-        page(app, answer, offline)
+        page(app, answer, needs, offline)
     }
 }
 
-fn page(app: AppState, answer: Answer, offline: Offline) -> AnyView {
+fn page(app: AppState, answer: Answer, needs: Memo<Needs>, offline: Offline) -> AnyView {
     view! {
         <a class="skip" href="#main">{t("skip-to-main")}</a>
         {lantern_sprite()}
@@ -56,7 +58,7 @@ fn page(app: AppState, answer: Answer, offline: Offline) -> AnyView {
             <main id="main" tabindex="-1">
                 {move || match app.tab.get() {
                     Tab::Nights => answer::details(answer),
-                    Tab::Loads => loads::view(app),
+                    Tab::Loads => loads::view(app, needs),
                     Tab::Power => power::view(app),
                     Tab::Trip => trip::view(app),
                     Tab::Change => view! { <h1>{t("change-title")}</h1> }.into_any(),

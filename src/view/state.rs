@@ -201,10 +201,15 @@ impl AppState {
         let _ = self.last_edit_ms.try_update_value(|last| *last = now);
     }
 
-    /// Changes the setup in a way worth a message with "undo", such as a deletion.
-    pub fn edit_with_undo(self, told: String, change: impl FnOnce(&mut Setup)) {
+    /// Changes the setup by one deliberate step, such as adding a row.
+    pub fn edit_apart(self, change: impl FnOnce(&mut Setup)) {
         self.change(true, change);
         let _ = self.last_edit_ms.try_update_value(|last| *last = f64::NEG_INFINITY);
+    }
+
+    /// Changes the setup in a way worth a message with "undo", such as a deletion.
+    pub fn edit_with_undo(self, told: String, change: impl FnOnce(&mut Setup)) {
+        self.edit_apart(change);
         self.tell(told, true);
     }
 

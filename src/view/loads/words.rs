@@ -1,0 +1,107 @@
+//! Loads in words.
+
+use crate::i18n::Arg;
+use crate::model::catalogue::appliance;
+use crate::model::{DutyCycle, Feed, Group, Learned, Load, Usage};
+use crate::units::Hours;
+use crate::view::lang::{duration, key, number, percent, quantity, t, t_args, watt_hours, watts};
+
+/// The load's name: the user's own, else the catalogue's.
+#[must_use]
+pub fn load_name(load: &Load) -> String {
+    if load.name.trim().is_empty() { usual_name(load) } else { load.name.clone() }
+}
+
+/// What the load is called when the user gave no name.
+#[must_use]
+pub fn usual_name(load: &Load) -> String {
+    load.appliance.and_then(appliance).map_or_else(|| t("load-unnamed"), |known| t(known.key))
+}
+
+/// Name of a group.
+#[must_use]
+pub fn group_name(group: Group) -> String {
+    t(match group {
+        Group::Cold => key!("group-cold"),
+        Group::Heat => key!("group-heat"),
+        Group::Air => key!("group-air"),
+        Group::Water => key!("group-water"),
+        Group::Light => key!("group-light"),
+        Group::Screens => key!("group-screens"),
+        Group::Net => key!("group-net"),
+        Group::Health => key!("group-health"),
+        Group::Kitchen => key!("group-kitchen"),
+        Group::Body => key!("group-body"),
+        Group::Tools => key!("group-tools"),
+        Group::Vehicle => key!("group-vehicle"),
+        Group::Standby => key!("group-standby"),
+        Group::Other => key!("group-other"),
+    })
+}
+
+/// How the draw is known, in the order it is offered.
+pub(super) const LEARNED: [Learned; 4] =
+    [Learned::Meter, Learned::SpecSheet, Learned::Label, Learned::Estimate];
+
+/// How the draw is known.
+pub(super) fn learned_name(learned: Learned) -> String {
+    t(match learned {
+        Learned::Meter => key!("learned-meter"),
+        Learned::SpecSheet => key!("learned-spec"),
+        Learned::Label => key!("learned-label"),
+        Learned::Estimate => key!("learned-estimate"),
+    })
+}
+
+/// One line: how many, how much, how used.
+pub(super) fn summary(load: &Load) -> String {
+    let mut parts = Vec::new();
+    let draws = !matches!(load.usage, Usage::Energy { .. } | Usage::Charges { .. });
+    if draws {
+        parts.push(watts(load.draw.watts()));
+    }
+    parts.push(usage_words(&load.usage));
+    if load.feed == Feed::Inverter {
+        parts.push(t("summary-inverter"));
+    }
+    let line = parts.join(" · ");
+    if load.quantity > 1 { format!("{} × {line}", load.quantity) } else { line }
+}
+
+fn usage_words(usage: &Usage) -> String {
+    match *usage {
+        Usage::Daily { minutes } => {
+            let time = duration(Hours::from_minutes(minutes));
+            t_args("unit-a-day", &[("amount", Arg::Text(&time))])
+        }
+        Usage::AlwaysOn => t("summary-always"),
+        Usage::Duty { cycle: DutyCycle::Fixed { frac } } => share_of_time(frac),
+        Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } } => {
+            share_of_time(frac_at_25c)
+        }
+        Usage::Charges { every_days, cell, .. } => {
+            let charge = quantity(cell.0, 0, "mAh");
+            let days = number(every_days, 1);
+            t_args("summary-charges", &[("charge", Arg::Text(&charge)), ("days", Arg::Text(&days))])
+        }
+        Usage::Litres { litres_per_day, .. } => {
+            let water = quantity(litres_per_day.0, 1, "L");
+            t_args("unit-a-day", &[("amount", Arg::Text(&water))])
+        }
+        Usage::Uses { per_day, seconds } => {
+            let (times, each) = (number(per_day, 1), duration_of_seconds(seconds));
+            t_args("summary-uses", &[("times", Arg::Text(&times)), ("each", Arg::Text(&each))])
+        }
+        Usage::Energy { per_day } => {
+            t_args("unit-a-day", &[("amount", Arg::Text(&watt_hours(per_day)))])
+        }
+    }
+}
+
+fn share_of_time(frac: f64) -> String {
+    t_args("summary-duty", &[("share", Arg::Text(&percent(frac)))])
+}
+
+fn duration_of_seconds(seconds: f64) -> String {
+    if seconds < 90.0 { quantity(seconds, 0, "s") } else { duration(Hours::from_seconds(seconds)) }
+}

@@ -1,0 +1,188 @@
+//! The battery bank.
+
+use crate::i18n::Arg;
+use crate::model::limits::{CABLE_OHM, CAPACITY_AH, FRAC, HEALTH_FRAC, PARALLEL, SOC_MIN_FRAC};
+use crate::model::{Bank, BatteryPlace, Chemistry, Setup, SystemVoltage};
+use crate::units::{AmpHours, Ohms, Volts};
+use crate::view::lang::{amp_hours, key, t, t_args, watt_hours};
+use crate::view::lens::Lens;
+use crate::view::state::AppState;
+use crate::view::widgets::{
+    Caution, NumberField, Term, caution, choice_row, disclosure, select_field, tip, toggle,
+};
+use leptos::prelude::*;
+
+const SYSTEMS: [SystemVoltage; 2] = [SystemVoltage::V12, SystemVoltage::V24];
+const BLOCKS: [Volts; 3] = [Volts(6.0), Volts(12.0), Volts(24.0)];
+const PLACES: [BatteryPlace; 3] =
+    [BatteryPlace::Inside, BatteryPlace::Locker, BatteryPlace::Outside];
+
+/// Name of a chemistry.
+#[must_use]
+pub(super) fn chemistry_name(chemistry: Chemistry) -> String {
+    t(match chemistry {
+        Chemistry::Flooded => key!("chemistry-flooded"),
+        Chemistry::Agm => key!("chemistry-agm"),
+        Chemistry::Gel => key!("chemistry-gel"),
+        Chemistry::LiFePo4 => key!("chemistry-lithium"),
+    })
+}
+
+/// Another chemistry brings its usual lowest level along, unless the user set an own one.
+fn set_chemistry(setup: &mut Setup, chemistry: Chemistry) {
+    let bank = &mut setup.bank;
+    if bank.soc_min_frac == bank.chemistry.usual_soc_min_frac() {
+        bank.soc_min_frac = chemistry.usual_soc_min_frac();
+    }
+    bank.chemistry = chemistry;
+}
+
+/// Blocks of 24 V make no 12 V system.
+fn set_system(setup: &mut Setup, system: SystemVoltage) {
+    setup.bank.system = system;
+    if setup.bank.block_volts > system.nominal() {
+        setup.bank.block_volts = system.nominal();
+    }
+}
+
+fn set_block(setup: &mut Setup, volts: Volts) {
+    setup.bank.block_volts = volts.min(setup.bank.system.nominal());
+}
+
+pub(super) fn view(app: AppState) -> AnyView {
+    let chemistry = Memo::new(move |_| app.setup.with(|setup| setup.bank.chemistry));
+    let parallel = Memo::new(move |_| app.setup.with(|setup| setup.bank.parallel > 1));
+    let chemistries = Chemistry::ALL.into_iter().map(chemistry_name).collect();
+    let systems = vec![t("system-12"), t("system-24")];
+    let places = vec![t("bank-inside"), t("bank-locker"), t("bank-outside")];
+    view! {
+        {choice_row(
+            app,
+            t("bank-chemistry"),
+            chemistries,
+            Lens::of(|s| s.bank.chemistry, set_chemistry).choice(&Chemistry::ALL),
+        )}
+        <div class="fields">
+            {NumberField::new(
+                    t("bank-capacity"),
+                    "Ah",
+                    CAPACITY_AH,
+                    Lens::of(|s| s.bank.capacity_20h.0, |s, v| s.bank.capacity_20h = AmpHours(v)),
+                )
+                .term(Term::TwentyHourRate)
+                .view(app)}
+            {NumberField::new(
+                    t("bank-parallel"),
+                    "",
+                    PARALLEL,
+                    Lens::of(
+                        |s| f64::from(s.bank.parallel),
+                        |s, v| s.bank.parallel = v.round() as u8,
+                    ),
+                )
+                .step(1.0)
+                .view(app)}
+        </div>
+        {move || parallel.get().then(|| caution(Caution::MixedBatteries))}
+        {choice_row(
+            app,
+            t("bank-system"),
+            systems,
+            Lens::of(|s| s.bank.system, set_system).choice(&SYSTEMS),
+        )}
+        {made_of(app)}
+        <div class="fields">
+            {NumberField::percent(
+                    t("bank-lowest"),
+                    SOC_MIN_FRAC,
+                    Lens::of(|s| s.bank.soc_min_frac, |s, v| s.bank.soc_min_frac = v),
+                )
+                .term(Term::DepthOfDischarge)
+                .hint(t("bank-lowest-hint"))
+                .view(app)}
+            {NumberField::percent(
+                    t("bank-start"),
+                    FRAC,
+                    Lens::of(|s| s.bank.soc_start_frac, |s, v| s.bank.soc_start_frac = v),
+                )
+                .term(Term::StateOfCharge)
+                .view(app)}
+            {NumberField::percent(
+                    t("bank-health"),
+                    HEALTH_FRAC,
+                    Lens::of(|s| s.bank.health_frac, |s, v| s.bank.health_frac = v),
+                )
+                .term(Term::Health)
+                .view(app)}
+        </div>
+        {choice_row(
+            app,
+            t("bank-place"),
+            places,
+            Lens::of(|s| s.bank.place, |s, v| s.bank.place = v).choice(&PLACES),
+        )}
+        {move || {
+            if chemistry.get().is_lead() {
+                caution(Caution::Hydrogen)
+            } else {
+                cold(app)
+            }
+        }}
+        {disclosure(t("bank-more"), false, more(app))}
+        {caution(Caution::Fuse)}
+    }
+    .into_any()
+}
+
+/// What the bank comes to, in charge and energy.
+fn made_of(app: AppState) -> AnyView {
+    let words = move || {
+        app.setup.with(|setup| {
+            let bank: &Bank = &setup.bank;
+            let charge = amp_hours(bank.rated_capacity());
+            let energy = watt_hours(bank.system.nominal() * bank.rated_capacity());
+            t_args("bank-makes", &[("charge", Arg::Text(&charge)), ("energy", Arg::Text(&energy))])
+        })
+    };
+    view! {
+        <p class="made-of">{words} {tip(Term::AmpHour)}</p>
+    }
+    .into_any()
+}
+
+/// What decides whether LiFePO4 takes a charge in the cold.
+fn cold(app: AppState) -> AnyView {
+    view! {
+        {toggle(
+            app,
+            t("bank-heated"),
+            Some(t("bank-heated-hint")),
+            Lens::of(|s| s.bank.heated, |s, v| s.bank.heated = v),
+        )}
+        {toggle(
+            app,
+            t("bank-cold-allowed"),
+            Some(t("bank-cold-allowed-hint")),
+            Lens::of(|s| s.bank.cold_charge_allowed, |s, v| s.bank.cold_charge_allowed = v),
+        )}
+        {caution(Caution::LithiumCold)}
+    }
+    .into_any()
+}
+
+fn more(app: AppState) -> AnyView {
+    let cable = Lens::<f64>::of(|s| s.bank.cable.0, |s, v| s.bank.cable = Ohms(v));
+    let cable = NumberField::new(t("bank-cable"), "mΩ", CABLE_OHM, cable);
+    view! {
+        <div class="fields">
+            {select_field(
+                app,
+                t("bank-block"),
+                vec![t("block-6"), t("block-12"), t("block-24")],
+                Lens::of(|s| s.bank.block_volts, set_block).choice(&BLOCKS),
+            )}
+            {NumberField { scale: 1000.0, ..cable }.hint(t("bank-cable-hint")).view(app)}
+        </div>
+    }
+    .into_any()
+}

@@ -1,0 +1,148 @@
+//! Charging while driving.
+
+use super::every::every_field;
+use crate::model::limits::{ALTERNATOR_V, CABLE_M, CABLE_MM2, CHARGER_A, MINUTES_A_DAY};
+use crate::model::{DrivingCharger, Setup};
+use crate::units::{Amps, Metres, SquareMillimetres, Volts};
+use crate::view::lang::t;
+use crate::view::lens::Lens;
+use crate::view::state::AppState;
+use crate::view::widgets::{
+    Caution, NumberField, Term, caution, choice_row, time_field, tip, toggle,
+};
+use leptos::prelude::*;
+
+/// A usual relay circuit to start from (common practice, no source).
+const USUAL_RELAY: DrivingCharger = DrivingCharger::Relay {
+    alternator: Volts(14.2),
+    cable_length: Metres(6.0),
+    cable_size: SquareMillimetres(6.0),
+    limit: Amps(30.0),
+    smart_alternator: false,
+};
+
+fn kind(setup: &Setup) -> usize {
+    usize::from(matches!(setup.driving.charger, DrivingCharger::Relay { .. }))
+}
+
+fn set_kind(setup: &mut Setup, choice: usize) {
+    if choice != kind(setup) {
+        setup.driving.charger = if choice == 1 { USUAL_RELAY } else { DrivingCharger::default() };
+    }
+}
+
+pub(super) fn view(app: AppState) -> AnyView {
+    let fitted = Memo::new(move |_| app.setup.with(|setup| setup.driving.fitted));
+    view! {
+        {toggle(
+            app,
+            t("driving-fitted"),
+            None,
+            Lens::of(|s| s.driving.fitted, |s, v| s.driving.fitted = v),
+        )}
+        {move || fitted.get().then(|| form(app))}
+    }
+    .into_any()
+}
+
+fn form(app: AppState) -> AnyView {
+    let relay = Memo::new(move |_| app.setup.with(|setup| kind(setup) == 1));
+    view! {
+        <div class="with-tip">
+            {choice_row(
+                app,
+                t("driving-charger"),
+                vec![t("charger-dc-dc"), t("charger-relay")],
+                Lens::of(kind, set_kind),
+            )} {tip(Term::DrivingCharger)}
+        </div>
+        {move || if relay.get() { relay_form(app) } else { dc_dc_form(app) }}
+        <div class="fields">
+            {every_field(
+                app,
+                t("driving-every"),
+                |s| Some(s.driving.every),
+                |s, every| s.driving.every = every,
+            )}
+            {NumberField::new(
+                    t("driving-minutes"),
+                    "min",
+                    MINUTES_A_DAY,
+                    Lens::of(|s| s.driving.minutes, |s, v| s.driving.minutes = v),
+                )
+                .view(app)}
+            {time_field(
+                app,
+                t("driving-from"),
+                Lens::of(|s| s.driving.from_min, |s, v| s.driving.from_min = v),
+            )}
+        </div>
+        <p class="field-hint">{t("driving-days-hint")}</p>
+        {caution(Caution::Alternator)}
+    }
+    .into_any()
+}
+
+fn dc_dc_form(app: AppState) -> AnyView {
+    let amps = Lens::<f64>::new(
+        |setup| match setup.driving.charger {
+            DrivingCharger::DcDc { amps } => Some(amps.0),
+            DrivingCharger::Relay { .. } => None,
+        },
+        |setup, value| {
+            if let DrivingCharger::DcDc { amps } = &mut setup.driving.charger {
+                *amps = Amps(value);
+            }
+        },
+    );
+    view! {
+        <div class="fields">
+            {NumberField::new(t("driving-amps"), "A", CHARGER_A, amps).view(app)}
+        </div>
+    }
+    .into_any()
+}
+
+/// A figure of the relay circuit, bound to `$x` in a pattern.
+macro_rules! relay {
+    ($x:ident in $pattern:pat) => {
+        Lens::<f64>::new(
+            |setup| if let $pattern = &setup.driving.charger { Some(*$x) } else { None },
+            |setup, value| {
+                if let $pattern = &mut setup.driving.charger {
+                    *$x = value;
+                }
+            },
+        )
+    };
+}
+
+fn relay_form(app: AppState) -> AnyView {
+    let volts = relay!(x in DrivingCharger::Relay { alternator: Volts(x), .. });
+    let length = relay!(x in DrivingCharger::Relay { cable_length: Metres(x), .. });
+    let size = relay!(x in DrivingCharger::Relay { cable_size: SquareMillimetres(x), .. });
+    let limit = relay!(x in DrivingCharger::Relay { limit: Amps(x), .. });
+    let smart = Lens::<bool>::new(
+        |setup| match setup.driving.charger {
+            DrivingCharger::Relay { smart_alternator, .. } => Some(smart_alternator),
+            DrivingCharger::DcDc { .. } => None,
+        },
+        |setup, value| {
+            if let DrivingCharger::Relay { smart_alternator, .. } = &mut setup.driving.charger {
+                *smart_alternator = value;
+            }
+        },
+    );
+    view! {
+        <div class="fields">
+            {NumberField::new(t("relay-alternator"), "V", ALTERNATOR_V, volts)
+                .hint(t("per-12-volts"))
+                .view(app)}
+            {NumberField::new(t("relay-length"), "m", CABLE_M, length).view(app)}
+            {NumberField::new(t("relay-size"), "mm²", CABLE_MM2, size).view(app)}
+            {NumberField::new(t("relay-limit"), "A", CHARGER_A, limit).view(app)}
+            {toggle(app, t("relay-smart"), Some(t("relay-smart-hint")), smart)}
+        </div>
+    }
+    .into_any()
+}

@@ -1,0 +1,129 @@
+//! The inverter.
+
+use crate::model::limits::{
+    INVERTER_CUT_OUT_V, INVERTER_FRAC, INVERTER_IDLE_W, INVERTER_SURGE_W, INVERTER_W,
+};
+use crate::model::{InverterSwitching, Setup};
+use crate::units::{Volts, Watts};
+use crate::view::lang::t;
+use crate::view::lens::Lens;
+use crate::view::state::AppState;
+use crate::view::widgets::{Caution, NumberField, Term, caution, choice_row, disclosure, toggle};
+use leptos::prelude::*;
+
+/// Draw asleep to start from [W].
+const ASLEEP: Watts = Watts(2.0);
+
+/// Position of the switching in the row of choices.
+fn switching(setup: &Setup) -> usize {
+    match setup.inverter.switching {
+        InverterSwitching::WhenUsed => 0,
+        InverterSwitching::AllDay => 1,
+        InverterSwitching::PowerSave { .. } => 2,
+    }
+}
+
+fn set_switching(setup: &mut Setup, choice: usize) {
+    if choice != switching(setup) {
+        setup.inverter.switching = match choice {
+            1 => InverterSwitching::AllDay,
+            2 => InverterSwitching::PowerSave { asleep: ASLEEP },
+            _ => InverterSwitching::WhenUsed,
+        };
+    }
+}
+
+pub(super) fn view(app: AppState) -> AnyView {
+    let fitted = Memo::new(move |_| app.setup.with(|setup| setup.inverter.fitted));
+    view! {
+        {toggle(
+            app,
+            t("inverter-fitted"),
+            None,
+            Lens::of(|s| s.inverter.fitted, |s, v| s.inverter.fitted = v),
+        )}
+        {move || fitted.get().then(|| form(app))}
+    }
+    .into_any()
+}
+
+fn form(app: AppState) -> AnyView {
+    let sleeps = Memo::new(move |_| app.setup.with(|setup| switching(setup) == 2));
+    let asleep = Lens::<f64>::new(
+        |setup| match setup.inverter.switching {
+            InverterSwitching::PowerSave { asleep } => Some(asleep.0),
+            _ => None,
+        },
+        |setup, value| {
+            if let InverterSwitching::PowerSave { asleep } = &mut setup.inverter.switching {
+                *asleep = Watts(value);
+            }
+        },
+    );
+    let more = view! {
+        <div class="fields">
+            {NumberField::percent(
+                    t("inverter-efficiency"),
+                    INVERTER_FRAC,
+                    Lens::of(|s| s.inverter.full_load_frac, |s, v| s.inverter.full_load_frac = v),
+                )
+                .hint(t("inverter-efficiency-hint"))
+                .view(app)}
+            {NumberField::new(
+                    t("inverter-cut-out"),
+                    "V",
+                    INVERTER_CUT_OUT_V,
+                    Lens::of(|s| s.inverter.cut_out.0, |s, v| s.inverter.cut_out = Volts(v)),
+                )
+                .term(Term::CutOut)
+                .hint(t("per-12-volts"))
+                .view(app)}
+        </div>
+    }
+    .into_any();
+    view! {
+        <div class="fields">
+            {NumberField::new(
+                    t("inverter-continuous"),
+                    "W",
+                    INVERTER_W,
+                    Lens::of(|s| s.inverter.continuous.0, |s, v| s.inverter.continuous = Watts(v)),
+                )
+                .view(app)}
+            {NumberField::new(
+                    t("inverter-surge"),
+                    "W",
+                    INVERTER_SURGE_W,
+                    Lens::of(|s| s.inverter.surge.0, |s, v| s.inverter.surge = Watts(v)),
+                )
+                .term(Term::Surge)
+                .view(app)}
+            {NumberField::new(
+                    t("inverter-idle"),
+                    "W",
+                    INVERTER_IDLE_W,
+                    Lens::of(|s| s.inverter.idle.0, |s, v| s.inverter.idle = Watts(v)),
+                )
+                .term(Term::NoLoadDraw)
+                .view(app)}
+        </div>
+        {choice_row(
+            app,
+            t("inverter-switching"),
+            vec![t("inverter-when-used"), t("inverter-all-day"), t("inverter-power-save")],
+            Lens::of(switching, set_switching),
+        )}
+        {move || {
+            sleeps
+                .get()
+                .then(|| {
+                    NumberField::new(t("inverter-asleep"), "W", INVERTER_IDLE_W, asleep.clone())
+                        .view(app)
+                })
+        }}
+        {disclosure(t("inverter-more"), false, more)}
+        {caution(Caution::Mains)}
+        {caution(Caution::CableHeat)}
+    }
+    .into_any()
+}

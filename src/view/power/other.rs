@@ -1,0 +1,115 @@
+//! Generators, fuel cells and wind turbines.
+
+use super::every::every_field;
+use crate::i18n::Arg;
+use crate::model::limits::{CHARGER_A, FUEL_L_H, HOURS_A_DAY, MAX_OTHER};
+use crate::model::{OtherSource, OtherSourceKind};
+use crate::units::{Amps, Hours, Litres};
+use crate::view::icons::Icon;
+use crate::view::lang::{t, t_args};
+use crate::view::lens::Lens;
+use crate::view::state::AppState;
+use crate::view::widgets::{
+    Caution, NumberField, caution, choice_row, quiet_button, time_field, toggle,
+};
+use leptos::prelude::*;
+
+const KINDS: [OtherSourceKind; 3] =
+    [OtherSourceKind::Generator, OtherSourceKind::FuelCell, OtherSourceKind::Wind];
+
+pub(super) fn view(app: AppState) -> AnyView {
+    let count = Memo::new(move |_| app.setup.with(|setup| setup.other.len()));
+    let burns = Memo::new(move |_| {
+        app.setup
+            .with(|setup| setup.other.iter().any(|source| source.kind != OtherSourceKind::Wind))
+    });
+    let add = move || app.edit_apart(|setup| setup.other.push(OtherSource::default()));
+    view! {
+        {move || {
+            (count.get() == 0).then(|| view! { <p class="quiet">{t("other-none")}</p> })
+        }}
+        {move || (0..count.get()).map(|row| source(app, row)).collect::<Vec<_>>()}
+        {move || {
+            (count.get() < MAX_OTHER).then(|| quiet_button(Some(Icon::Add), t("other-add"), add))
+        }}
+        {move || burns.get().then(|| caution(Caution::CarbonMonoxide))}
+    }
+    .into_any()
+}
+
+fn source(app: AppState, row: usize) -> AnyView {
+    let number = Arg::Count(row as i32 + 1);
+    let title = t_args("other-number", &[("n", number.clone())]);
+    let told = t_args("other-deleted", &[("n", number)]);
+    let delete = move || {
+        app.edit_with_undo(told.clone(), |setup| {
+            if row < setup.other.len() {
+                setup.other.remove(row);
+            }
+        });
+    };
+    let burns = Memo::new(move |_| {
+        app.setup.with(|setup| {
+            setup.other.get(row).is_some_and(|source| source.kind != OtherSourceKind::Wind)
+        })
+    });
+    let fuel = Lens::other(row, |o| o.fuel_per_hour.0, |o, v| o.fuel_per_hour = Litres(v));
+    view! {
+        <fieldset class="group row-card">
+            <legend>{title}</legend>
+            {toggle(
+                app,
+                t("counts-in"),
+                None,
+                Lens::other(row, |o| o.enabled, |o, v| o.enabled = v),
+            )}
+            {choice_row(
+                app,
+                t("other-kind"),
+                vec![t("other-generator"), t("other-fuel-cell"), t("other-wind")],
+                Lens::other(row, |o| o.kind, |o, v| o.kind = v).choice(&KINDS),
+            )}
+            <div class="fields">
+                {NumberField::new(
+                        t("other-amps"),
+                        "A",
+                        CHARGER_A,
+                        Lens::other(row, |o| o.amps.0, |o, v| o.amps = Amps(v)),
+                    )
+                    .view(app)}
+                {every_field(
+                    app,
+                    t("other-every"),
+                    move |s| s.other.get(row).map(|o| o.every),
+                    move |s, every| {
+                        if let Some(o) = s.other.get_mut(row) {
+                            o.every = every;
+                        }
+                    },
+                )}
+                {time_field(
+                    app,
+                    t("other-from"),
+                    Lens::other(row, |o| o.from_min, |o, v| o.from_min = v),
+                )}
+                {NumberField::new(
+                        t("other-hours"),
+                        "h",
+                        HOURS_A_DAY,
+                        Lens::other(row, |o| o.hours.0, |o, v| o.hours = Hours(v)),
+                    )
+                    .view(app)}
+                {move || {
+                    burns
+                        .get()
+                        .then(|| {
+                            NumberField::new(t("other-fuel"), "L/h", FUEL_L_H, fuel.clone())
+                                .view(app)
+                        })
+                }}
+            </div>
+            <div class="button-row">{quiet_button(Some(Icon::Delete), t("other-delete"), delete)}</div>
+        </fieldset>
+    }
+    .into_any()
+}

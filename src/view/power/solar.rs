@@ -1,0 +1,207 @@
+//! Solar arrays: panels of one tilt and facing on one controller.
+
+use crate::i18n::Arg;
+use crate::model::limits::{
+    CONTROLLER_FRAC, DIRT_FRAC, FACING_DEG, FRAC, MAX_ARRAYS, SELF_USE_W, SMALL_LOSS_FRAC, SOLAR_W,
+    TEMP_COEFF_PER_K, TILT_DEG,
+};
+use crate::model::{Controller, Mounting, SolarArray};
+use crate::units::{Degrees, Watts};
+use crate::view::icons::Icon;
+use crate::view::lang::{key, t, t_args};
+use crate::view::lens::Lens;
+use crate::view::state::AppState;
+use crate::view::widgets::{
+    Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field,
+    text_field, tip, toggle,
+};
+use leptos::prelude::*;
+
+const MOUNTINGS: [Mounting; 3] = [Mounting::Glued, Mounting::SmallGap, Mounting::OpenRack];
+const CONTROLLERS: [Controller; 2] = [Controller::Mppt, Controller::Pwm];
+/// Points of the compass, clockwise from north.
+const COMPASS: [&str; 8] = [
+    key!("compass-n"),
+    key!("compass-ne"),
+    key!("compass-e"),
+    key!("compass-se"),
+    key!("compass-s"),
+    key!("compass-sw"),
+    key!("compass-w"),
+    key!("compass-nw"),
+];
+
+pub(super) fn view(app: AppState) -> AnyView {
+    let count = Memo::new(move |_| app.setup.with(|setup| setup.solar.len()));
+    let add = move || app.edit_apart(|setup| setup.solar.push(SolarArray::default()));
+    view! {
+        {move || {
+            (count.get() == 0).then(|| view! { <p class="quiet">{t("solar-none")}</p> })
+        }}
+        {move || (0..count.get()).map(|row| array(app, row)).collect::<Vec<_>>()}
+        {move || {
+            (count.get() < MAX_ARRAYS)
+                .then(|| quiet_button(Some(Icon::Add), t("solar-add"), add))
+        }}
+        {move || (count.get() > 0).then(|| caution(Caution::Roof))}
+    }
+    .into_any()
+}
+
+fn array(app: AppState, row: usize) -> AnyView {
+    let number = t_args("solar-number", &[("n", Arg::Count(row as i32 + 1))]);
+    let told = t_args("solar-deleted", &[("n", Arg::Count(row as i32 + 1))]);
+    let delete = move || {
+        app.edit_with_undo(told.clone(), |setup| {
+            if row < setup.solar.len() {
+                setup.solar.remove(row);
+            }
+        });
+    };
+    let facing = Lens::array(row, |a| a.facing.0, |a, v| a.facing = Degrees(v));
+    let point = facing.clone().map(
+        |degrees| (degrees / 45.0).round().rem_euclid(8.0) as usize,
+        |point: usize| point as f64 * 45.0,
+    );
+    let flat = Memo::new(move |_| {
+        app.setup.with(|setup| setup.solar.get(row).is_none_or(|array| array.tilt.0 == 0.0))
+    });
+    view! {
+        <fieldset class="group row-card">
+            <legend>{number}</legend>
+            {toggle(
+                app,
+                t("counts-in"),
+                None,
+                Lens::array(row, |a| a.enabled, |a, v| a.enabled = v),
+            )}
+            <div class="fields">
+                {NumberField::new(
+                        t("solar-peak"),
+                        "W",
+                        SOLAR_W,
+                        Lens::array(row, |a| a.peak.0, |a, v| a.peak = Watts(v)),
+                    )
+                    .term(Term::WattPeak)
+                    .view(app)}
+                {NumberField::new(
+                        t("solar-tilt"),
+                        "°",
+                        TILT_DEG,
+                        Lens::array(row, |a| a.tilt.0, |a, v| a.tilt = Degrees(v)),
+                    )
+                    .hint(t("solar-tilt-hint"))
+                    .view(app)}
+            </div>
+            {move || {
+                (!flat.get())
+                    .then(|| {
+                        let points = COMPASS.into_iter().map(t).collect();
+                        view! {
+                            <div class="fields">
+                                {select_field(app, t("solar-facing"), points, point.clone())}
+                                {NumberField::new(
+                                        t("solar-facing-degrees"),
+                                        "°",
+                                        FACING_DEG,
+                                        facing.clone(),
+                                    )
+                                    .hint(t("solar-facing-hint"))
+                                    .view(app)}
+                            </div>
+                        }
+                    })
+            }}
+            <div class="with-tip">
+                {choice_row(
+                    app,
+                    t("solar-controller"),
+                    vec![t("controller-mppt"), t("controller-pwm")],
+                    Lens::array(row, |a| a.controller, |a, v| a.controller = v)
+                        .choice(&CONTROLLERS),
+                )} {tip(Term::Controller)}
+            </div>
+            {choice_row(
+                app,
+                t("solar-mounting"),
+                vec![t("mounting-glued"), t("mounting-gap"), t("mounting-rack")],
+                Lens::array(row, |a| a.mounting, |a, v| a.mounting = v).choice(&MOUNTINGS),
+            )}
+            {disclosure(t("solar-shade"), false, shade(app, row))}
+            {disclosure(t("solar-losses"), false, losses(app, row))}
+            <div class="button-row">{quiet_button(Some(Icon::Delete), t("solar-delete"), delete)}</div>
+        </fieldset>
+    }
+    .into_any()
+}
+
+type Part = (fn(&SolarArray) -> f64, fn(&mut SolarArray, f64));
+
+fn shares(
+    app: AppState,
+    row: usize,
+    parts: Vec<(String, crate::model::limits::Range, Part)>,
+) -> Vec<AnyView> {
+    parts
+        .into_iter()
+        .map(|(label, range, (get, set))| {
+            NumberField::percent(label, range, Lens::array(row, get, set)).view(app)
+        })
+        .collect()
+}
+
+fn shade(app: AppState, row: usize) -> AnyView {
+    let parts: Vec<(String, _, Part)> = vec![
+        (t("shade-morning"), FRAC, (|a| a.shade.morning_frac, |a, v| a.shade.morning_frac = v)),
+        (t("shade-midday"), FRAC, (|a| a.shade.midday_frac, |a, v| a.shade.midday_frac = v)),
+        (
+            t("shade-afternoon"),
+            FRAC,
+            (|a| a.shade.afternoon_frac, |a, v| a.shade.afternoon_frac = v),
+        ),
+        (t("shade-sky"), FRAC, (|a| a.shade.sky_frac, |a, v| a.shade.sky_frac = v)),
+    ];
+    view! {
+        <p class="field-hint">{t("shade-hint")}</p>
+        <div class="fields">{shares(app, row, parts)}</div>
+    }
+    .into_any()
+}
+
+fn losses(app: AppState, row: usize) -> AnyView {
+    let parts: Vec<(String, _, Part)> = vec![
+        (
+            t("solar-efficiency"),
+            CONTROLLER_FRAC,
+            (|a| a.controller_frac, |a, v| a.controller_frac = v),
+        ),
+        (t("solar-dirt"), DIRT_FRAC, (|a| a.dirt_frac, |a, v| a.dirt_frac = v)),
+        (t("solar-wiring"), SMALL_LOSS_FRAC, (|a| a.wiring_frac, |a, v| a.wiring_frac = v)),
+        (t("solar-mismatch"), SMALL_LOSS_FRAC, (|a| a.mismatch_frac, |a, v| a.mismatch_frac = v)),
+    ];
+    let coefficient = NumberField::new(
+        t("solar-temperature"),
+        "%/K",
+        TEMP_COEFF_PER_K,
+        Lens::array(row, |a| a.temp_coeff_per_k, |a, v| a.temp_coeff_per_k = v),
+    );
+    let own_use = NumberField::new(
+        t("solar-self-use"),
+        "W",
+        SELF_USE_W,
+        Lens::array(row, |a| a.self_use.0, |a, v| a.self_use = Watts(v)),
+    );
+    view! {
+        <div class="fields">
+            {shares(app, row, parts)} {NumberField { scale: 100.0, ..coefficient }.view(app)}
+            {own_use.view(app)}
+        </div>
+        {text_field(
+            app,
+            t("solar-name"),
+            String::new(),
+            Lens::array(row, |a| a.name.clone(), |a, v| a.name = v),
+        )}
+    }
+    .into_any()
+}
