@@ -1,11 +1,12 @@
 //! What each load takes in a day, for the list that is being edited.
 
+use super::outlook::Calculation;
 use super::state::AppState;
 use crate::forecast::demand::{LoadDay, at_battery};
 use crate::model::{Climate, Setup};
 use crate::physics::battery::temperature::air_temperature;
 use crate::physics::inverter::InverterCurve;
-use crate::units::{Celsius, Hours, WattHours, WattHoursPerSquareMetre};
+use crate::units::{Celsius, Hours, WattHours};
 use leptos::prelude::*;
 
 /// Energy a day by load, at the battery, in the month of arrival.
@@ -30,8 +31,11 @@ impl Needs {
 
 /// The needs, following every edit.
 #[must_use]
-pub fn follow(app: AppState) -> Memo<Needs> {
-    let air = Memo::new(move |_| app.setup.with(air_of_arrival));
+pub fn follow(app: AppState, calculation: Calculation) -> Memo<Needs> {
+    let air = Memo::new(move |_| {
+        let climate = calculation.climate.get();
+        app.setup.with(|setup| air_of_arrival(setup, climate.as_ref()))
+    });
     Memo::new(move |_| {
         let air = air.get();
         app.setup.with(|setup| needs(setup, &air))
@@ -61,12 +65,13 @@ fn needs(setup: &Setup, air: &[Celsius; 24]) -> Needs {
 }
 
 /// Air temperature by hour in the month of arrival: as the user gave it, or the climate's.
-fn air_of_arrival(setup: &Setup) -> [Celsius; 24] {
+fn air_of_arrival(setup: &Setup, climate: Option<&Climate>) -> [Celsius; 24] {
     let trip = &setup.trip;
-    // Own sun does not touch the temperature, so the months need no light here.
-    let climate = Climate::at(&trip.place, None, &[WattHoursPerSquareMetre::ZERO; 12]);
     let month = usize::from(trip.month.clamp(1, 12)) - 1;
-    let mean = trip.own_air.or_else(|| climate.air.get(month).copied()).unwrap_or(Celsius(15.0));
-    let half_range_k = climate.half_range_k.get(month).copied().unwrap_or(0.0);
-    std::array::from_fn(|hour| air_temperature(mean, half_range_k, hour as f64 + 0.5))
+    let usual = climate.and_then(|climate| climate.air.get(month)).copied();
+    let mean = trip.own_air.or(usual).unwrap_or(Celsius(15.0));
+    let half_range_k = climate.and_then(|climate| climate.half_range_k.get(month)).copied();
+    std::array::from_fn(|hour| {
+        air_temperature(mean, half_range_k.unwrap_or(0.0), hour as f64 + 0.5)
+    })
 }

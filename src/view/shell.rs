@@ -28,7 +28,7 @@ pub fn App() -> impl IntoView {
     let calculation = Calculation::follow(app);
     provide_context(calculation);
     let answer = outlook::answer(app, calculation);
-    let needs = needs::follow(app);
+    let needs = needs::follow(app, calculation);
     let starting = AppState::starting_lang();
     if starting != Lang::En {
         app.choose_lang(starting);

@@ -35,7 +35,6 @@ answer-usable-share = { $share } of the usable battery
 answer-by-night = Night by night
 answer-certainty = How sure is this?
 moment = { $weekday } { $date }, { $time }
-load-nameless = Appliance
 drawer-inverter = Inverter
 drawer-inverter-idle = Inverter, nothing connected
 drawer-electronics = Solar controller and battery electronics

@@ -4,12 +4,13 @@ use crate::forecast::outlook::Drawer;
 use crate::forecast::{Odds, Outlook, TripPlan};
 use crate::i18n::Arg;
 use crate::model::climate::{Climate, ClimateSource};
-use crate::model::{Load, Setup, catalogue, regions};
+use crate::model::{Setup, regions};
 use crate::units::WattHours;
 use crate::view::answer::{AnswerView, Drain};
 use crate::view::lang::{
     clock, day_month, duration, number, percent, t, t_args, volts, watt_hours, weekday,
 };
+use crate::view::loads::load_name;
 use crate::view::widgets::{DataTable, LanternLevel, LanternNight};
 
 /// Drains listed.
@@ -29,17 +30,6 @@ pub struct Facts<'a> {
     pub climate: &'a Climate,
 }
 
-/// Name of a load: the user's, else the catalogue's, else "appliance".
-#[must_use]
-pub fn load_name(load: &Load) -> String {
-    if !load.name.is_empty() {
-        return load.name.clone();
-    }
-    load.appliance
-        .and_then(catalogue::appliance)
-        .map_or_else(|| t("load-nameless"), |appliance| t(appliance.key))
-}
-
 /// Name of whoever draws.
 #[must_use]
 pub fn drawer_name(setup: &Setup, drawer: Drawer) -> String {
@@ -48,7 +38,7 @@ pub fn drawer_name(setup: &Setup, drawer: Drawer) -> String {
             .loads
             .iter()
             .find(|load| load.id == id)
-            .map_or_else(|| t("load-nameless"), load_name),
+            .map_or_else(|| t("load-unnamed"), load_name),
         Drawer::InverterIdle => t("drawer-inverter-idle"),
         Drawer::Electronics => t("drawer-electronics"),
     }
