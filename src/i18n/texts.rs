@@ -15,6 +15,7 @@ pub const ENGLISH: &[&str] = &[
     include_str!("en/safety.ftl"),
     include_str!("en/catalogue.ftl"),
     include_str!("en/chart.ftl"),
+    include_str!("en/change.ftl"),
 ];
 
 /// A value put into a text.

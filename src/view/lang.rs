@@ -14,7 +14,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
 /// Files of a language, in `i18n/<code>/` beside the page.
-const FILES: [&str; 9] = [
+const FILES: [&str; 10] = [
     "page.ftl",
     "widgets.ftl",
     "loads.ftl",
@@ -23,6 +23,7 @@ const FILES: [&str; 9] = [
     "answer.ftl",
     "safety.ftl",
     "chart.ftl",
+    "change.ftl",
     "catalogue.ftl",
 ];
 

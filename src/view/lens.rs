@@ -69,6 +69,19 @@ impl<T: 'static> Lens<T> {
         )
     }
 
+    /// A value beside the setup, for fields of what is not kept with it.
+    pub fn signal(signal: RwSignal<T>) -> Self
+    where
+        T: Clone + Send + Sync,
+    {
+        Self::new(
+            move |_| signal.try_get(),
+            move |_, value| {
+                signal.try_set(value);
+            },
+        )
+    }
+
     /// The value now, following changes when called in an effect.
     pub fn read(&self, app: AppState) -> Option<T> {
         app.setup.try_with(|setup| (self.get)(setup)).flatten()

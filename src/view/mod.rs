@@ -6,6 +6,7 @@
 //! the page again around the same state.
 
 pub mod answer;
+pub mod change;
 pub mod chart;
 pub mod icons;
 pub mod lang;

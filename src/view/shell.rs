@@ -1,6 +1,7 @@
 //! The frame: name, navigation, the answer in sight, the part being edited, messages.
 
 use super::answer::{self, Answer};
+use super::change::{self, Deciding};
 use super::icons::{Icon, icon};
 use super::lang::{key, t};
 use super::needs::{self, Needs};
@@ -27,6 +28,7 @@ pub fn App() -> impl IntoView {
     });
     let calculation = Calculation::follow(app);
     provide_context(calculation);
+    provide_context(Deciding::default());
     let answer = outlook::answer(app, calculation);
     let needs = needs::follow(app, calculation);
     let starting = AppState::starting_lang();
@@ -61,7 +63,7 @@ fn page(app: AppState, answer: Answer, needs: Memo<Needs>, offline: Offline) -> 
                     Tab::Loads => loads::view(app, needs),
                     Tab::Power => power::view(app),
                     Tab::Trip => trip::view(app),
-                    Tab::Change => view! { <h1>{t("change-title")}</h1> }.into_any(),
+                    Tab::Change => change::view(app),
                     Tab::More => more::view(app),
                 }}
             </main>

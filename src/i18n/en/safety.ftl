@@ -19,3 +19,7 @@ caution-cable = Hot cables.
 caution-cable-text = Thin or long cables and loose terminals get hot under heavy current. Size cable for current and voltage drop, and have heavy-current work checked.
 caution-mixed = Like with like.
 caution-mixed-text = Only join batteries of the same kind, size and age, as their maker allows.
+caution-food = Keep food cold.
+caution-food-text = Perishable food wants 5 °C or less. Put a thermometer in the fridge before setting it warmer, and throw away what got warm.
+caution-safety = Leave on what protects you.
+caution-safety-text = Gas, smoke and carbon monoxide alarms, locks and medical devices stay on. Switch off only what nobody’s safety hangs on.

@@ -27,6 +27,10 @@ pub enum Caution {
     CableHeat,
     /// Different batteries together.
     MixedBatteries,
+    /// Food that gets warm.
+    Food,
+    /// Alarms that must stay on.
+    SafetyDevices,
 }
 
 impl Caution {
@@ -42,6 +46,8 @@ impl Caution {
             Self::Alternator => (key!("caution-alternator"), key!("caution-alternator-text")),
             Self::CableHeat => (key!("caution-cable"), key!("caution-cable-text")),
             Self::MixedBatteries => (key!("caution-mixed"), key!("caution-mixed-text")),
+            Self::Food => (key!("caution-food"), key!("caution-food-text")),
+            Self::SafetyDevices => (key!("caution-safety"), key!("caution-safety-text")),
         }
     }
 }

@@ -1,0 +1,125 @@
+# What to change: what helps, ways to more nights, what to buy, setups side by side.
+change-parts = Ways to look at it
+part-helps = What helps
+part-ways = Ways to more nights
+change-working = Playing it all through…
+change-failed = This cannot be worked out: a figure of the weather or the climate makes no sense. Please look at Trip.
+change-beware = Caution:
+change-panel = Panel { $number }
+change-towards-south = south
+change-towards-north = north
+
+helps-title = What helps most
+helps-told = Each change is played through your whole stay again, in the same many kinds of weather. Nothing is changed until you say so.
+helps-now = As it is: { $sure } nights in nine cases of ten, { $even } at even odds.
+helps-progress = Playing every change through: { $done }
+helps-none = Nothing found that brings anything worth a line. It may be that the battery lasts anyway.
+helps-more = { $n ->
+    [one] { $n } more change
+   *[other] { $n } more changes
+}
+gain-nights = { $n ->
+    [one] +{ $n } night
+   *[other] +{ $n } nights
+}
+gain-mean = +{ $amount } nights on average
+gain-hours = +{ $amount } until low
+gain-lowest = +{ $amount } at the lowest point
+help-sure = nine in ten: { $from } → { $to } nights
+help-even = even odds: { $from } → { $to } nights
+help-lowest = lowest point: { $from } → { $to }
+help-apply = Apply
+help-apply-name = Apply: { $change }
+toast-applied = Changed: { $change }
+
+ways-title = Ways to more nights
+ways-told = Say how long and how surely it should last. Up to three ways are looked for: by habits, by moving on or hooking up, and by buying.
+ways-nights = Nights to last
+ways-chance = At a chance of
+ways-now = { $n ->
+    [one] As it is, the chance of { $n } night is { $chance }.
+   *[other] As it is, the chance of { $n } nights is { $chance }.
+}
+ways-reached = { $n ->
+    [one] Your setup lasts { $n } night at { $chance } already. Ask for more nights or a better chance.
+   *[other] Your setup lasts { $n } nights at { $chance } already. Ask for more nights or a better chance.
+}
+ways-none = No way was found: nothing there is to change brings it nearer.
+way-habits = By habits and settings
+way-on-the-move = By driving or hook-up
+way-purchase = By buying
+way-reaches = { $n ->
+    [one] Lasts { $n } night with a chance of { $chance }
+   *[other] Lasts { $n } nights with a chance of { $chance }
+}
+way-falls-short = { $n ->
+    [0] Not one night at { $chance } this way; what you ask for gets a chance of { $reached }
+    [one] Gets only as far as { $n } night at { $chance }; what you ask for gets a chance of { $reached }
+   *[other] Gets only as far as { $n } nights at { $chance }; what you ask for gets a chance of { $reached }
+}
+way-price = What it costs
+way-facts = Nine in ten: { $sure } nights. Even odds: { $even } nights. Lowest point in average weather: { $lowest }.
+way-longer = { $n ->
+    [one] Taking this way also makes the stay { $n } night long.
+   *[other] Taking this way also makes the stay { $n } nights long.
+}
+way-apply = Take this way
+toast-way = Changed: { $way }
+
+cost-free = Costs nothing
+cost-effort = Takes some comfort or effort
+cost-driving = { $time } more driving
+cost-hook-up = { $n ->
+    [one] { $n } night on a place with hook-up, at that place’s fee
+   *[other] { $n } nights on places with hook-up, at their fee
+}
+cost-money = About { $amount }, { $weight } more to carry
+cost-unpriced = To be bought; your price list has no price for it
+bill-unpriced = { $n ->
+    [one] { $n } thing to buy that your price list has no price for
+   *[other] { $n } things to buy that your price list has no price for
+}
+bill-efforts = { $n ->
+    [one] { $n } change that takes some comfort or effort
+   *[other] { $n } changes that take some comfort or effort
+}
+bill-free = { $n ->
+    [one] { $n } change that costs nothing
+   *[other] { $n } changes that cost nothing
+}
+
+change-switch-off = Switch off altogether: { $name }
+change-do-without = Do without, or use gas instead: { $name }
+change-off-at-night = Switch off from 23:00 to 7:00: { $name }
+change-unplug = Unplug between uses: { $name }
+change-shorter = { $name }: { $amount } less a day
+change-fewer = { $name }: { $amount } fewer a day
+change-share = { $name }: only { $amount } of the use planned
+change-warmer-fridge = { $name }: set about 2 °C warmer
+change-dc = { $name }: run from { $amount } with an adapter, not through the inverter
+change-midday = { $name }: use around midday
+change-inverter-when-used = Switch the inverter on only while it is used
+change-inverter-sleep = Let the inverter sleep while nothing runs ({ $amount } then)
+change-tilt = { $name }: tilt to { $tilt }, facing { $facing }
+change-tilt-roof = { $name }: tilt on a bracket to { $tilt }, facing { $facing }
+change-clean = { $name }: clean the glass
+change-out-of-shade = { $name }: stand where it is out of the shade
+change-mppt = { $name }: an MPPT controller instead of PWM
+change-portable = Put up a loose panel of { $amount }, tilted to { $tilt }, facing { $facing }
+change-drive = Drive { $amount } on day { $day } ({ $date })
+change-hook-up = { $n ->
+    [one] Hook-up every night
+   *[other] Hook-up every { $n } nights
+}
+change-arrive-full = Arrive with a full battery
+change-battery-inside = Move the battery inside, where it is warmer
+change-battery-locker = Move the battery into a locker, where it is warmer
+change-heated = A battery with its own heating, so that it charges in frost
+change-battery = More battery of the same kind: { $amount }
+change-lithium = LiFePO4 of the same capacity: { $amount }
+change-solar = More solar: { $amount }
+change-dc-dc = A dc-dc charger of { $amount }
+change-dc-dc-drive = { $n ->
+    [one] A dc-dc charger of { $amount }, and an hour of driving every day
+   *[other] A dc-dc charger of { $amount }, and an hour of driving every { $n } days
+}

@@ -1,0 +1,215 @@
+//! What helps most: changes ranked by what they bring, each applied with one tap.
+
+use super::words::{cautions_on_tap, change_words, cost_words};
+use super::work::{Stage, Turns, play_after};
+use crate::advice::helps::{Gain, Help, HelpsJob};
+use crate::advice::trial::Outcome;
+use crate::forecast::SkyAndAir;
+use crate::i18n::Arg;
+use crate::model::Setup;
+use crate::view::icons::Icon;
+use crate::view::lang::{duration, number, percent, t, t_args};
+use crate::view::outlook::{Calculation, Made};
+use crate::view::state::AppState;
+use crate::view::widgets::{disclosure, quiet_button};
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// Pause after the last edit before the search starts [ms].
+const PAUSE_MS: u64 = 250;
+/// Changes shown at once; the rest opens on tap.
+const FIRST: usize = 8;
+
+/// What is known of what helps.
+#[derive(Clone, Debug)]
+pub struct Found {
+    /// The setup it is about.
+    pub setup: Setup,
+    /// What becomes of it as it is.
+    pub baseline: Outcome,
+    /// What helps, the most first.
+    pub helps: Vec<Help>,
+    /// Share of the search that is done, 0..1.
+    pub progress_frac: f64,
+    /// How far the search has come.
+    pub stage: Stage,
+}
+
+/// What is known, kept while other parts of the page are shown.
+pub type Kept = RwSignal<Option<Made<Found>>>;
+
+/// The part.
+#[must_use]
+pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
+    let turns = Turns::default();
+    let failed = RwSignal::new(false);
+    Effect::new(move |before: Option<()>| {
+        let setup = app.setup.get();
+        let turn = turns.begin();
+        failed.try_set(false);
+        let Some(climate) = calculation.climate.get() else { return };
+        if setup.enabled_loads().next().is_none() {
+            kept.try_set(None);
+            return;
+        }
+        let known = kept.with_untracked(|found| {
+            found.as_ref().is_some_and(|f| f.0.stage == Stage::Done && f.0.setup == setup)
+        });
+        if known {
+            return;
+        }
+        let pause_ms = if before.is_some() { PAUSE_MS } else { 0 };
+        let sky = SkyAndAir::from(&climate);
+        let about = setup.clone();
+        play_after(
+            pause_ms,
+            turn,
+            move || HelpsJob::new(&setup, &sky),
+            move |job, stage| match job {
+                Some(job) => {
+                    kept.try_set(Some(Made(Arc::new(Found {
+                        setup: about.clone(),
+                        baseline: job.baseline().clone(),
+                        helps: job.helps(),
+                        progress_frac: job.progress_frac(),
+                        stage,
+                    }))));
+                }
+                None => {
+                    failed.try_set(true);
+                }
+            },
+        );
+    });
+    view! {
+        <section class="card" aria-labelledby="helps-title">
+            <h2 id="helps-title" tabindex="-1">{t("helps-title")}</h2>
+            <p>{t("helps-told")}</p>
+            {move || failed.get().then(|| view! { <p class="notice" role="alert">{t("change-failed")}</p> })}
+            {move || match kept.get() {
+                None => {
+                    let empty = app.setup.with(|setup| setup.enabled_loads().next().is_none());
+                    let text = if empty { t("answer-none") } else { t("change-working") };
+                    view! { <p>{text}</p> }.into_any()
+                }
+                Some(found) => list(app, &found.0),
+            }}
+        </section>
+    }
+    .into_any()
+}
+
+fn list(app: AppState, found: &Found) -> AnyView {
+    let most = found.helps.iter().map(|help| help.gain.nights_mean).fold(0.0, f64::max);
+    let row = |help: &Help| row(app, found, help, most);
+    let first: Vec<AnyView> = found.helps.iter().take(FIRST).map(row).collect();
+    let rest: Vec<AnyView> = found.helps.iter().skip(FIRST).map(row).collect();
+    let more = (!rest.is_empty()).then(|| {
+        let n = Arg::Count(super::words::count(rest.len()));
+        disclosure(
+            t_args("helps-more", &[("n", n)]),
+            false,
+            view! { <ol class="helps">{rest}</ol> }.into_any(),
+        )
+    });
+    let working = found.stage == Stage::Working;
+    let none = (!working && found.helps.is_empty()).then(|| view! { <p>{t("helps-none")}</p> });
+    let progress = working.then(|| {
+        let done = percent(found.progress_frac);
+        view! {
+            <p class="working">{t_args("helps-progress", &[("done", Arg::Text(&done))])}</p>
+        }
+    });
+    let horizon = found.baseline.lasting_frac.len();
+    let sure = nights(found.baseline.nights_sure, horizon);
+    let even = nights(found.baseline.nights_even, horizon);
+    let now = t_args("helps-now", &[("sure", Arg::Text(&sure)), ("even", Arg::Text(&even))]);
+    view! {
+        <p class="helps-now">{now}</p>
+        {progress}
+        {none}
+        <ol class="helps" aria-busy=if working { "true" } else { "false" }>{first}</ol>
+        {more}
+    }
+    .into_any()
+}
+
+/// A number of nights, with a plus at the end of what was looked at.
+#[must_use]
+pub fn nights(count: usize, horizon: usize) -> String {
+    let plus = if horizon > 0 && count >= horizon { "+" } else { "" };
+    format!("{}{plus}", number(count as f64, 0))
+}
+
+/// The gain in the largest unit it shows in.
+#[must_use]
+pub fn gain_words(gain: &Gain) -> String {
+    if gain.nights_sure > 0 {
+        t_args("gain-nights", &[("n", Arg::Count(gain.nights_sure))])
+    } else if gain.nights_mean >= 0.05 {
+        let mean = number(gain.nights_mean, 1);
+        t_args("gain-mean", &[("amount", Arg::Text(&mean))])
+    } else if gain.until_low.0 >= 1.0 {
+        let hours = duration(crate::units::Hours(gain.until_low.0.round()));
+        t_args("gain-hours", &[("amount", Arg::Text(&hours))])
+    } else {
+        let points = percent(gain.lowest_frac);
+        t_args("gain-lowest", &[("amount", Arg::Text(&points))])
+    }
+}
+
+fn row(app: AppState, found: &Found, help: &Help, most: f64) -> AnyView {
+    let setup = &found.setup;
+    let (before, after) = (&found.baseline, &help.outcome);
+    let horizon = before.lasting_frac.len().max(after.lasting_frac.len());
+    let from_to = |key: &str, from: String, to: String| {
+        t_args(key, &[("from", Arg::Text(&from)), ("to", Arg::Text(&to))])
+    };
+    let facts = [
+        from_to(
+            crate::view::lang::key!("help-sure"),
+            nights(before.nights_sure, horizon),
+            nights(after.nights_sure, horizon),
+        ),
+        from_to(
+            crate::view::lang::key!("help-even"),
+            nights(before.nights_even, horizon),
+            nights(after.nights_even, horizon),
+        ),
+        from_to(
+            crate::view::lang::key!("help-lowest"),
+            percent(before.lowest_frac),
+            percent(after.lowest_frac),
+        ),
+    ];
+    let facts: Vec<AnyView> =
+        facts.into_iter().map(|fact| view! { <li>{fact}</li> }.into_any()).collect();
+    let share = if most > 0.0 { help.gain.nights_mean / most } else { 0.0 };
+    let width = format!("{:.1}%", share.clamp(0.0, 1.0) * 100.0);
+    let title = change_words(setup, &help.change);
+    let name = t_args("help-apply-name", &[("change", Arg::Text(&title))]);
+    let change = help.change;
+    let told = title.clone();
+    let apply = move || {
+        let told = t_args("toast-applied", &[("change", Arg::Text(&told))]);
+        app.edit_with_undo(told, |setup| *setup = change.apply(setup));
+        super::focus("helps-title");
+    };
+    view! {
+        <li class="help">
+            <div class="help-head">
+                <h3>{title}</h3>
+                <strong class="help-gain">{gain_words(&help.gain)}</strong>
+            </div>
+            <span class="bar-track" aria-hidden="true">
+                <span class="bar-fill" style:width=width></span>
+            </span>
+            <ul class="help-facts">{facts}<li>{cost_words(setup, help.cost)}</li></ul>
+            {cautions_on_tap(help.hazards)}
+            <div class="button-row" aria-label=name role="group">
+                {quiet_button(Some(Icon::Done), t("help-apply"), apply)}
+            </div>
+        </li>
+    }
+    .into_any()
+}

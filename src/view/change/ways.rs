@@ -1,0 +1,259 @@
+//! Ways to a wanted number of nights at a wanted chance, each with its steps and its bill.
+
+use super::helps::nights;
+use super::words::{bill_words, cautions, change_words, count};
+use super::work::{Stage, Turns, play_after};
+use crate::advice::change::Change;
+use crate::advice::cost::Hazard;
+use crate::advice::trial::Outcome;
+use crate::advice::ways::{Aim, Way, WayKind, WaysJob};
+use crate::forecast::SkyAndAir;
+use crate::i18n::Arg;
+use crate::model::{Setup, limits};
+use crate::view::icons::Icon;
+use crate::view::lang::{key, percent, t, t_args};
+use crate::view::lens::Lens;
+use crate::view::outlook::{Calculation, Made};
+use crate::view::state::AppState;
+use crate::view::widgets::{NumberField, button, radios};
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// Pause after the last edit before the search starts [ms].
+const PAUSE_MS: u64 = 400;
+/// Chances offered, 0..1.
+const CHANCES: [f64; 4] = [0.5, 0.8, 0.9, 0.95];
+/// Nights asked for beyond those that last anyway.
+const FURTHER: usize = 2;
+
+/// What is known of the ways.
+#[derive(Clone, Debug)]
+pub struct Found {
+    setup: Setup,
+    aim: Aim,
+    baseline: Option<Outcome>,
+    reached_already: bool,
+    ways: Vec<Way>,
+    stage: Stage,
+}
+
+/// What is wanted and what is known, kept while other parts of the page are shown.
+#[derive(Clone, Copy)]
+pub struct Kept {
+    nights: RwSignal<Option<f64>>,
+    chance: RwSignal<usize>,
+    found: RwSignal<Option<Made<Found>>>,
+}
+
+impl Default for Kept {
+    fn default() -> Self {
+        Self { nights: RwSignal::new(None), chance: RwSignal::new(2), found: RwSignal::new(None) }
+    }
+}
+
+/// Nights to ask for first: those of the trip, or some more where these last anyway.
+fn first_nights(app: AppState, calculation: Calculation) -> f64 {
+    let asked = app.setup.with_untracked(|setup| usize::from(setup.trip.nights));
+    let sure =
+        calculation.odds.with_untracked(|odds| odds.as_ref().map(|odds| odds.nights_at(0.9)));
+    match sure {
+        Some(sure) if sure >= asked => (sure + FURTHER).min(limits::NIGHTS.max as usize) as f64,
+        _ => asked as f64,
+    }
+}
+
+/// The part.
+#[must_use]
+pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
+    if kept.nights.get_untracked().is_none() {
+        kept.nights.set(Some(first_nights(app, calculation)));
+    }
+    let failed = RwSignal::new(false);
+    search(app, calculation, kept, failed);
+    let nights_lens = Lens::signal(kept.nights)
+        .map(|nights| nights.unwrap_or(1.0), |nights: f64| Some(nights.round()));
+    let nights_field =
+        NumberField::new(t("ways-nights"), "", limits::NIGHTS, nights_lens).step(1.0).view(app);
+    let chances = CHANCES.iter().map(|chance| percent(*chance)).collect();
+    let chosen = Signal::derive(move || Some(kept.chance.get()));
+    let chance_field = radios(t("ways-chance"), chances, chosen, move |index| {
+        kept.chance.try_set(index);
+    });
+    view! {
+        <section class="card" aria-labelledby="ways-title">
+            <h2 id="ways-title" tabindex="-1">{t("ways-title")}</h2>
+            <p>{t("ways-told")}</p>
+            <div class="fields">{nights_field}{chance_field}</div>
+            {move || failed.get().then(|| view! { <p class="notice" role="alert">{t("change-failed")}</p> })}
+            {move || match kept.found.get() {
+                None => {
+                    let empty = app.setup.with(|setup| setup.enabled_loads().next().is_none());
+                    let text = if empty { t("answer-none") } else { t("change-working") };
+                    view! { <p>{text}</p> }.into_any()
+                }
+                Some(found) => list(app, &found.0),
+            }}
+        </section>
+    }
+    .into_any()
+}
+
+fn search(app: AppState, calculation: Calculation, kept: Kept, failed: RwSignal<bool>) {
+    let turns = Turns::default();
+    let aim = Memo::new(move |_| {
+        let nights = kept.nights.get().unwrap_or(1.0) as usize;
+        let chance_frac = CHANCES.get(kept.chance.get()).copied().unwrap_or(0.9);
+        Aim { nights, chance_frac }
+    });
+    Effect::new(move |before: Option<()>| {
+        let (setup, aim) = (app.setup.get(), aim.get());
+        let turn = turns.begin();
+        failed.try_set(false);
+        let Some(climate) = calculation.climate.get() else { return };
+        if setup.enabled_loads().next().is_none() {
+            kept.found.try_set(None);
+            return;
+        }
+        let known = kept.found.with_untracked(|found| {
+            found.as_ref().is_some_and(|found| {
+                found.0.stage == Stage::Done && found.0.aim == aim && found.0.setup == setup
+            })
+        });
+        if known {
+            return;
+        }
+        // Ways to another aim or of another setup are not to be taken for these.
+        kept.found.try_set(None);
+        let sky = SkyAndAir::from(&climate);
+        let about = setup.clone();
+        play_after(
+            if before.is_some() { PAUSE_MS } else { 0 },
+            turn,
+            move || WaysJob::new(&setup, &sky, aim),
+            move |job, stage| match job {
+                Some(job) => {
+                    kept.found.try_set(Some(Made(Arc::new(Found {
+                        setup: about.clone(),
+                        aim,
+                        baseline: job.baseline().cloned(),
+                        reached_already: job.is_reached_already(),
+                        ways: job.ways().to_vec(),
+                        stage,
+                    }))));
+                }
+                None => {
+                    failed.try_set(true);
+                }
+            },
+        );
+    });
+}
+
+fn list(app: AppState, found: &Found) -> AnyView {
+    let working = found.stage == Stage::Working;
+    let wanted = Arg::Count(count(found.aim.nights));
+    let chance = percent(found.aim.chance_frac);
+    let now = found.baseline.as_ref().map(|baseline| {
+        let reached = percent(baseline.chance_of(found.aim.nights));
+        t_args("ways-now", &[("n", wanted.clone()), ("chance", Arg::Text(&reached))])
+    });
+    let head = if found.reached_already {
+        Some(t_args("ways-reached", &[("n", wanted), ("chance", Arg::Text(&chance))]))
+    } else if !working && found.ways.is_empty() {
+        Some(t("ways-none"))
+    } else {
+        None
+    };
+    let ways: Vec<AnyView> = found.ways.iter().map(|way| card(app, found, way)).collect();
+    view! {
+        {now.map(|now| view! { <p>{now}</p> })}
+        {head.map(|head| view! { <p class="ways-head"><strong>{head}</strong></p> })}
+        {working.then(|| view! { <p class="working">{t("change-working")}</p> })}
+        <div class="ways" aria-busy=if working { "true" } else { "false" }>{ways}</div>
+    }
+    .into_any()
+}
+
+fn kind_title(kind: WayKind) -> String {
+    t(match kind {
+        WayKind::Habits => key!("way-habits"),
+        WayKind::OnTheMove => key!("way-on-the-move"),
+        WayKind::Purchase => key!("way-purchase"),
+    })
+}
+
+fn card(app: AppState, found: &Found, way: &Way) -> AnyView {
+    let (aim, outcome) = (found.aim, &way.outcome);
+    let chance = percent(outcome.chance_of(aim.nights));
+    let verdict = if way.reaches {
+        let n = Arg::Count(count(aim.nights));
+        t_args("way-reaches", &[("n", n), ("chance", Arg::Text(&chance))])
+    } else {
+        let far = outcome.nights_at(aim.chance_frac);
+        let wanted = percent(aim.chance_frac);
+        t_args(
+            "way-falls-short",
+            &[
+                ("n", Arg::Count(count(far))),
+                ("chance", Arg::Text(&wanted)),
+                ("reached", Arg::Text(&chance)),
+            ],
+        )
+    };
+    let horizon = outcome.lasting_frac.len();
+    let (sure, even) = (nights(outcome.nights_sure, horizon), nights(outcome.nights_even, horizon));
+    let lowest = percent(outcome.lowest_frac);
+    let facts = t_args(
+        "way-facts",
+        &[("sure", Arg::Text(&sure)), ("even", Arg::Text(&even)), ("lowest", Arg::Text(&lowest))],
+    );
+    // Each step is told for the setup as the steps before it leave it.
+    let mut setup = found.setup.clone();
+    let mut hazards: Vec<Hazard> = Vec::new();
+    let mut steps: Vec<AnyView> = Vec::new();
+    for step in &way.steps {
+        let words = change_words(&setup, step);
+        hazards.extend(step.hazards(&setup));
+        steps.push(view! { <li>{words}</li> }.into_any());
+        setup = step.apply(&setup);
+    }
+    let bill: Vec<AnyView> = bill_words(&found.setup, &way.bill)
+        .into_iter()
+        .map(|line| view! { <li>{line}</li> }.into_any())
+        .collect();
+    let title = kind_title(way.kind);
+    let told = title.clone();
+    let steps_to_make: Vec<Change> = way.steps.clone();
+    let wanted = u8::try_from(aim.nights).unwrap_or(u8::MAX);
+    let apply = move || {
+        let told = t_args("toast-way", &[("way", Arg::Text(&told))]);
+        app.edit_with_undo(told, |setup| {
+            *setup = crate::advice::ways::apply_all(setup, &steps_to_make);
+            setup.trip.nights = setup.trip.nights.max(wanted);
+        });
+        super::focus("ways-title");
+    };
+    let longer = (usize::from(found.setup.trip.nights) < aim.nights).then(|| {
+        let n = Arg::Count(count(aim.nights));
+        view! { <p><small>{t_args("way-longer", &[("n", n)])}</small></p> }
+    });
+    view! {
+        <article class="way">
+            <h3>{title}</h3>
+            <p class="way-verdict">
+                {crate::view::widgets::lantern(crate::view::widgets::LanternLevel::of_chance(
+                    outcome.chance_of(aim.nights),
+                ))}
+                <span>{verdict}</span>
+            </p>
+            <ol class="way-steps">{steps}</ol>
+            <p class="way-price">{t("way-price")}</p>
+            <ul class="help-facts">{bill}</ul>
+            <p><small>{facts}</small></p>
+            {cautions(hazards)}
+            {longer}
+            {button(Some(Icon::Done), t("way-apply"), apply)}
+        </article>
+    }
+    .into_any()
+}
