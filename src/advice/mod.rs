@@ -2,7 +2,9 @@
 
 pub mod candidates;
 pub mod change;
+pub mod compare;
 pub mod cost;
+pub mod differences;
 mod edits;
 pub mod fit;
 pub mod helps;
@@ -14,6 +16,7 @@ pub mod sizing;
 pub mod sizing_result;
 pub mod standards;
 pub mod trial;
+pub mod unknowns;
 pub mod way;
 pub mod ways;
 pub mod wiring;

@@ -3,6 +3,9 @@
 //! Run with `cargo bench --bench advice`. Prints figures; nothing here can fail on a slow machine.
 
 use nightbank::advice::helps::HelpsJob;
+use nightbank::advice::season::YearStripJob;
+use nightbank::advice::sizing::{SizingAim, SizingJob};
+use nightbank::advice::ways::{Aim, WaysJob};
 use nightbank::forecast::{Outlook, SkyAndAir, TripPlan, plan::TripSun};
 use nightbank::model::{Draw, Load, Setup, SolarArray, Usage};
 use nightbank::units::{Celsius, Watts};
@@ -47,25 +50,55 @@ fn main() {
         let plan = TripPlan::build(&setup, sun.clone());
         black_box(Outlook::of(&setup, &plan));
     });
-    let mut changes = 0;
-    let mut longest_portion_s: f64 = 0.0;
-    let helps_s = best_of(3, || {
-        longest_portion_s = 0.0;
-        if let Ok(mut job) = HelpsJob::new(&setup, &climate) {
-            loop {
-                let start = Instant::now();
-                let more = job.advance(100).unwrap_or(false);
-                longest_portion_s = longest_portion_s.max(start.elapsed().as_secs_f64());
-                if !more {
-                    break;
-                }
-            }
-            changes = job.candidate_count();
-            black_box(job.helps());
-        }
+    let helps = timed(3, || {
+        let mut job = HelpsJob::new(&setup, &climate).ok()?;
+        Some(move || job.advance(100).unwrap_or(false))
     });
-    println!("one answer, 40 loads:              {:8.2} ms", answer_s * 1e3);
-    println!("what helps, {changes:3} changes:            {:8.2} ms", helps_s * 1e3);
-    println!("longest portion of 100 units:      {:8.2} ms", longest_portion_s * 1e3);
-    println!("what helps over one answer:        {:8.1} times", helps_s / answer_s);
+    let ways = timed(2, || {
+        let mut job = WaysJob::new(&setup, &climate, Aim { nights: 8, chance_frac: 0.9 }).ok()?;
+        Some(move || job.advance(100).unwrap_or(false))
+    });
+    let sizing = timed(1, || {
+        let aim = SizingAim::usual(&setup, 7, 0.9, vec![5, 6, 7, 8, 9]);
+        let mut job = SizingJob::new(&setup, &climate, aim);
+        Some(move || job.advance(100).unwrap_or(false))
+    });
+    let year = timed(2, || {
+        let mut job = YearStripJob::new(&setup, &climate);
+        Some(move || job.advance(100).unwrap_or(false))
+    });
+    println!("one answer, 40 loads:  {:8.2} ms", answer_s * 1e3);
+    for (what, (all_s, portion_s)) in
+        [("what helps", helps), ("three ways", ways), ("sizing", sizing), ("year strip", year)]
+    {
+        println!(
+            "{what:22} {:8.2} ms, {:7.1} answers; longest portion {:6.2} ms",
+            all_s * 1e3,
+            all_s / answer_s,
+            portion_s * 1e3
+        );
+    }
+}
+
+/// Best time of a whole job and the longest of its portions in that run.
+fn timed<J: FnMut() -> bool>(times: usize, mut job: impl FnMut() -> Option<J>) -> (f64, f64) {
+    let mut best = (f64::INFINITY, 0.0);
+    for _ in 0..times {
+        let Some(mut advance) = job() else { return best };
+        let start = Instant::now();
+        let mut longest: f64 = 0.0;
+        loop {
+            let portion = Instant::now();
+            let more = advance();
+            longest = longest.max(portion.elapsed().as_secs_f64());
+            if !more {
+                break;
+            }
+        }
+        let all = start.elapsed().as_secs_f64();
+        if all < best.0 {
+            best = (all, longest);
+        }
+    }
+    best
 }

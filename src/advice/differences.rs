@@ -1,0 +1,284 @@
+//! Where setups differ, field by field, as values without words.
+
+use crate::forecast::demand::{LoadDay, at_battery};
+use crate::model::{
+    BatteryPlace, Chemistry, Controller, DrivingCharger, InverterSwitching, Load, Mounting, Setup,
+    SolarArray,
+};
+use crate::physics::inverter::InverterCurve;
+use crate::units::{AmpHours, Amps, Celsius, Degrees, Hours, Volts, WattHours, Watts};
+
+/// What a line of the comparison is about.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Field {
+    /// Energy a day of one appliance, at the battery and 20 degrees Celsius.
+    Load {
+        /// Entry of the catalogue.
+        appliance: Option<u16>,
+        /// The user's own name; may be empty.
+        name: String,
+    },
+    /// Energy a day of all appliances, at the battery and 20 degrees Celsius.
+    AllLoads,
+    /// Chemistry of the battery.
+    Chemistry,
+    /// Capacity of the whole bank at the 20 h rate, new.
+    Capacity,
+    /// What is left of it with age.
+    Health,
+    /// Lowest state of charge allowed.
+    SocMin,
+    /// State of charge on arrival.
+    SocStart,
+    /// Nominal voltage.
+    SystemVoltage,
+    /// Where the battery stands.
+    BatteryPlace,
+    /// Battery heating.
+    Heated,
+    /// Inverter, its continuous rating.
+    Inverter,
+    /// No-load draw of the inverter.
+    InverterIdle,
+    /// When the inverter is on.
+    InverterSwitching,
+    /// Panels in all.
+    SolarPeak,
+    /// Tilt of the panels, weighted by power.
+    SolarTilt,
+    /// Facing of the largest array.
+    SolarFacing,
+    /// Fixing of the largest array.
+    SolarMounting,
+    /// Controller of the largest array.
+    SolarController,
+    /// Direct light lost to shade around midday, weighted by power.
+    SolarShade,
+    /// Charger on the engine and its current.
+    DrivingCharger,
+    /// Driving every so many days.
+    DrivingEvery,
+    /// Time of a driving day.
+    DrivingTime,
+    /// Mains charger.
+    HookUpCharger,
+    /// Hook-up every so many nights.
+    HookUpEvery,
+    /// Other machines that charge, current in all.
+    OtherSources,
+    /// Place.
+    Place,
+    /// First day: year, month, day.
+    Arrival,
+    /// Nights to stay.
+    Nights,
+    /// The user's own mean temperature.
+    OwnAir,
+    /// Consumption factor from readings.
+    UseFactor,
+    /// Sun factor from readings.
+    SunFactor,
+}
+
+/// A value of a line in one setup.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Value {
+    /// Not there.
+    Absent,
+    /// There, or yes.
+    Yes,
+    /// Energy.
+    Energy(WattHours),
+    /// Power.
+    Power(Watts),
+    /// Charge.
+    Charge(AmpHours),
+    /// Current.
+    Current(Amps),
+    /// Voltage.
+    Voltage(Volts),
+    /// Share, 0..1, or a factor.
+    Share(f64),
+    /// Angle.
+    Angle(Degrees),
+    /// Temperature.
+    Temperature(Celsius),
+    /// Duration.
+    Time(Hours),
+    /// Every so many days.
+    EveryDays(u8),
+    /// A count.
+    Count(usize),
+    /// Chemistry.
+    Chemistry(Chemistry),
+    /// Where the battery stands.
+    BatteryPlace(BatteryPlace),
+    /// When the inverter is on.
+    Switching(InverterSwitching),
+    /// Fixing of a panel.
+    Mounting(Mounting),
+    /// Controller.
+    Controller(Controller),
+    /// Split-charge relay, what it carries at most.
+    Relay(Amps),
+    /// The user's own words; for a place without a name its latitude and longitude.
+    Text(String),
+    /// Year, month, day.
+    Date(u16, u8, u8),
+}
+
+/// One line of the comparison: a value for each setup.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Difference {
+    /// What it is about.
+    pub field: Field,
+    /// Value in each setup, in their order.
+    pub values: Vec<Value>,
+}
+
+/// Lines in which the setups are not all the same, general ones first, then single appliances.
+#[must_use]
+pub fn differences(setups: &[&Setup]) -> Vec<Difference> {
+    let mut lines: Vec<Difference> = GENERAL
+        .iter()
+        .map(|(field, value)| Difference {
+            field: field.clone(),
+            values: setups.iter().map(|setup| value(setup)).collect(),
+        })
+        .collect();
+    lines.extend(load_lines(setups));
+    lines.retain(|line| line.values.windows(2).any(|pair| pair[0] != pair[1]));
+    lines
+}
+
+type Reader = fn(&Setup) -> Value;
+
+const GENERAL: [(Field, Reader); 30] = [
+    (Field::Place, place),
+    (Field::Arrival, |s| Value::Date(s.trip.year, s.trip.month, s.trip.day)),
+    (Field::Nights, |s| Value::Count(usize::from(s.trip.nights))),
+    (Field::OwnAir, |s| s.trip.own_air.map_or(Value::Absent, Value::Temperature)),
+    (Field::AllLoads, |s| Value::Energy(s.enabled_loads().map(|l| per_day(s, l)).sum())),
+    (Field::Chemistry, |s| Value::Chemistry(s.bank.chemistry)),
+    (Field::Capacity, |s| Value::Charge(s.bank.rated_capacity())),
+    (Field::Health, |s| Value::Share(s.bank.health_frac)),
+    (Field::SocMin, |s| Value::Share(s.bank.soc_min_frac)),
+    (Field::SocStart, |s| Value::Share(s.bank.soc_start_frac)),
+    (Field::SystemVoltage, |s| Value::Voltage(s.bank.system.nominal())),
+    (Field::BatteryPlace, |s| Value::BatteryPlace(s.bank.place)),
+    (Field::Heated, |s| if s.bank.heated { Value::Yes } else { Value::Absent }),
+    (Field::Inverter, |s| with_inverter(s, Value::Power(s.inverter.continuous))),
+    (Field::InverterIdle, |s| with_inverter(s, Value::Power(s.inverter.idle))),
+    (Field::InverterSwitching, |s| with_inverter(s, Value::Switching(s.inverter.switching))),
+    (Field::SolarPeak, |s| if peak(s).0 > 0.0 { Value::Power(peak(s)) } else { Value::Absent }),
+    (Field::SolarTilt, |s| {
+        weighted(s, |a| a.tilt.0).map_or(Value::Absent, |d| Value::Angle(Degrees(d)))
+    }),
+    (Field::SolarFacing, |s| largest(s).map_or(Value::Absent, |a| Value::Angle(a.facing))),
+    (Field::SolarMounting, |s| largest(s).map_or(Value::Absent, |a| Value::Mounting(a.mounting))),
+    (Field::SolarController, |s| {
+        largest(s).map_or(Value::Absent, |a| Value::Controller(a.controller))
+    }),
+    (Field::SolarShade, |s| {
+        weighted(s, |a| a.shade.midday_frac).map_or(Value::Absent, Value::Share)
+    }),
+    (Field::DrivingCharger, driving),
+    (Field::DrivingEvery, |s| every(s.driving.fitted, s.driving.every.0)),
+    (Field::DrivingTime, |s| {
+        let drives = s.driving.fitted && s.driving.every.0 > 0;
+        if drives { Value::Time(Hours::from_minutes(s.driving.minutes)) } else { Value::Absent }
+    }),
+    (Field::HookUpCharger, |s| {
+        if s.hook_up.fitted { Value::Current(s.hook_up.amps) } else { Value::Absent }
+    }),
+    (Field::HookUpEvery, |s| every(s.hook_up.fitted, s.hook_up.every.0)),
+    (Field::OtherSources, other),
+    (Field::UseFactor, |s| Value::Share(s.correction.use_factor)),
+    (Field::SunFactor, |s| Value::Share(s.correction.sun_factor)),
+];
+
+fn place(setup: &Setup) -> Value {
+    let place = &setup.trip.place;
+    Value::Text(if place.name.is_empty() {
+        format!("{:.1}, {:.1}", place.latitude.0, place.longitude.0)
+    } else {
+        place.name.clone()
+    })
+}
+
+fn with_inverter(setup: &Setup, value: Value) -> Value {
+    if setup.inverter.fitted { value } else { Value::Absent }
+}
+
+fn every(fitted: bool, days: u8) -> Value {
+    if fitted && days > 0 { Value::EveryDays(days) } else { Value::Absent }
+}
+
+fn driving(setup: &Setup) -> Value {
+    if !setup.driving.fitted {
+        return Value::Absent;
+    }
+    match setup.driving.charger {
+        DrivingCharger::DcDc { amps } => Value::Current(amps),
+        DrivingCharger::Relay { limit, .. } => Value::Relay(limit),
+    }
+}
+
+fn other(setup: &Setup) -> Value {
+    let amps: Amps = setup.other.iter().filter(|o| o.enabled).map(|o| o.amps).sum();
+    if amps.0 > 0.0 { Value::Current(amps) } else { Value::Absent }
+}
+
+fn panels(setup: &Setup) -> impl Iterator<Item = &SolarArray> {
+    setup.solar.iter().filter(|array| array.enabled && array.peak.0 > 0.0)
+}
+
+fn peak(setup: &Setup) -> Watts {
+    panels(setup).map(|array| array.peak).sum()
+}
+
+fn largest(setup: &Setup) -> Option<&SolarArray> {
+    panels(setup).max_by(|a, b| a.peak.0.total_cmp(&b.peak.0))
+}
+
+fn weighted(setup: &Setup, of: fn(&SolarArray) -> f64) -> Option<f64> {
+    let total = peak(setup);
+    (total.0 > 0.0).then(|| panels(setup).map(|array| of(array) * (array.peak / total)).sum())
+}
+
+/// Energy a day of a load at the battery, at 20 degrees Celsius.
+fn per_day(setup: &Setup, load: &Load) -> WattHours {
+    let curve = InverterCurve::of(&setup.inverter);
+    let day = LoadDay::of(load, &[Celsius(20.0); 24]);
+    day.hours.iter().map(|hour| at_battery(load, *hour, &curve) * Hours(1.0)).sum()
+}
+
+/// A line for each appliance of any setup; the same catalogue entry and name are the same one.
+fn load_lines(setups: &[&Setup]) -> Vec<Difference> {
+    let mut keys: Vec<(Option<u16>, &str)> = Vec::new();
+    for load in setups.iter().flat_map(|setup| setup.enabled_loads()) {
+        let key = (load.appliance, load.name.as_str());
+        if !keys.contains(&key) {
+            keys.push(key);
+        }
+    }
+    keys.into_iter()
+        .map(|(appliance, name)| Difference {
+            field: Field::Load { appliance, name: name.to_owned() },
+            values: setups
+                .iter()
+                .map(|setup| {
+                    let same: Vec<&Load> = setup
+                        .enabled_loads()
+                        .filter(|load| load.appliance == appliance && load.name == name)
+                        .collect();
+                    if same.is_empty() {
+                        Value::Absent
+                    } else {
+                        Value::Energy(same.iter().map(|load| per_day(setup, load)).sum())
+                    }
+                })
+                .collect(),
+        })
+        .collect()
+}

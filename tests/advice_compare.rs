@@ -1,0 +1,199 @@
+//! Setups side by side, cost over a battery's life, and what unmeasured loads could change.
+
+mod advice_common;
+
+use advice_common::{failing_van, load, summer};
+use nightbank::advice::compare::{Column, CompareJob, LifeCost};
+use nightbank::advice::cost::hardware;
+use nightbank::advice::differences::{Field, Value, differences};
+use nightbank::advice::unknowns::{UnknownsJob, off_by};
+use nightbank::forecast::plan::TripSun;
+use nightbank::forecast::{OddsRun, Outlook, TripPlan};
+use nightbank::model::{Chemistry, DutyCycle, EveryNth, Learned, Setup, SystemVoltage, Usage};
+use nightbank::units::{AmpHours, Kilograms, Money, WattHours, Watts};
+use proptest::prelude::*;
+use std::sync::Arc;
+
+fn columns(setups: &[&Setup]) -> Vec<Column> {
+    let climate = summer();
+    let with: Vec<_> = setups.iter().map(|setup| (*setup, &climate)).collect();
+    let mut job = CompareJob::new(&with);
+    while job.advance(70).expect("valid") {}
+    job.columns()
+}
+
+fn played(setup: &Setup, sequences: usize) -> (Outlook, Vec<f64>) {
+    let sun = Arc::new(TripSun::build(setup, &summer()).expect("valid"));
+    let plan = Arc::new(TripPlan::build(setup, sun));
+    let outlook = Outlook::of(setup, &plan);
+    let mut run = OddsRun::nights_only(plan, sequences).expect("valid");
+    while run.advance(500) {}
+    (outlook, run.odds().lasting_frac)
+}
+
+#[test]
+fn each_column_is_that_setup_played_by_itself() {
+    let lead = failing_van();
+    let mut lithium = failing_van();
+    lithium.bank.chemistry = Chemistry::LiFePo4;
+    lithium.bank.soc_min_frac = 0.1;
+    lithium.prices.lithium_per_100ah = Money(1.0);
+    let columns = columns(&[&lead, &lithium]);
+    for (column, setup) in columns.iter().zip([&lead, &lithium]) {
+        let (outlook, lasting) = played(setup, 600);
+        assert_eq!(column.outcome.nights, outlook.nights);
+        assert_eq!(column.outcome.lowest_frac, outlook.course.lowest.0);
+        assert_eq!(column.outcome.lasting_frac, lasting);
+    }
+    assert!(columns[1].outcome.nights > columns[0].outcome.nights);
+    assert!(columns[1].weight < columns[0].weight);
+    // Prices of the first setup for all: 190 Ah at 450 and at 180 per 100 Ah, 120 W at 120, a
+    // dc-dc charger at 250.
+    assert!((columns[0].money.0 - (1.9 * 180.0 + 1.2 * 120.0 + 250.0)).abs() < 1e-9);
+    assert!((columns[1].money.0 - (1.9 * 450.0 + 1.2 * 120.0 + 250.0)).abs() < 1e-9);
+}
+
+#[test]
+fn at_most_four_and_none_is_nothing() {
+    let setup = failing_van();
+    assert_eq!(columns(&[&setup; 6]).len(), 4);
+    assert!(columns(&[]).is_empty());
+}
+
+#[test]
+fn what_differs_is_listed_and_nothing_else() {
+    let a = failing_van();
+    assert!(differences(&[&a, &a.clone(), &a]).is_empty());
+    let mut b = a.clone();
+    b.name = "another name".to_owned();
+    b.bank.capacity_20h = AmpHours(95.0);
+    b.bank.parallel = 2;
+    assert!(differences(&[&a, &b]).is_empty(), "two of half the size are the same bank");
+    b.bank.chemistry = Chemistry::LiFePo4;
+    b.solar[0].tilt.0 = 40.0;
+    b.loads[0].enabled = false;
+    b.loads[2].name = "awning".to_owned();
+    b.hook_up.every = EveryNth(5);
+    let lines = differences(&[&a, &b]);
+    let fields: Vec<&Field> = lines.iter().map(|line| &line.field).collect();
+    let named = |name: &str| Field::Load { appliance: None, name: name.to_owned() };
+    assert_eq!(
+        fields,
+        [
+            &Field::AllLoads,
+            &Field::Chemistry,
+            &Field::SolarTilt,
+            &Field::HookUpEvery,
+            &named(""),
+            &named("awning")
+        ]
+    );
+    assert_eq!(lines[3].values, [Value::Absent, Value::EveryDays(5)]);
+    assert_eq!(lines[5].values, [Value::Absent, Value::Energy(WattHours(40.0))]);
+}
+
+#[test]
+fn lead_against_lithium_over_their_life() {
+    // By hand, 180 and 450 per 100 Ah: lead 12 V x 100 Ah x 0.5 = 0.6 kWh over 500 to 700 cycles
+    // is 0.43 to 0.60 a kWh; lithium 12.8 V x 100 Ah x 0.9 = 1.152 kWh over 2500 to 6000 cycles is
+    // 0.065 to 0.156. Cycles from memory.
+    let setup = failing_van();
+    let lead = LifeCost::of(&setup, Chemistry::Agm).expect("priced");
+    let lithium = LifeCost::of(&setup, Chemistry::LiFePo4).expect("priced");
+    assert!((lead.low.0 - 0.429).abs() < 0.001 && (lead.high.0 - 0.6).abs() < 1e-9, "{lead:?}");
+    assert!((lithium.low.0 - 0.0651).abs() < 1e-3 && (lithium.high.0 - 0.156).abs() < 1e-3);
+    let mut free = setup;
+    free.prices.lead_per_100ah = Money(0.0);
+    assert_eq!(LifeCost::of(&free, Chemistry::Gel), None);
+}
+
+#[test]
+fn hardware_at_twenty_four_volts_counts_both_blocks() {
+    let mut setup = Setup::default();
+    setup.bank.system = SystemVoltage::V24;
+    assert_eq!(hardware(&setup), (Money(360.0), Kilograms(56.0)));
+}
+
+fn guessed_van() -> Setup {
+    let mut setup = failing_van();
+    setup.loads[0].learned = Learned::Meter;
+    setup.loads[1].learned = Learned::Estimate;
+    setup.loads[2].learned = Learned::SpecSheet;
+    setup.loads[3].learned = Learned::Label;
+    setup
+}
+
+#[test]
+fn the_one_to_measure_first_moves_the_need_most() {
+    let setup = guessed_van();
+    let job = UnknownsJob::new(&setup, &summer());
+    let ranking = job.ranking();
+    let parts: f64 = ranking.iter().map(|unknown| unknown.part_frac).sum();
+    assert!((parts - 1.0).abs() < 1e-12);
+    assert!(ranking.windows(2).all(|pair| pair[0].part_frac >= pair[1].part_frac));
+    // Directly: the need of a day with one load off by its likely error, all others as entered.
+    let need = |setup: &Setup| played(setup, 1).0.need_per_day.0;
+    let mut moves: Vec<(u32, f64)> = setup
+        .loads
+        .iter()
+        .map(|l| {
+            let mut off = setup.clone();
+            let row = off.loads.iter_mut().find(|row| row.id == l.id).expect("same rows");
+            *row = off_by(l, 1.0 + l.likely_error_frac());
+            (l.id, need(&off) - need(&setup))
+        })
+        .collect();
+    moves.sort_by(|a, b| b.1.total_cmp(&a.1));
+    let order: Vec<u32> = moves.iter().map(|(id, _)| *id).collect();
+    assert_eq!(ranking.iter().map(|unknown| unknown.load).collect::<Vec<_>>(), order);
+    let together = moves.iter().map(|(_, move_wh)| move_wh * move_wh).sum::<f64>().sqrt();
+    assert!((job.likely_error().0 - together).abs() < 0.03 * together, "{together}");
+}
+
+#[test]
+fn nights_lie_between_the_lower_and_the_higher_guess() {
+    let setup = guessed_van();
+    let mut job = UnknownsJob::new(&setup, &summer());
+    while job.advance(90).expect("valid") {}
+    let [high, as_is, low] = &job.outcomes()[..] else { panic!("three trips") };
+    assert!(high.nights <= as_is.nights && as_is.nights <= low.nights);
+    assert!(high.nights_mean < as_is.nights_mean && as_is.nights_mean < low.nights_mean);
+    let spread = (high.need_per_day.0 - low.need_per_day.0) / 2.0;
+    assert!((spread - job.likely_error().0).abs() < 0.05 * spread, "{spread}");
+    // As entered is the setup itself.
+    assert_eq!(as_is.lasting_frac, played(&setup, 400).1);
+    // Everything measured: little left to doubt.
+    let mut sure = setup;
+    for load in &mut sure.loads {
+        load.spread_frac = Some(0.0);
+    }
+    let sure = UnknownsJob::new(&sure, &summer());
+    assert_eq!(sure.likely_error(), WattHours::ZERO);
+    assert!(sure.ranking().iter().all(|unknown| unknown.part_frac == 0.0));
+}
+
+proptest! {
+    #[test]
+    fn a_load_off_by_a_factor_takes_that_much_more(
+        rule in 0_usize..6, factor in 0.0..3.0_f64, watts in 0.1..500.0_f64, standby in 0.0..5.0_f64,
+    ) {
+        use nightbank::forecast::demand::energy_per_day;
+        use nightbank::units::{Celsius, MilliAmpHours, Volts};
+        let usages = [
+            Usage::Daily { minutes: 95.0 },
+            Usage::AlwaysOn,
+            Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c: 0.3 } },
+            Usage::Uses { per_day: 4.0, seconds: 90.0 },
+            Usage::Energy { per_day: WattHours(80.0) },
+            Usage::Charges {
+                every_days: 1.0, cell: MilliAmpHours(5000.0), cell_volts: Volts(3.8), charger_frac: 0.8,
+            },
+        ];
+        let mut load = load(1, watts, usages[rule]);
+        load.standby = Watts(standby);
+        let air = [Celsius(20.0); 24];
+        let (as_is, off) = (energy_per_day(&load, &air), energy_per_day(&off_by(&load, factor), &air));
+        prop_assume!(factor > 0.05);
+        prop_assert!((off.0 - as_is.0 * factor).abs() < 1e-6 * (1.0 + off.0), "{as_is:?} {off:?}");
+    }
+}
