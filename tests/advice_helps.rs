@@ -197,6 +197,18 @@ fn the_more_is_gained_the_earlier_it_stands() {
     );
 }
 
+#[test]
+fn a_drive_after_the_planned_stay_is_kept_for_a_longer_one() {
+    let mut setup = failing_van();
+    setup.trip.nights = 3;
+    let changed = Change::Drive { day: 9, minutes: 60.0 }.apply(&setup);
+    assert_eq!(changed.trip.day_plan(9).drive_minutes, Some(60.0));
+    assert_eq!(changed.clone().sanitised(), (changed, 0));
+    let longest = Change::Drive { day: 60, minutes: 2000.0 }.apply(&setup);
+    assert_eq!(longest.clone().sanitised(), (longest, 0));
+    assert_eq!(Change::Drive { day: 61, minutes: 60.0 }.apply(&setup), setup);
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { cases: 40, ..ProptestConfig::default() })]
 

@@ -80,7 +80,7 @@ pub(super) fn put_up(setup: &mut Setup, peak: Watts, tilt: Degrees, facing: Degr
 }
 
 pub(super) fn drive(setup: &mut Setup, day: usize, more: f64) {
-    if day > usize::from(setup.trip.nights) || day >= limits::NIGHTS.max as usize {
+    if day > limits::NIGHTS.max as usize {
         return;
     }
     let planned = if setup.driving.every.falls_on(day) { setup.driving.minutes } else { 0.0 };
