@@ -14,7 +14,14 @@ bank-parallel = How many in parallel
 bank-system = System
 system-12 = 12 V
 system-24 = 24 V
-bank-makes = Together { $charge }, { $energy } on paper. How much of it you get depends on kind, cold and draw.
+bank-capacity-hint = At the 20 h rate (C20).
+bank-label = On the label: { $ah } at { $volts }
+bank-real-voltage = Real voltage from full to empty
+bank-aged = Lost to age
+bank-kept-back = Kept back below { $lowest }
+bank-usable = Usable at { $at }
+bank-usable-trip = In the coldest hour of a usual day on this trip the battery is at about { $at }, and { $wh } are within reach.
+bank-usable-fast = A heavy draw leaves part of a lead-acid battery's charge behind until it has rested.
 bank-lowest = Lowest you allow
 bank-lowest-hint = Usual: 50 % for lead-acid, 10 % for lithium.
 bank-start = Full on arrival
@@ -33,6 +40,9 @@ block-6 = 6 V
 block-12 = 12 V
 block-24 = 24 V
 bank-cable = Resistance of the battery cables
+bank-cable-length = Cable, one way
+bank-cable-size = Cable size
+bank-cable-take = Work out the resistance from length and size
 bank-cable-hint = There and back, from the battery to where the loads branch off.
 
 solar-title = Solar
@@ -41,6 +51,7 @@ solar-add = Add panels
 solar-number = Panels { $n }
 solar-deleted = Deleted: panels { $n }
 solar-delete = Delete these
+solar-duplicate = Duplicate these
 solar-name = Name
 solar-peak = Peak power
 solar-tilt = Tilt
@@ -75,6 +86,7 @@ solar-dirt = Dirt on the glass
 solar-wiring = Lost in wires
 solar-mismatch = Lost to tolerance
 solar-temperature = Change with heat
+solar-temperature-hint = From the data sheet, usually −0.3 to −0.45 %/K.
 solar-self-use = Controller's own draw
 
 inverter-title = Inverter
@@ -87,6 +99,14 @@ inverter-when-used = Only when used
 inverter-all-day = Day and night
 inverter-power-save = Sleeps when idle
 inverter-asleep = Draw while asleep
+inverter-missing = { $n ->
+    [one] One appliance needs mains voltage, but no inverter is fitted. It is counted as if there were one.
+   *[other] { $n } appliances need mains voltage, but no inverter is fitted. They are counted as if there were one.
+}
+inverter-current = From the battery at full power
+inverter-at-tenth = Efficiency at { $watts }
+inverter-idle-day = Left on with nothing plugged in
+inverter-contradiction = These cannot both be true: with that draw and nothing plugged in, the efficiency at full power is { $most } at best. The draw is believed.
 inverter-more = Efficiency and cut-out
 inverter-efficiency = Efficiency at full power
 inverter-efficiency-hint = Own draw included; data sheets often give the best value, not this one.
@@ -98,9 +118,11 @@ driving-charger = By
 charger-dc-dc = Dc-dc charger
 charger-relay = Relay
 driving-amps = Charging current
+amps-hint = What it can give. A full battery takes less.
 driving-every = Drives every
 driving-minutes = Driving on such a day
 driving-from = Setting off at
+driving-taper = A lead-acid battery that is nearly full takes little in an hour of driving; its last fifth needs many hours.
 driving-days-hint = Single days can differ: see the days of the trip.
 relay-alternator = Alternator voltage
 relay-length = Cable, one way
@@ -133,9 +155,26 @@ other-every = Runs every
 other-from = From
 other-hours = For
 other-fuel = Fuel an hour
+other-wind-hint = Wind is too local to forecast: give your own average current and hours.
 
 every-words = { $n ->
     [0] never
     [one] every day
    *[other] every { $n } days, first on day { $n }
 }
+
+parked-title = Parked and unused
+parked-open = How long will the battery stand?
+parked-hint = Nothing charges and nobody is aboard. What stays on, such as a tracker, an alarm or a clock, and the battery's own loss drain it.
+parked-draw = Stays on
+parked-draw-hint = At first from your always-on appliances and standby.
+parked-soc = Charged to
+parked-air = Battery temperature
+parked-drain = Drain, own loss included
+parked-low = Down to the lowest allowed after
+parked-empty = Empty after
+parked-days = { $days } days
+parked-years = more than two years
+parked-freezes = At { $lowest } this battery freezes at { $at }.
+parked-frost = Colder than that it can burst: keep it charged, or take it out before the frost. Never charge a frozen battery.
+parked-lithium = Lithium is best stored partly charged and disconnected, as its maker says, and must not be charged below 0 °C.

@@ -8,7 +8,9 @@ pub mod open_circuit;
 pub mod rate;
 pub mod storage;
 pub mod temperature;
+pub mod usable;
 
 pub use bank::BankPhysics;
 pub use chemistry::{CellData, cell_data};
 pub use flow::{BankState, Conditions, Flow};
+pub use usable::UsableEnergy;

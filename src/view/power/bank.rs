@@ -1,14 +1,17 @@
 //! The battery bank.
 
-use crate::i18n::Arg;
-use crate::model::limits::{CABLE_OHM, CAPACITY_AH, FRAC, HEALTH_FRAC, PARALLEL, SOC_MIN_FRAC};
-use crate::model::{Bank, BatteryPlace, Chemistry, Setup, SystemVoltage};
-use crate::units::{AmpHours, Ohms, Volts};
-use crate::view::lang::{amp_hours, key, t, t_args, watt_hours};
+use super::bank_figures;
+use crate::model::charging::copper_loop;
+use crate::model::limits::{
+    CABLE_M, CABLE_MM2, CABLE_OHM, CAPACITY_AH, FRAC, HEALTH_FRAC, PARALLEL, SOC_MIN_FRAC,
+};
+use crate::model::{BatteryPlace, Chemistry, Setup, SystemVoltage};
+use crate::units::{AmpHours, Metres, Ohms, SquareMillimetres, Volts};
+use crate::view::lang::{key, t};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Caution, NumberField, Term, caution, choice_row, disclosure, select_field, tip, toggle,
+    Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field, toggle,
 };
 use leptos::prelude::*;
 
@@ -51,7 +54,9 @@ fn set_block(setup: &mut Setup, volts: Volts) {
 
 pub(super) fn view(app: AppState) -> AnyView {
     let chemistry = Memo::new(move |_| app.setup.with(|setup| setup.bank.chemistry));
-    let parallel = Memo::new(move |_| app.setup.with(|setup| setup.bank.parallel > 1));
+    let several = Memo::new(move |_| {
+        app.setup.with(|setup| setup.bank.parallel > 1 || setup.bank.series() > 1)
+    });
     let chemistries = Chemistry::ALL.into_iter().map(chemistry_name).collect();
     let systems = vec![t("system-12"), t("system-24")];
     let places = vec![t("bank-inside"), t("bank-locker"), t("bank-outside")];
@@ -70,6 +75,7 @@ pub(super) fn view(app: AppState) -> AnyView {
                     Lens::of(|s| s.bank.capacity_20h.0, |s, v| s.bank.capacity_20h = AmpHours(v)),
                 )
                 .term(Term::TwentyHourRate)
+                .hint(t("bank-capacity-hint"))
                 .view(app)}
             {NumberField::new(
                     t("bank-parallel"),
@@ -83,14 +89,13 @@ pub(super) fn view(app: AppState) -> AnyView {
                 .step(1.0)
                 .view(app)}
         </div>
-        {move || parallel.get().then(|| caution(Caution::MixedBatteries))}
+        {move || several.get().then(|| caution(Caution::MixedBatteries))}
         {choice_row(
             app,
             t("bank-system"),
             systems,
             Lens::of(|s| s.bank.system, set_system).choice(&SYSTEMS),
         )}
-        {made_of(app)}
         <div class="fields">
             {NumberField::percent(
                     t("bank-lowest"),
@@ -121,6 +126,7 @@ pub(super) fn view(app: AppState) -> AnyView {
             places,
             Lens::of(|s| s.bank.place, |s, v| s.bank.place = v).choice(&PLACES),
         )}
+        {bank_figures::view(app)}
         {move || {
             if chemistry.get().is_lead() {
                 caution(Caution::Hydrogen)
@@ -130,22 +136,6 @@ pub(super) fn view(app: AppState) -> AnyView {
         }}
         {disclosure(t("bank-more"), false, more(app))}
         {caution(Caution::Fuse)}
-    }
-    .into_any()
-}
-
-/// What the bank comes to, in charge and energy.
-fn made_of(app: AppState) -> AnyView {
-    let words = move || {
-        app.setup.with(|setup| {
-            let bank: &Bank = &setup.bank;
-            let charge = amp_hours(bank.rated_capacity());
-            let energy = watt_hours(bank.system.nominal() * bank.rated_capacity());
-            t_args("bank-makes", &[("charge", Arg::Text(&charge)), ("energy", Arg::Text(&energy))])
-        })
-    };
-    view! {
-        <p class="made-of">{words} {tip(Term::AmpHour)}</p>
     }
     .into_any()
 }
@@ -173,16 +163,40 @@ fn cold(app: AppState) -> AnyView {
 fn more(app: AppState) -> AnyView {
     let cable = Lens::<f64>::of(|s| s.bank.cable.0, |s, v| s.bank.cable = Ohms(v));
     let cable = NumberField::new(t("bank-cable"), "mΩ", CABLE_OHM, cable);
+    let is_24v = Memo::new(move |_| app.setup.with(|s| s.bank.system == SystemVoltage::V24));
+    let block = move || {
+        let count = if is_24v.get() { 3 } else { 2 };
+        let names = vec![t("block-6"), t("block-12"), t("block-24")];
+        select_field(
+            app,
+            t("bank-block"),
+            names.into_iter().take(count).collect(),
+            Lens::of(|s| s.bank.block_volts, set_block).choice(&BLOCKS),
+        )
+    };
     view! {
         <div class="fields">
-            {select_field(
-                app,
-                t("bank-block"),
-                vec![t("block-6"), t("block-12"), t("block-24")],
-                Lens::of(|s| s.bank.block_volts, set_block).choice(&BLOCKS),
-            )}
-            {NumberField { scale: 1000.0, ..cable }.hint(t("bank-cable-hint")).view(app)}
+            {block} {NumberField { scale: 1000.0, ..cable }.hint(t("bank-cable-hint")).view(app)}
         </div>
+        {cable_from_size(app)}
+    }
+    .into_any()
+}
+
+/// Works the resistance of the cables out from their length and size.
+fn cable_from_size(app: AppState) -> AnyView {
+    let (length, size) = (RwSignal::new(2.0), RwSignal::new(25.0));
+    let take = move || {
+        let ohms =
+            copper_loop(Metres(length.get_untracked()), SquareMillimetres(size.get_untracked()));
+        app.edit_apart(|s| s.bank.cable = ohms.min(Ohms(CABLE_OHM.max)));
+    };
+    view! {
+        <div class="fields">
+            {NumberField::new(t("bank-cable-length"), "m", CABLE_M, Lens::aside(length)).view(app)}
+            {NumberField::new(t("bank-cable-size"), "mm²", CABLE_MM2, Lens::aside(size)).view(app)}
+        </div>
+        <div class="button-row">{quiet_button(None, t("bank-cable-take"), take)}</div>
     }
     .into_any()
 }

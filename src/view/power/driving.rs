@@ -25,12 +25,6 @@ fn kind(setup: &Setup) -> usize {
     usize::from(matches!(setup.driving.charger, DrivingCharger::Relay { .. }))
 }
 
-fn set_kind(setup: &mut Setup, choice: usize) {
-    if choice != kind(setup) {
-        setup.driving.charger = if choice == 1 { USUAL_RELAY } else { DrivingCharger::default() };
-    }
-}
-
 pub(super) fn view(app: AppState) -> AnyView {
     let fitted = Memo::new(move |_| app.setup.with(|setup| setup.driving.fitted));
     view! {
@@ -45,6 +39,22 @@ pub(super) fn view(app: AppState) -> AnyView {
     .into_any()
 }
 
+/// The choice of charger. What was typed for the other kind comes back with it.
+fn kind_lens() -> Lens<usize> {
+    let set_aside = StoredValue::new(None::<DrivingCharger>);
+    Lens::new(
+        |setup| Some(kind(setup)),
+        move |setup: &mut Setup, choice| {
+            if choice != kind(setup) {
+                let usual = if choice == 1 { USUAL_RELAY } else { DrivingCharger::default() };
+                let next = set_aside.try_get_value().flatten().unwrap_or(usual);
+                set_aside.try_update_value(|aside| *aside = Some(setup.driving.charger));
+                setup.driving.charger = next;
+            }
+        },
+    )
+}
+
 fn form(app: AppState) -> AnyView {
     let relay = Memo::new(move |_| app.setup.with(|setup| kind(setup) == 1));
     view! {
@@ -53,7 +63,7 @@ fn form(app: AppState) -> AnyView {
                 app,
                 t("driving-charger"),
                 vec![t("charger-dc-dc"), t("charger-relay")],
-                Lens::of(kind, set_kind),
+                kind_lens(),
             )} {tip(Term::DrivingCharger)}
         </div>
         {move || if relay.get() { relay_form(app) } else { dc_dc_form(app) }}
@@ -77,8 +87,9 @@ fn form(app: AppState) -> AnyView {
                 Lens::of(|s| s.driving.from_min, |s, v| s.driving.from_min = v),
             )}
         </div>
-        <p class="field-hint">{t("driving-days-hint")}</p>
+        <p class="field-hint">{t("driving-taper")} " " {t("driving-days-hint")}</p>
         {caution(Caution::Alternator)}
+        {caution(Caution::CableHeat)}
     }
     .into_any()
 }
@@ -97,7 +108,9 @@ fn dc_dc_form(app: AppState) -> AnyView {
     );
     view! {
         <div class="fields">
-            {NumberField::new(t("driving-amps"), "A", CHARGER_A, amps).view(app)}
+            {NumberField::new(t("driving-amps"), "A", CHARGER_A, amps)
+                .hint(t("amps-hint"))
+                .view(app)}
         </div>
     }
     .into_any()

@@ -32,6 +32,7 @@ fn form(app: AppState) -> AnyView {
                     CHARGER_A,
                     Lens::of(|s| s.hook_up.amps.0, |s, v| s.hook_up.amps = Amps(v)),
                 )
+                .hint(t("amps-hint"))
                 .view(app)}
             {every_field(
                 app,

@@ -1,5 +1,6 @@
 //! The inverter.
 
+use super::inverter_figures;
 use crate::model::limits::{
     INVERTER_CUT_OUT_V, INVERTER_FRAC, INVERTER_IDLE_W, INVERTER_SURGE_W, INVERTER_W,
 };
@@ -23,14 +24,27 @@ fn switching(setup: &Setup) -> usize {
     }
 }
 
-fn set_switching(setup: &mut Setup, choice: usize) {
-    if choice != switching(setup) {
-        setup.inverter.switching = match choice {
-            1 => InverterSwitching::AllDay,
-            2 => InverterSwitching::PowerSave { asleep: ASLEEP },
-            _ => InverterSwitching::WhenUsed,
-        };
-    }
+/// The choice of switching. A typed draw asleep comes back with its choice.
+fn switching_lens() -> Lens<usize> {
+    let typed = StoredValue::new(ASLEEP);
+    Lens::new(
+        |setup| Some(switching(setup)),
+        move |setup: &mut Setup, choice| {
+            if choice == switching(setup) {
+                return;
+            }
+            if let InverterSwitching::PowerSave { asleep } = setup.inverter.switching {
+                typed.try_update_value(|typed| *typed = asleep);
+            }
+            setup.inverter.switching = match choice {
+                1 => InverterSwitching::AllDay,
+                2 => {
+                    InverterSwitching::PowerSave { asleep: typed.try_get_value().unwrap_or(ASLEEP) }
+                }
+                _ => InverterSwitching::WhenUsed,
+            };
+        },
+    )
 }
 
 pub(super) fn view(app: AppState) -> AnyView {
@@ -42,6 +56,7 @@ pub(super) fn view(app: AppState) -> AnyView {
             None,
             Lens::of(|s| s.inverter.fitted, |s, v| s.inverter.fitted = v),
         )}
+        {move || (!fitted.get()).then(|| inverter_figures::missing(app))}
         {move || fitted.get().then(|| form(app))}
     }
     .into_any()
@@ -111,7 +126,7 @@ fn form(app: AppState) -> AnyView {
             app,
             t("inverter-switching"),
             vec![t("inverter-when-used"), t("inverter-all-day"), t("inverter-power-save")],
-            Lens::of(switching, set_switching),
+            switching_lens(),
         )}
         {move || {
             sleeps
@@ -121,6 +136,7 @@ fn form(app: AppState) -> AnyView {
                         .view(app)
                 })
         }}
+        {inverter_figures::view(app)}
         {disclosure(t("inverter-more"), false, more)}
         {caution(Caution::Mains)}
         {caution(Caution::CableHeat)}

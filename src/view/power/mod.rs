@@ -1,11 +1,15 @@
 //! The battery, the inverter, and everything that charges.
 
 mod bank;
+mod bank_figures;
 mod driving;
 mod every;
 mod hook_up;
 mod inverter;
+mod inverter_figures;
 mod other;
+mod parked;
+mod rows;
 mod solar;
 
 use super::lang::t;
@@ -23,6 +27,7 @@ pub fn view(app: AppState) -> AnyView {
         {section(t("driving-title"), driving::view(app))}
         {section(t("hook-up-title"), hook_up::view(app))}
         {section(t("other-title"), other::view(app))}
+        {section(t("parked-title"), parked::view(app))}
     }
     .into_any()
 }

@@ -1,6 +1,7 @@
 //! Generators, fuel cells and wind turbines.
 
 use super::every::every_field;
+use super::rows::row_keys;
 use crate::i18n::Arg;
 use crate::model::limits::{CHARGER_A, FUEL_L_H, HOURS_A_DAY, MAX_OTHER};
 use crate::model::{OtherSource, OtherSourceKind};
@@ -17,8 +18,24 @@ use leptos::prelude::*;
 const KINDS: [OtherSourceKind; 3] =
     [OtherSourceKind::Generator, OtherSourceKind::FuelCell, OtherSourceKind::Wind];
 
+/// Methanol a fuel cell burns for some 6 A [L/h] (common practice, no source).
+const FUEL_CELL_L_H: Litres = Litres(0.07);
+
+/// Another kind burns another amount; wind burns none.
+fn set_kind(source: &mut OtherSource, kind: OtherSourceKind) {
+    if source.kind != kind {
+        source.kind = kind;
+        source.fuel_per_hour = match kind {
+            OtherSourceKind::Generator => OtherSource::default().fuel_per_hour,
+            OtherSourceKind::FuelCell => FUEL_CELL_L_H,
+            OtherSourceKind::Wind => Litres::ZERO,
+        };
+    }
+}
+
 pub(super) fn view(app: AppState) -> AnyView {
-    let count = Memo::new(move |_| app.setup.with(|setup| setup.other.len()));
+    let keys = row_keys(app, |setup| &setup.other);
+    let count = Memo::new(move |_| keys.with(Vec::len));
     let burns = Memo::new(move |_| {
         app.setup
             .with(|setup| setup.other.iter().any(|source| source.kind != OtherSourceKind::Wind))
@@ -28,7 +45,7 @@ pub(super) fn view(app: AppState) -> AnyView {
         {move || {
             (count.get() == 0).then(|| view! { <p class="quiet">{t("other-none")}</p> })
         }}
-        {move || (0..count.get()).map(|row| source(app, row)).collect::<Vec<_>>()}
+        <For each=move || keys.get() key=|key| *key children=move |(_, row)| source(app, row) />
         {move || {
             (count.get() < MAX_OTHER).then(|| quiet_button(Some(Icon::Add), t("other-add"), add))
         }}
@@ -67,7 +84,7 @@ fn source(app: AppState, row: usize) -> AnyView {
                 app,
                 t("other-kind"),
                 vec![t("other-generator"), t("other-fuel-cell"), t("other-wind")],
-                Lens::other(row, |o| o.kind, |o, v| o.kind = v).choice(&KINDS),
+                Lens::other(row, |o| o.kind, set_kind).choice(&KINDS),
             )}
             <div class="fields">
                 {NumberField::new(
@@ -76,6 +93,7 @@ fn source(app: AppState, row: usize) -> AnyView {
                         CHARGER_A,
                         Lens::other(row, |o| o.amps.0, |o, v| o.amps = Amps(v)),
                     )
+                    .hint(t("amps-hint"))
                     .view(app)}
                 {every_field(
                     app,
@@ -108,6 +126,9 @@ fn source(app: AppState, row: usize) -> AnyView {
                         })
                 }}
             </div>
+            {move || {
+                (!burns.get()).then(|| view! { <p class="field-hint">{t("other-wind-hint")}</p> })
+            }}
             <div class="button-row">{quiet_button(Some(Icon::Delete), t("other-delete"), delete)}</div>
         </fieldset>
     }

@@ -1,5 +1,6 @@
 //! Solar arrays: panels of one tilt and facing on one controller.
 
+use super::rows::row_keys;
 use crate::i18n::Arg;
 use crate::model::limits::{
     CONTROLLER_FRAC, DIRT_FRAC, FACING_DEG, FRAC, MAX_ARRAYS, SELF_USE_W, SMALL_LOSS_FRAC, SOLAR_W,
@@ -32,13 +33,21 @@ const COMPASS: [&str; 8] = [
 ];
 
 pub(super) fn view(app: AppState) -> AnyView {
-    let count = Memo::new(move |_| app.setup.with(|setup| setup.solar.len()));
-    let add = move || app.edit_apart(|setup| setup.solar.push(SolarArray::default()));
+    let keys = row_keys(app, |setup| &setup.solar);
+    let count = Memo::new(move |_| keys.with(Vec::len));
+    let add = move || {
+        app.edit_apart(|setup| {
+            // Panels face the equator unless somebody says otherwise.
+            let southern = setup.trip.place.latitude.0 < 0.0;
+            let facing = Degrees(if southern { 0.0 } else { 180.0 });
+            setup.solar.push(SolarArray { facing, ..SolarArray::default() });
+        });
+    };
     view! {
         {move || {
             (count.get() == 0).then(|| view! { <p class="quiet">{t("solar-none")}</p> })
         }}
-        {move || (0..count.get()).map(|row| array(app, row)).collect::<Vec<_>>()}
+        <For each=move || keys.get() key=|key| *key children=move |(_, row)| array(app, row) />
         {move || {
             (count.get() < MAX_ARRAYS)
                 .then(|| quiet_button(Some(Icon::Add), t("solar-add"), add))
@@ -49,7 +58,11 @@ pub(super) fn view(app: AppState) -> AnyView {
 }
 
 fn array(app: AppState, row: usize) -> AnyView {
-    let number = t_args("solar-number", &[("n", Arg::Count(row as i32 + 1))]);
+    let title = move || {
+        let name = app.setup.with(|setup| setup.solar.get(row).map(|array| array.name.clone()));
+        name.filter(|name| !name.trim().is_empty())
+            .unwrap_or_else(|| t_args("solar-number", &[("n", Arg::Count(row as i32 + 1))]))
+    };
     let told = t_args("solar-deleted", &[("n", Arg::Count(row as i32 + 1))]);
     let delete = move || {
         app.edit_with_undo(told.clone(), |setup| {
@@ -58,6 +71,16 @@ fn array(app: AppState, row: usize) -> AnyView {
             }
         });
     };
+    let duplicate = move || {
+        app.edit_apart(|setup| {
+            if let Some(twin) = setup.solar.get(row).cloned()
+                && setup.solar.len() < MAX_ARRAYS
+            {
+                setup.solar.insert(row + 1, twin);
+            }
+        });
+    };
+    let may_grow = Memo::new(move |_| app.setup.with(|setup| setup.solar.len() < MAX_ARRAYS));
     let facing = Lens::array(row, |a| a.facing.0, |a, v| a.facing = Degrees(v));
     let point = facing.clone().map(
         |degrees| (degrees / 45.0).round().rem_euclid(8.0) as usize,
@@ -68,7 +91,7 @@ fn array(app: AppState, row: usize) -> AnyView {
     });
     view! {
         <fieldset class="group row-card">
-            <legend>{number}</legend>
+            <legend>{title}</legend>
             {toggle(
                 app,
                 t("counts-in"),
@@ -129,7 +152,16 @@ fn array(app: AppState, row: usize) -> AnyView {
             )}
             {disclosure(t("solar-shade"), false, shade(app, row))}
             {disclosure(t("solar-losses"), false, losses(app, row))}
-            <div class="button-row">{quiet_button(Some(Icon::Delete), t("solar-delete"), delete)}</div>
+            <div class="button-row">
+                {move || {
+                    may_grow
+                        .get()
+                        .then(|| {
+                            quiet_button(Some(Icon::Duplicate), t("solar-duplicate"), duplicate)
+                        })
+                }}
+                {quiet_button(Some(Icon::Delete), t("solar-delete"), delete)}
+            </div>
         </fieldset>
     }
     .into_any()
@@ -170,15 +202,25 @@ fn shade(app: AppState, row: usize) -> AnyView {
 
 fn losses(app: AppState, row: usize) -> AnyView {
     let parts: Vec<(String, _, Part)> = vec![
-        (
-            t("solar-efficiency"),
-            CONTROLLER_FRAC,
-            (|a| a.controller_frac, |a, v| a.controller_frac = v),
-        ),
         (t("solar-dirt"), DIRT_FRAC, (|a| a.dirt_frac, |a, v| a.dirt_frac = v)),
         (t("solar-wiring"), SMALL_LOSS_FRAC, (|a| a.wiring_frac, |a, v| a.wiring_frac = v)),
         (t("solar-mismatch"), SMALL_LOSS_FRAC, (|a| a.mismatch_frac, |a, v| a.mismatch_frac = v)),
     ];
+    let is_mppt = Memo::new(move |_| {
+        app.setup.with(|setup| {
+            setup.solar.get(row).is_some_and(|array| array.controller == Controller::Mppt)
+        })
+    });
+    let efficiency = move || {
+        is_mppt.get().then(|| {
+            NumberField::percent(
+                t("solar-efficiency"),
+                CONTROLLER_FRAC,
+                Lens::array(row, |a| a.controller_frac, |a, v| a.controller_frac = v),
+            )
+            .view(app)
+        })
+    };
     let coefficient = NumberField::new(
         t("solar-temperature"),
         "%/K",
@@ -193,7 +235,10 @@ fn losses(app: AppState, row: usize) -> AnyView {
     );
     view! {
         <div class="fields">
-            {shares(app, row, parts)} {NumberField { scale: 100.0, ..coefficient }.view(app)}
+            {efficiency} {shares(app, row, parts)}
+            {NumberField { scale: 100.0, ..coefficient }
+                .hint(t("solar-temperature-hint"))
+                .view(app)}
             {own_use.view(app)}
         </div>
         {text_field(

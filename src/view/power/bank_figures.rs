@@ -1,0 +1,85 @@
+//! From the label of the battery to what can be used, and what the cold of this trip leaves.
+
+use crate::i18n::Arg;
+use crate::model::{Bank, Climate, Trip};
+use crate::physics::battery::UsableEnergy;
+use crate::physics::battery::temperature::battery_temperature;
+use crate::units::{Celsius, WattHours};
+use crate::view::lang::{amp_hours, celsius, percent, t, t_args, volts, watt_hours};
+use crate::view::outlook::Calculation;
+use crate::view::state::AppState;
+use crate::view::widgets::{Fact, facts};
+use leptos::prelude::*;
+
+/// At this temperature batteries are rated [degrees Celsius].
+const RATED_AT: Celsius = Celsius(25.0);
+
+/// The bill from label to usable energy, and the same on a cold night of the trip.
+pub(super) fn view(app: AppState) -> AnyView {
+    let bank = Memo::new(move |_| app.setup.with(|s| s.bank.clone()));
+    let coldest = coldest_hour(app);
+    view! {
+        <div class="figures" aria-live="off">
+            {move || bank.with(bill)}
+            {move || bank.with(|bank| on_the_trip(bank, coldest.get()))}
+        </div>
+    }
+    .into_any()
+}
+
+fn bill(bank: &Bank) -> AnyView {
+    let energy = UsableEnergy::at(bank, RATED_AT);
+    let capacity = amp_hours(bank.rated_capacity());
+    let system = volts(bank.system.nominal());
+    let label =
+        t_args("bank-label", &[("ah", Arg::Text(&capacity)), ("volts", Arg::Text(&system))]);
+    let mut rows = vec![
+        Fact::new(label, watt_hours(energy.label)),
+        Fact::new(t("bank-real-voltage"), signed(energy.real_voltage)),
+    ];
+    if energy.aged > WattHours(0.5) {
+        rows.push(Fact::new(t("bank-aged"), signed(-energy.aged)));
+    }
+    let lowest = percent(bank.soc_min_frac);
+    let kept_back = t_args("bank-kept-back", &[("lowest", Arg::Text(&lowest))]);
+    rows.push(Fact::new(kept_back, signed(-energy.kept_back)));
+    let at = celsius(RATED_AT);
+    let usable = t_args("bank-usable", &[("at", Arg::Text(&at))]);
+    rows.push(Fact::total(usable, watt_hours(energy.usable)));
+    facts(rows)
+}
+
+fn on_the_trip(bank: &Bank, at: Celsius) -> AnyView {
+    let energy = UsableEnergy::at(bank, at);
+    let (at, usable) = (celsius(at), watt_hours(energy.usable));
+    let text = t_args("bank-usable-trip", &[("at", Arg::Text(&at)), ("wh", Arg::Text(&usable))]);
+    view! { <p class="field-hint">{text}" "{t("bank-usable-fast")}</p> }.into_any()
+}
+
+fn signed(energy: WattHours) -> String {
+    let sign = if energy.0 < 0.0 { '−' } else { '+' };
+    format!("{sign}{}", watt_hours(energy.abs()))
+}
+
+/// Battery temperature in the coldest hour of a usual day in the month of arrival.
+pub(super) fn coldest_hour(app: AppState) -> Memo<Celsius> {
+    let calculation = use_context::<Calculation>();
+    Memo::new(move |_| {
+        let climate = calculation.and_then(|calculation| calculation.climate.get());
+        app.setup.with(|setup| {
+            let (mean, half_range_k) = air_of_arrival(climate.as_ref(), &setup.trip);
+            (0..24)
+                .map(|hour| f64::from(hour) + 0.5)
+                .map(|hour| battery_temperature(setup.bank.place, mean, half_range_k, hour))
+                .fold(Celsius(f64::INFINITY), Celsius::min)
+        })
+    })
+}
+
+/// Mean air and half the day-night range [K] of the month of arrival, the user's own mean first.
+fn air_of_arrival(climate: Option<&Climate>, trip: &Trip) -> (Celsius, f64) {
+    let month = usize::from(u8::from(trip.start().month()) - 1);
+    let usual = climate.and_then(|climate| climate.air.get(month).copied());
+    let half_range_k = climate.and_then(|climate| climate.half_range_k.get(month).copied());
+    (trip.own_air.or(usual).unwrap_or(Celsius(15.0)), half_range_k.unwrap_or(0.0))
+}
