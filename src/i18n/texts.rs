@@ -16,6 +16,7 @@ pub const ENGLISH: &[&str] = &[
     include_str!("en/catalogue.ftl"),
     include_str!("en/chart.ftl"),
     include_str!("en/change.ftl"),
+    include_str!("en/tools.ftl"),
 ];
 
 /// A value put into a text.

@@ -51,6 +51,8 @@ pub enum Icon {
     Generator,
     /// A tick.
     Done,
+    /// A chevron pointing back.
+    Back,
 }
 
 impl Icon {
@@ -91,6 +93,7 @@ impl Icon {
                 "M4 9h12v9H4zM16 12h3v3h-3M8 9V6h4v3M7 18v2M13 18v2M10 11.5l-1.5 2h3l-1.5 2"
             }
             Self::Done => "M5 12.5l5 5 9-11",
+            Self::Back => "M15 5l-7 7 7 7",
         }
     }
 }

@@ -14,7 +14,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
 /// Files of a language, in `i18n/<code>/` beside the page.
-const FILES: [&str; 10] = [
+const FILES: [&str; 11] = [
     "page.ftl",
     "widgets.ftl",
     "loads.ftl",
@@ -24,6 +24,7 @@ const FILES: [&str; 10] = [
     "safety.ftl",
     "chart.ftl",
     "change.ftl",
+    "tools.ftl",
     "catalogue.ftl",
 ];
 

@@ -20,6 +20,7 @@ pub mod power;
 pub mod shell;
 pub mod state;
 pub mod storage;
+pub mod tools;
 pub mod trip;
 pub mod widgets;
 

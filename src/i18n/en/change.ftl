@@ -1,7 +1,7 @@
 # What to change: what helps, ways to more nights, what to buy, setups side by side.
 change-parts = Ways to look at it
 part-helps = What helps
-part-ways = Ways to more nights
+part-ways = More nights
 change-working = Playing it all through…
 change-failed = This cannot be worked out: a figure of the weather or the climate makes no sense. Please look at Trip.
 change-beware = Caution:

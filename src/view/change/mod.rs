@@ -1,14 +1,17 @@
-//! What to change: what helps, ways to more nights, what to buy, setups side by side, the year,
-//! and the tools for on site and the workshop.
+//! What to change: what helps, ways to more nights, what to buy, setups side by side, the year;
+//! and the tools for on site and the workshop, which open in the same place.
 
 pub mod helps;
 pub mod ways;
 pub mod words;
 pub mod work;
 
+use super::icons::Icon;
 use super::lang::{key, t};
 use super::outlook::Calculation;
 use super::state::{AppState, Tab};
+use super::tools::{self, on_site};
+use super::widgets::quiet_button;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
@@ -20,24 +23,38 @@ pub enum Part {
     Helps,
     /// Ways to a number of nights.
     Ways,
+    /// Tool: readings on site.
+    OnSite,
 }
 
 impl Part {
-    /// All of them, in the order they are offered.
-    pub const ALL: [Self; 2] = [Self::Helps, Self::Ways];
+    /// What is decided with, in the order it is offered.
+    pub const DECISIONS: [Self; 2] = [Self::Helps, Self::Ways];
+    /// Tools, in the order they are offered.
+    pub const TOOLS: [Self; 1] = [Self::OnSite];
 
-    fn title(self) -> String {
+    /// Its name on the page.
+    #[must_use]
+    pub fn title(self) -> String {
         t(match self {
             Self::Helps => key!("part-helps"),
             Self::Ways => key!("part-ways"),
+            Self::OnSite => key!("part-on-site"),
         })
     }
 
-    fn word(self) -> &'static str {
+    /// Its name in the markup.
+    #[must_use]
+    pub fn word(self) -> &'static str {
         match self {
             Self::Helps => "helps",
             Self::Ways => "ways",
+            Self::OnSite => "on-site",
         }
+    }
+
+    fn is_tool(self) -> bool {
+        Self::TOOLS.contains(&self)
     }
 }
 
@@ -48,6 +65,8 @@ pub struct Deciding {
     pub part: RwSignal<Part>,
     helps: helps::Kept,
     ways: ways::Kept,
+    reading: on_site::Draft,
+    learned: on_site::Kept,
 }
 
 impl Default for Deciding {
@@ -56,6 +75,8 @@ impl Default for Deciding {
             part: RwSignal::new(Part::default()),
             helps: RwSignal::new(None),
             ways: ways::Kept::default(),
+            reading: on_site::Draft::default(),
+            learned: RwSignal::new(None),
         }
     }
 }
@@ -65,6 +86,7 @@ impl Deciding {
     pub fn show(self, app: AppState, part: Part) {
         self.part.try_set(part);
         app.go(Tab::Change);
+        focus("change-title");
     }
 }
 
@@ -77,7 +99,22 @@ pub fn view(app: AppState) -> AnyView {
         // Both are provided where the page is made.
         return ().into_any();
     };
-    let parts: Vec<AnyView> = Part::ALL
+    let part = deciding.part;
+    let tool = Memo::new(move |_| part.get().is_tool());
+    view! {
+        {move || if tool.get() { tool_head(app, deciding) } else { choices(part) }}
+        {move || match part.get() {
+            Part::Helps => helps::view(app, calculation, deciding.helps),
+            Part::Ways => ways::view(app, calculation, deciding.ways),
+            Part::OnSite => on_site::view(app, calculation, deciding.reading, deciding.learned),
+        }}
+        {move || (!tool.get()).then(|| tools::links(app))}
+    }
+    .into_any()
+}
+
+fn choices(shown: RwSignal<Part>) -> AnyView {
+    let parts: Vec<AnyView> = Part::DECISIONS
         .into_iter()
         .map(|part| {
             view! {
@@ -85,9 +122,9 @@ pub fn view(app: AppState) -> AnyView {
                     type="button"
                     class="part"
                     data-part=part.word()
-                    aria-current=move || (deciding.part.get() == part).then_some("true")
+                    aria-current=move || (shown.get() == part).then_some("true")
                     on:click=move |_| {
-                        deciding.part.try_set(part);
+                        shown.try_set(part);
                     }
                 >
                     {part.title()}
@@ -97,18 +134,25 @@ pub fn view(app: AppState) -> AnyView {
         })
         .collect();
     view! {
-        <h1>{t("change-title")}</h1>
+        <h1 id="change-title" tabindex="-1">{t("change-title")}</h1>
         <nav class="parts" aria-label=t("change-parts")>{parts}</nav>
-        {move || match deciding.part.get() {
-            Part::Helps => helps::view(app, calculation, deciding.helps),
-            Part::Ways => ways::view(app, calculation, deciding.ways),
-        }}
+    }
+    .into_any()
+}
+
+fn tool_head(app: AppState, deciding: Deciding) -> AnyView {
+    let back = move || deciding.show(app, Part::default());
+    view! {
+        <div class="tool-head">
+            {quiet_button(Some(Icon::Back), t("tools-back"), back)}
+            <h1 id="change-title" tabindex="-1">{move || deciding.part.get().title()}</h1>
+        </div>
     }
     .into_any()
 }
 
 /// Moves the focus to the element with this id, where what had it is about to go.
-fn focus(id: &str) {
+pub fn focus(id: &str) {
     let element = document().get_element_by_id(id);
     if let Some(element) = element.and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok()) {
         // Fails only for an element that cannot take the focus; then it stays where it is.
