@@ -18,6 +18,7 @@ pub mod offline;
 pub mod outlook;
 pub mod power;
 pub mod shell;
+pub mod start;
 pub mod state;
 pub mod storage;
 pub mod tools;

@@ -9,11 +9,11 @@ use super::offline::Offline;
 use super::outlook::Calculation;
 use super::state::{AppState, Kept, Tab};
 use super::storage::StorageFault;
-use super::widgets::{LanternLevel, icon_button, lantern, lantern_sprite, toasts};
-use super::{loads, more, outlook, power, trip};
+use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, toasts};
+use super::{loads, more, outlook, power, start, trip};
 use crate::i18n::Lang;
-use crate::model::Setup;
 use crate::model::example::example_setup;
+use leptos::html::Main;
 use leptos::prelude::*;
 
 /// The whole page.
@@ -37,13 +37,28 @@ pub fn App() -> impl IntoView {
     }
     move || {
         app.lang.track();
-        page(app, answer, needs, offline)
+        page(app, answer, needs, calculation, offline)
     }
 }
 
-fn page(app: AppState, answer: Answer, needs: Memo<Needs>, offline: Offline) -> AnyView {
+fn page(
+    app: AppState,
+    answer: Answer,
+    needs: Memo<Needs>,
+    calculation: Calculation,
+    offline: Offline,
+) -> AnyView {
+    let starting = Sheet::default();
+    let main: NodeRef<Main> = NodeRef::new();
+    // A link would put "#main" where the address carries a shared setup.
+    let skip = move |_| {
+        if let Some(main) = main.get_untracked() {
+            // Fails only for an element that is gone.
+            let _ = main.focus();
+        }
+    };
     view! {
-        <a class="skip" href="#main">{t("skip-to-main")}</a>
+        <button type="button" class="skip" on:click=skip>{t("skip-to-main")}</button>
         {lantern_sprite()}
         <div class="frame" data-tab=move || tab_word(app.tab.get())>
             <header class="top">
@@ -54,19 +69,20 @@ fn page(app: AppState, answer: Answer, needs: Memo<Needs>, offline: Offline) -> 
                 }}
             </header>
             {navigation(app)}
-            {notices(app, offline)}
+            {notices(app, offline, starting)}
             {answer::glance(app, answer)}
             <aside class="answer-side">{answer::summary(answer)}</aside>
-            <main id="main" tabindex="-1">
+            <main node_ref=main tabindex="-1">
                 {move || match app.tab.get() {
                     Tab::Nights => answer::details(answer),
                     Tab::Loads => loads::view(app, needs),
                     Tab::Power => power::view(app),
-                    Tab::Trip => trip::view(app),
+                    Tab::Trip => trip::view(app, calculation),
                     Tab::Change => change::view(app),
                     Tab::More => more::view(app),
                 }}
             </main>
+            {start::view(app, starting)}
             {toasts(app)}
         </div>
     }
@@ -118,13 +134,8 @@ fn navigation(app: AppState) -> AnyView {
 }
 
 /// What the reader has to know about storage and about the example.
-fn notices(app: AppState, offline: Offline) -> AnyView {
+fn notices(app: AppState, offline: Offline, starting: Sheet) -> AnyView {
     let example = Memo::new(move |_| app.setup.with(|setup| setup.example));
-    let clear = move || {
-        app.edit_with_undo(t("toast-cleared"), |setup| {
-            *setup = Setup { trip: setup.trip.clone(), ..Setup::default() };
-        });
-    };
     view! {
         <div class="notices">
             {move || {
@@ -166,7 +177,7 @@ fn notices(app: AppState, offline: Offline) -> AnyView {
                         view! {
                             <p class="notice notice-example">
                                 {t("example-told")} " "
-                                <button type="button" class="in-text" on:click=move |_| clear()>
+                                <button type="button" class="in-text" on:click=move |_| starting.show()>
                                     {t("example-clear")}
                                 </button>
                             </p>

@@ -149,6 +149,19 @@ impl AppState {
         state
     }
 
+    /// The same page around another setup that is neither shown nor stored, for a form that only
+    /// makes a setup. Changes to it cannot be taken back.
+    #[must_use]
+    pub fn scratch(self, setup: Setup) -> Self {
+        Self {
+            setup: RwSignal::new(setup),
+            undo_depth: RwSignal::new(0),
+            before: StoredValue::new(Vec::new()),
+            last_edit_ms: StoredValue::new(f64::NEG_INFINITY),
+            ..self
+        }
+    }
+
     /// Saves after changes and keeps the look in force.
     fn follow(self) {
         Effect::new(move |first: Option<()>| {

@@ -236,11 +236,12 @@ fn notes(facts: &Facts<'_>) -> Vec<String> {
 }
 
 /// How sure the answer is and what it rests on.
-fn certainty(facts: &Facts<'_>) -> Vec<String> {
-    let climate = facts.climate;
+/// Where the climate comes from and how good it is.
+#[must_use]
+pub fn climate_source(climate: &Climate) -> String {
     let accuracy = percent(climate.accuracy_frac);
     let accuracy = ("accuracy", Arg::Text(&accuracy));
-    let source = match climate.source {
+    match climate.source {
         ClimateSource::OwnSun { .. } => t_args("sure-own", &[accuracy]),
         ClimateSource::Grid => t_args(
             "sure-grid",
@@ -258,7 +259,11 @@ fn certainty(facts: &Facts<'_>) -> Vec<String> {
             )
         }
         ClimateSource::Latitude => t_args("sure-latitude", &[accuracy]),
-    };
+    }
+}
+
+fn certainty(facts: &Facts<'_>) -> Vec<String> {
+    let source = climate_source(facts.climate);
     let certain = facts.odds.is_some_and(|odds| odds.certain);
     let odds = if certain { t("sure-no-chance") } else { t("sure-odds") };
     vec![odds, source, t("sure-average"), t("sure-limits")]

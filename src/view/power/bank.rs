@@ -22,7 +22,7 @@ const PLACES: [BatteryPlace; 3] =
 
 /// Name of a chemistry.
 #[must_use]
-pub(super) fn chemistry_name(chemistry: Chemistry) -> String {
+pub fn chemistry_name(chemistry: Chemistry) -> String {
     t(match chemistry {
         Chemistry::Flooded => key!("chemistry-flooded"),
         Chemistry::Agm => key!("chemistry-agm"),

@@ -12,6 +12,8 @@ mod parked;
 mod rows;
 mod solar;
 
+pub(super) use bank::chemistry_name;
+
 use super::lang::t;
 use super::state::AppState;
 use leptos::prelude::*;

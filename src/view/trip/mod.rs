@@ -1,9 +1,41 @@
-//! Filled by the editors.
+//! Where, when, for how long, and what the days bring.
+
+mod climate;
+mod dates;
+mod day_rows;
+mod locate;
+pub(super) mod place;
+
+pub(super) use dates::fields as date_fields;
+
+use super::lang::t;
+use super::outlook::Calculation;
 use super::state::AppState;
+use super::widgets::disclosure;
 use leptos::prelude::*;
 
-/// The part.
+/// The part "Trip".
 #[must_use]
-pub fn view(_app: AppState) -> AnyView {
-    ().into_any()
+pub fn view(app: AppState, calculation: Calculation) -> AnyView {
+    view! {
+        <h1>{t("trip-title")}</h1>
+        <section class="card">
+            <h2>{t("place-title")}</h2>
+            {place::view(app)}
+        </section>
+        <section class="card">
+            <h2>{t("dates-title")}</h2>
+            {dates::view(app)}
+        </section>
+        <section class="card">
+            <h2>{t("days-title")}</h2>
+            {day_rows::view(app)}
+        </section>
+        <section class="card">
+            <h2>{t("climate-title")}</h2>
+            {climate::source(calculation)}
+            {disclosure(t("climate-own"), false, climate::own(app))}
+        </section>
+    }
+    .into_any()
 }

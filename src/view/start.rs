@@ -1,0 +1,141 @@
+//! A start of one's own: what one travels in, what battery and solar, where and when.
+
+use super::lang::{key, t};
+use super::lens::Lens;
+use super::state::{AppState, Tab};
+use super::trip::{date_fields, place};
+use super::widgets::{
+    NumberField, Sheet, Term, button, choice_row, quiet_button, radios, sheet as sheet_view,
+};
+use crate::i18n::Arg;
+use crate::model::example::{Start, Vehicle, start_setup};
+use crate::model::limits::{CAPACITY_AH, SOLAR_W};
+use crate::model::{Chemistry, Setup, SolarArray, Trip};
+use crate::units::{AmpHours, Watts};
+use crate::view::icons::Icon;
+use crate::view::lang::t_args;
+use crate::view::power::chemistry_name;
+use leptos::prelude::*;
+
+/// The sheet with the three questions.
+#[must_use]
+pub fn view(app: AppState, sheet: Sheet) -> AnyView {
+    sheet_view(sheet, t("start-title"), move || questions(app, sheet))
+}
+
+fn questions(app: AppState, sheet: Sheet) -> AnyView {
+    let form = app.scratch(Setup {
+        solar: vec![SolarArray::default()],
+        trip: today(app.setup.with_untracked(|setup| setup.trip.clone())),
+        ..Setup::default()
+    });
+    let vehicle = RwSignal::new(0_usize);
+    let vehicles = Vehicle::ALL.into_iter().map(vehicle_name).collect();
+    let go = move || {
+        let start = form.setup.with_untracked(|setup| {
+            start_of(setup, Vehicle::ALL.get(vehicle.get_untracked()).copied())
+        });
+        let day = form.setup.with_untracked(|setup| setup.trip.day);
+        sheet.close();
+        app.go(Tab::Nights);
+        app.edit_with_undo(t("start-done"), |setup| {
+            *setup = start_setup(&start);
+            setup.trip.day = day;
+        });
+    };
+    let blank = move || {
+        let trip = form.setup.with_untracked(|setup| setup.trip.clone());
+        sheet.close();
+        app.go(Tab::Loads);
+        app.edit_with_undo(t("toast-cleared"), |setup| *setup = Setup { trip, ..Setup::default() });
+    };
+    let here = move || {
+        let name = form.setup.with(|setup| setup.trip.place.name.clone());
+        t_args("start-place", &[("place", Arg::Text(&name))])
+    };
+    let chemistries = Chemistry::ALL.into_iter().map(chemistry_name).collect();
+    let chosen = Signal::derive(move || Some(vehicle.get()));
+    view! {
+        <p class="quiet">{t("start-told")}</p>
+        <h3>{t("start-vehicle")}</h3>
+        {radios(
+            t("start-vehicle-legend"),
+            vehicles,
+            chosen,
+            move |index| {
+                vehicle.try_set(index);
+            },
+        )}
+        <h3>{t("start-battery")}</h3>
+        {choice_row(
+            form,
+            t("start-chemistry"),
+            chemistries,
+            Lens::of(|s| s.bank.chemistry, |s, v| s.bank.chemistry = v).choice(&Chemistry::ALL),
+        )}
+        <div class="fields">
+            {NumberField::new(
+                    t("start-capacity"),
+                    "Ah",
+                    CAPACITY_AH,
+                    Lens::of(|s| s.bank.capacity_20h.0, |s, v| s.bank.capacity_20h = AmpHours(v)),
+                )
+                .term(Term::AmpHour)
+                .view(form)}
+            {NumberField::new(
+                    t("start-solar"),
+                    "W",
+                    SOLAR_W,
+                    Lens::array(0, |a| a.peak.0, |a, v| a.peak = Watts(v)),
+                )
+                .term(Term::WattPeak)
+                .hint(t("start-solar-hint"))
+                .view(form)}
+        </div>
+        <h3>{t("start-trip")}</h3>
+        <p>{here}</p>
+        {place::finder(form)}
+        <div class="fields">{date_fields(form)}</div>
+        <div class="button-row">
+            {quiet_button(None, t("start-blank"), blank)}
+            {button(Some(Icon::Done), t("start-go"), go)}
+        </div>
+    }
+    .into_any()
+}
+
+fn vehicle_name(vehicle: Vehicle) -> String {
+    t(match vehicle {
+        Vehicle::Van => key!("vehicle-van"),
+        Vehicle::Caravan => key!("vehicle-caravan"),
+        Vehicle::Motorhome => key!("vehicle-motorhome"),
+    })
+}
+
+fn start_of(setup: &Setup, vehicle: Option<Vehicle>) -> Start {
+    let trip = &setup.trip;
+    Start {
+        vehicle: vehicle.unwrap_or(Vehicle::Van),
+        chemistry: setup.bank.chemistry,
+        capacity: setup.bank.capacity_20h,
+        solar_peak: setup.solar.first().map_or(Watts::ZERO, |array| array.peak),
+        place: trip.place.clone(),
+        utc_offset_min: trip.utc_offset_min,
+        year: trip.year,
+        month: trip.month,
+        nights: trip.nights,
+    }
+}
+
+/// A trip to the same place that begins today by the device's calendar, on its clock.
+fn today(trip: Trip) -> Trip {
+    let now = js_sys::Date::new_0();
+    Trip {
+        place: trip.place,
+        year: u16::try_from(now.get_full_year()).unwrap_or(trip.year).clamp(2000, 2099),
+        month: u8::try_from(now.get_month() + 1).unwrap_or(trip.month),
+        day: u8::try_from(now.get_date()).unwrap_or(trip.day),
+        utc_offset_min: -(now.get_timezone_offset() as i16),
+        ..Trip::default()
+    }
+}

@@ -1,0 +1,236 @@
+//! The place: by name, by coordinates, or where the device is.
+
+use super::locate;
+use crate::i18n::Arg;
+use crate::model::limits::{ALTITUDE_M, LATITUDE_DEG, LONGITUDE_DEG, MAX_NAME_CHARS};
+use crate::model::places::coordinates::{self, CoordinateError};
+use crate::model::places::{nearest, search};
+use crate::model::{Place, Setup};
+use crate::units::{Degrees, Metres};
+use crate::view::icons::{Icon, icon};
+use crate::view::lang::{number, quantity, t, t_args};
+use crate::view::lens::Lens;
+use crate::view::state::AppState;
+use crate::view::widgets::{NumberField, disclosure, fresh_id, quiet_button};
+use leptos::ev::Event;
+use leptos::prelude::*;
+
+/// Towns listed while typing.
+const LISTED: usize = 8;
+/// A town farther than this [km] does not name a point.
+const NAMES_WITHIN_KM: f64 = 60.0;
+/// A town farther than this [km] says nothing of the height.
+const HEIGHT_WITHIN_KM: f64 = 25.0;
+/// A clock farther than this from the sun's own [min] is taken for another continent's.
+const CLOCK_OFF_MIN: f64 = 180.0;
+
+/// What the typed text leads to.
+#[derive(Clone, PartialEq)]
+enum Found {
+    Nothing,
+    Places(Vec<Place>),
+    Fault(String),
+}
+
+/// Place of the trip: shown, searched, located, and its figures.
+#[must_use]
+pub fn view(app: AppState) -> AnyView {
+    view! {
+        <p class="place-now">{icon(Icon::Place)} <span>{move || app.setup.with(here)}</span></p>
+        {finder(app)}
+        {disclosure(t("place-figures"), false, figures(app))}
+    }
+    .into_any()
+}
+
+/// The search field with what it finds, and the device's position.
+#[must_use]
+pub fn finder(app: AppState) -> AnyView {
+    let query = RwSignal::new(String::new());
+    let trouble = RwSignal::new(None::<String>);
+    let found = Memo::new(move |_| query.with(|query| find(query)));
+    let take = move |place: Place| {
+        query.try_set(String::new());
+        trouble.try_set(None);
+        put(app, place);
+    };
+    let locate = move || {
+        trouble.try_set(Some(t("locate-asking")));
+        locate::ask(move |answer| match answer {
+            Ok((latitude, longitude)) => take(at(latitude, longitude)),
+            Err(words) => {
+                trouble.try_set(Some(words));
+            }
+        });
+    };
+    let id = fresh_id("place");
+    let note = format!("{id}-n");
+    view! {
+        <div class="field">
+            <div class="field-head"><label for=id.clone()>{t("place-search")}</label></div>
+            <div class="field-box">
+                <input
+                    id=id
+                    type="text"
+                    autocomplete="off"
+                    aria-describedby=note.clone()
+                    placeholder=t("place-search-hint")
+                    prop:value=move || query.get()
+                    on:input=move |event: Event| {
+                        query.try_set(event_target_value(&event));
+                    }
+                />
+            </div>
+            <p class="field-hint" id=note role="status">
+                {move || match found.get() {
+                    Found::Nothing => trouble.get().unwrap_or_default(),
+                    Found::Fault(words) => words,
+                    Found::Places(places) => {
+                        t_args("place-found", &[("n", Arg::Count(places.len() as i32))])
+                    }
+                }}
+            </p>
+            {move || match found.get() {
+                Found::Places(places) => {
+                    let rows: Vec<AnyView> =
+                        places.into_iter().map(|place| choice(place, take)).collect();
+                    view! { <ul class="find-list">{rows}</ul> }.into_any()
+                }
+                _ => ().into_any(),
+            }}
+        </div>
+        <div class="button-row">{quiet_button(Some(Icon::Place), t("locate"), locate)}</div>
+    }
+    .into_any()
+}
+
+fn choice(place: Place, take: impl Fn(Place) + Copy + 'static) -> AnyView {
+    let name = place.name.clone();
+    let figures = position(&place);
+    view! {
+        <li>
+            <button type="button" class="find-entry" on:click=move |_| take(place.clone())>
+                <span class="find-name">{name}</span>
+                <small>{figures}</small>
+            </button>
+        </li>
+    }
+    .into_any()
+}
+
+fn find(query: &str) -> Found {
+    if query.trim().is_empty() {
+        return Found::Nothing;
+    }
+    match coordinates::parse(query) {
+        Ok((latitude, longitude)) => Found::Places(vec![at(latitude, longitude)]),
+        Err(CoordinateError::NotCoordinates) => {
+            let places: Vec<Place> =
+                search(query, LISTED).into_iter().map(|town| town.to_place()).collect();
+            if places.is_empty() { Found::Fault(t("place-none")) } else { Found::Places(places) }
+        }
+        Err(fault) => Found::Fault(fault_words(fault)),
+    }
+}
+
+fn fault_words(fault: CoordinateError) -> String {
+    match fault {
+        CoordinateError::NotCoordinates => t("place-none"),
+        CoordinateError::OnlyOne => t("coordinates-only-one"),
+        CoordinateError::Unclear | CoordinateError::TwoAlike => t("coordinates-unclear"),
+        CoordinateError::LetterO => t("coordinates-letter-o"),
+        CoordinateError::SixtiethsOutOfRange { .. } => t("coordinates-sixtieths"),
+        CoordinateError::LatitudeOutOfRange { .. } => t("coordinates-latitude"),
+        CoordinateError::LongitudeOutOfRange { .. } => t("coordinates-longitude"),
+    }
+}
+
+/// A point on the map, named after the nearest town.
+fn at(latitude: Degrees, longitude: Degrees) -> Place {
+    let mut place = Place { name: String::new(), latitude, longitude, ..Place::default() };
+    if let Some((town, distance_km)) = nearest(latitude, longitude) {
+        if distance_km <= NAMES_WITHIN_KM {
+            let name = t_args("place-near", &[("town", Arg::Text(town.name()))]);
+            place.name = name.chars().take(MAX_NAME_CHARS).collect();
+        }
+        if distance_km <= HEIGHT_WITHIN_KM {
+            place.altitude = town.altitude();
+        }
+    }
+    if place.name.is_empty() {
+        place.name = position(&place).chars().take(MAX_NAME_CHARS).collect();
+    }
+    place
+}
+
+/// Makes `place` the place of the trip; a clock of another continent follows it.
+fn put(app: AppState, place: Place) {
+    let sun_min = place.longitude.0 * 4.0;
+    let mut changed = None;
+    app.edit_apart(|setup| {
+        let clock = f64::from(setup.trip.utc_offset_min);
+        if (clock - sun_min).abs() > CLOCK_OFF_MIN {
+            let hours = (sun_min / 60.0).round();
+            setup.trip.utc_offset_min = (hours * 60.0) as i16;
+            changed = Some(hours);
+        }
+        setup.trip.place = place;
+    });
+    if let Some(hours) = changed {
+        let sign = if hours < 0.0 { "−" } else { "+" };
+        let offset = format!("UTC{sign}{}", number(hours.abs(), 1));
+        app.tell(t_args("place-clock-set", &[("offset", Arg::Text(&offset))]), true);
+    }
+}
+
+fn here(setup: &Setup) -> String {
+    let place = &setup.trip.place;
+    if place.name.trim().is_empty() { position(place) } else { place.name.clone() }
+}
+
+/// Coordinates in words of the language.
+fn position(place: &Place) -> String {
+    let (lat, lon) = (place.latitude.0, place.longitude.0);
+    let north = if lat < 0.0 { t("short-south") } else { t("short-north") };
+    let east = if lon < 0.0 { t("short-west") } else { t("short-east") };
+    format!("{}° {north}, {}° {east}", number(lat.abs(), 2), number(lon.abs(), 2))
+}
+
+fn figures(app: AppState) -> AnyView {
+    let altitude = quantity(100.0, 0, "m");
+    view! {
+        <div class="fields">
+            {NumberField::new(
+                    t("place-latitude"),
+                    "°",
+                    LATITUDE_DEG,
+                    Lens::of(
+                        |s| s.trip.place.latitude.0,
+                        |s, v| s.trip.place.latitude = Degrees(v),
+                    ),
+                )
+                .hint(t("place-latitude-hint"))
+                .view(app)}
+            {NumberField::new(
+                    t("place-longitude"),
+                    "°",
+                    LONGITUDE_DEG,
+                    Lens::of(
+                        |s| s.trip.place.longitude.0,
+                        |s, v| s.trip.place.longitude = Degrees(v),
+                    ),
+                )
+                .hint(t("place-longitude-hint"))
+                .view(app)}
+            {NumberField::new(
+                    t("place-altitude"),
+                    "m",
+                    ALTITUDE_M,
+                    Lens::of(|s| s.trip.place.altitude.0, |s, v| s.trip.place.altitude = Metres(v)),
+                )
+                .hint(t_args("place-altitude-hint", &[("height", Arg::Text(&altitude))]))
+                .view(app)}
+        </div>
+    }
+    .into_any()
+}
