@@ -58,8 +58,7 @@ day-drive = Driving
 day-hook-up = Hook-up
 day-hook-up-yes = Yes
 day-hook-up-no = No
-as-planned = As planned
-as-planned-hint = Empty: as planned.
+as-planned = as planned
 
 climate-title = Sun and air
 climate-own = Own figures

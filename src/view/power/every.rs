@@ -26,12 +26,8 @@ pub(super) fn every_field(
         move |setup: &Setup| get(setup).map(|every| f64::from(every.0)),
         move |setup: &mut Setup, days: f64| set(setup, EveryNth(days.round() as u8)),
     );
-    let words = move || app.setup.with(|setup| read(setup).map(every_words));
-    view! {
-        <div class="field">
-            {NumberField::new(label, "d", EVERY_DAYS, lens).step(1.0).view(app)}
-            <p class="field-hint" aria-live="polite">{words}</p>
-        </div>
-    }
-    .into_any()
+    let words = Signal::derive(move || {
+        app.setup.with(|setup| read(setup).map(every_words).unwrap_or_default())
+    });
+    NumberField::new(label, "d", EVERY_DAYS, lens).step(1.0).live_hint(words).view(app)
 }

@@ -37,23 +37,18 @@ pub(super) fn own(app: AppState) -> AnyView {
     });
     let months: Vec<AnyView> = (0..12)
         .map(|month| {
-            let says = move || {
+            let says = Signal::derive(move || {
                 let sun = usual.with(|(sun, _)| sun.get(month).copied().unwrap_or(0.0));
                 t_args("climate-usual", &[("amount", Arg::Text(&number(sun / 1000.0, 1)))])
-            };
-            view! {
-                <div class="field">
-                    {own_sun(month).view(app)} <p class="field-hint">{says}</p>
-                </div>
-            }
-            .into_any()
+            });
+            own_sun(month).live_hint(says).view(app)
         })
         .collect();
-    let air_says = move || {
+    let air_says = Signal::derive(move || {
         let month = app.setup.with(|setup| usize::from(setup.trip.month.clamp(1, 12)) - 1);
         let usual = usual.with(|(_, air)| air.get(month).copied().unwrap_or(Celsius(15.0)));
         t_args("climate-usual", &[("amount", Arg::Text(&celsius(usual)))])
-    };
+    });
     let air = Lens::<Option<f64>>::of(
         |s| s.trip.own_air.map(|air| air.0),
         |s, v| s.trip.own_air = v.map(Celsius),
@@ -65,10 +60,9 @@ pub(super) fn own(app: AppState) -> AnyView {
         <p class="field-hint">{t("climate-own-sun-hint")}</p>
         <div class="fields fields-tight">{months}</div>
         <div class="fields">
-            <div class="field">
-                {NumberField::optional(t("climate-own-air"), "°C", AIR_C, air).view(app)}
-                <p class="field-hint">{air_says}</p>
-            </div>
+            {NumberField::optional(t("climate-own-air"), "°C", AIR_C, air)
+                .live_hint(air_says)
+                .view(app)}
             {NumberField::percent(t("climate-ground"), FRAC, ground)
                 .term(Term::Albedo)
                 .hint(t("climate-ground-hint"))

@@ -98,7 +98,7 @@ fn day_row(app: AppState, row: usize, drives: bool, plugs: bool) -> AnyView {
     let drive = drives.then(|| {
         let minutes = day(row, |day| day.drive_minutes, |day, value| day.drive_minutes = value);
         NumberField::optional(t("day-drive"), "min", MINUTES_A_DAY, minutes)
-            .hint(t("as-planned-hint"))
+            .placeholder(t("as-planned"))
             .view(app)
     });
     let hook_up = plugs.then(|| {

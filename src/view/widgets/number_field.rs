@@ -31,8 +31,10 @@ pub struct NumberField {
     pub optional: bool,
     /// Buttons for less and more, by so much of the shown value.
     pub step: Option<f64>,
-    /// A line of help under the field.
-    pub hint: Option<String>,
+    /// A line of help under the field; may follow what is typed.
+    pub hint: Option<Signal<String>>,
+    /// What an empty field stands for, shown in it.
+    pub placeholder: String,
     /// A word explained on tap.
     pub term: Option<Term>,
 }
@@ -54,8 +56,18 @@ impl NumberField {
         range: Range,
         lens: Lens<Option<f64>>,
     ) -> Self {
-        let (hint, term) = (None, None);
-        Self { label, unit, range, scale: 1.0, lens, optional: true, step: None, hint, term }
+        Self {
+            label,
+            unit,
+            range,
+            scale: 1.0,
+            lens,
+            optional: true,
+            step: None,
+            hint: None,
+            placeholder: String::new(),
+            term: None,
+        }
     }
 
     /// A share 0..1 typed in percent.
@@ -77,7 +89,19 @@ impl NumberField {
     /// With a line of help.
     #[must_use]
     pub fn hint(self, hint: String) -> Self {
+        self.live_hint(Signal::stored(hint))
+    }
+
+    /// With a line of help that changes.
+    #[must_use]
+    pub fn live_hint(self, hint: Signal<String>) -> Self {
         Self { hint: Some(hint), ..self }
+    }
+
+    /// With words for what an empty field stands for.
+    #[must_use]
+    pub fn placeholder(self, placeholder: String) -> Self {
+        Self { placeholder, ..self }
     }
 
     /// With a word explained on tap.
@@ -89,7 +113,8 @@ impl NumberField {
     /// The field on the page.
     #[must_use]
     pub fn view(self, app: AppState) -> AnyView {
-        let Self { label, unit, range, scale, lens, optional, step, hint, term } = self;
+        let Self { label, unit, range, scale, lens, optional, step, hint, placeholder, term } =
+            self;
         let shown_range = Range { min: range.min * scale, max: range.max * scale };
         let entry = Entry {
             app,
@@ -119,7 +144,8 @@ impl NumberField {
         let less = stepper(-1.0, Icon::Less, crate::view::lang::key!("field-less"), &label);
         let more = stepper(1.0, Icon::Add, crate::view::lang::key!("field-more"), &label);
         let tip = term.map(tip);
-        let hint = hint.map(|hint| view! { <p class="field-hint" id=hint_id>{hint}</p> });
+        let hint =
+            hint.map(|hint| view! { <p class="field-hint" id=hint_id>{move || hint.get()}</p> });
         let has_fault = move || entry.fault.get().is_some();
         view! {
             <div class="field" class:field-faulty=has_fault>
@@ -132,6 +158,7 @@ impl NumberField {
                         inputmode=if range.min < 0.0 { "text" } else { "decimal" }
                         autocomplete="off"
                         enterkeyhint="done"
+                        placeholder=placeholder
                         aria-describedby=described
                         aria-invalid=move || if has_fault() { "true" } else { "false" }
                         prop:value=move || entry.raw.get()
