@@ -84,7 +84,6 @@ pub fn glance(app: AppState, answer: Answer) -> AnyView {
                 None => view! { <p class="glance-none">{t("answer-none")}</p> }.into_any(),
                 Some(answer) => {
                     let count = i32::from(answer.sure_nights);
-                    let name = t_args("answer-glance", &[("n", Arg::Count(count))]);
                     let lanterns: Vec<AnyView> = answer
                         .lanterns
                         .iter()
@@ -95,13 +94,13 @@ pub fn glance(app: AppState, answer: Answer) -> AnyView {
                         <button
                             type="button"
                             class="glance-button"
-                            aria-label=name
                             on:click=move |_| app.go(Tab::Nights)
                         >
-                            <span class="glance-figure">{figure(&answer)}</span>
+                            <span class="glance-figure">{figure(&answer)}</span> " "
                             <span class="glance-word">
                                 {t_args("answer-nights", &[("n", Arg::Count(count))])}
                             </span>
+                            <span class="unseen">" " {t("answer-glance")}</span>
                             <span class="glance-lanterns">{lanterns}</span>
                         </button>
                     }

@@ -74,7 +74,13 @@ fn page(
             <aside class="answer-side">{answer::summary(answer)}</aside>
             <main node_ref=main tabindex="-1">
                 {move || match app.tab.get() {
-                    Tab::Nights => answer::details(answer),
+                    Tab::Nights => {
+                        view! {
+                            <h1 class="unseen">{t("answer-name")}</h1>
+                            {answer::details(answer)}
+                        }
+                            .into_any()
+                    }
                     Tab::Loads => loads::view(app, needs),
                     Tab::Power => power::view(app),
                     Tab::Trip => trip::view(app, calculation),
@@ -137,7 +143,7 @@ fn navigation(app: AppState) -> AnyView {
 fn notices(app: AppState, offline: Offline, starting: Sheet) -> AnyView {
     let example = Memo::new(move |_| app.setup.with(|setup| setup.example));
     view! {
-        <div class="notices">
+        <section class="notices" aria-label=t("notices-name")>
             {move || {
                 let text = match app.kept.get() {
                     Kept::Yes => None,
@@ -184,7 +190,7 @@ fn notices(app: AppState, offline: Offline, starting: Sheet) -> AnyView {
                         }
                     })
             }}
-        </div>
+        </section>
     }
     .into_any()
 }

@@ -20,10 +20,7 @@ answer-first-low = Reaches its lowest allowed level { $when }
 answer-never-low = Stays above its lowest allowed level
 answer-lowest = Lowest state of charge: { $soc }
 answer-working = Playing through the weather…
-answer-glance = { $n ->
-    [one] { $n } night on battery. Show the whole answer.
-   *[other] { $n } nights on battery. Show the whole answer.
-}
+answer-glance = on battery. Show the whole answer.
 answer-spoken = { $n ->
     [one] { $n } night on battery.
    *[other] { $n } nights on battery.
@@ -57,7 +54,7 @@ night-head-sun = Sun taken in
 night-head-use = Used
 answer-notes = Worth knowing
 note-cut-out = { $name } would switch itself off for low voltage from { $when }: { $volts } at its terminals, with { $soc } still in the battery. The forecast counts it as running on.
-note-cold-lock = For { $hours } sun or charger offered energy to a lithium battery below 0 °C, which took none. Never charge it frozen unless its maker says so.
+note-cold-lock = For { $hours } sun or charger offered energy to a lithium battery below 0 °C, which took none. Never charge it frozen unless its maker says so.
 note-cold-capacity = At its coldest the battery gives { $share } of its rated charge, so the low line rises.
 note-unmet = Empty from { $when }: what is asked for then is not to be had.
 note-unused-sun = On average { $amount } a day of sun finds the battery full. Run heavy things around midday.

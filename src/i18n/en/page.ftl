@@ -1,6 +1,7 @@
 # The frame of the page.
 page-title = Nightbank
 skip-to-main = Skip to the page
+notices-name = Notices
 nav-name = Parts of the page
 tab-nights = Nights
 tab-loads = Loads

@@ -1,6 +1,6 @@
 # Cautions, shown where they apply.
 caution-cold = Cold lithium.
-caution-cold-text = Charging LiFePO4 cells below 0 °C damages them for good. Unless the maker says otherwise or the battery is heated, the battery management system must stop the charge. Watch the cell temperature, not the air's.
+caution-cold-text = Charging LiFePO4 cells below 0 °C damages them for good. Unless the maker says otherwise or the battery is heated, the battery management system must stop the charge. Watch the cell temperature, not the air's.
 caution-hydrogen = Hydrogen.
 caution-hydrogen-text = Lead-acid batteries give off explosive hydrogen while charging, sealed ones too when overcharged. Box and vent them to the outside, keep sparks away, and never charge a frozen battery.
 caution-fuse = Fuse at the battery.
@@ -20,6 +20,6 @@ caution-cable-text = Thin or long cables and loose terminals get hot under heavy
 caution-mixed = Like with like.
 caution-mixed-text = Only join batteries of the same kind, size and age, as their maker allows.
 caution-food = Keep food cold.
-caution-food-text = Perishable food wants 5 °C or less. Put a thermometer in the fridge before setting it warmer, and throw away what got warm.
+caution-food-text = Perishable food wants 5 °C or less. Put a thermometer in the fridge before setting it warmer, and throw away what got warm.
 caution-safety = Leave on what protects you.
 caution-safety-text = Gas, smoke and carbon monoxide alarms, locks and medical devices stay on. Switch off only what nobody’s safety hangs on.
