@@ -115,7 +115,7 @@ impl EveryNth {
 
 /// How the alternator reaches the leisure battery.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case", tag = "by")]
+#[serde(rename_all = "snake_case")]
 pub enum DrivingCharger {
     /// Battery-to-battery charger (dc-dc) with its own charge stages.
     DcDc {

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 /// When the inverter is switched on.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case", tag = "on")]
+#[serde(rename_all = "snake_case")]
 pub enum InverterSwitching {
     /// Left on day and night.
     AllDay,

@@ -79,7 +79,7 @@ pub enum Learned {
 
 /// How much it draws while it runs. Either way of typing is kept; the other follows.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case", tag = "as")]
+#[serde(rename_all = "snake_case")]
 pub enum Draw {
     /// Power while running [W]. For a load behind the inverter: on the mains side.
     Power {
@@ -134,7 +134,7 @@ pub enum Feed {
 
 /// Share of the time a thermostat lets it run.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case", tag = "by")]
+#[serde(rename_all = "snake_case")]
 pub enum DutyCycle {
     /// The same all day: share of the time running, 0..1.
     Fixed {
@@ -150,7 +150,7 @@ pub enum DutyCycle {
 
 /// How it is used. Each rule turns into energy a day and a draw by hour.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case", tag = "rule")]
+#[serde(rename_all = "snake_case")]
 pub enum Usage {
     /// So long a day.
     Daily {

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 /// What was read.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case", tag = "read")]
+#[serde(rename_all = "snake_case")]
 pub enum ReadingKind {
     /// State of charge from a battery monitor, 0..1.
     StateOfCharge {

@@ -31,7 +31,7 @@ impl Default for Place {
 
 /// What the sky does on one day.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case", tag = "sky")]
+#[serde(rename_all = "snake_case")]
 pub enum Weather {
     /// Not known: the odds draw it.
     #[default]

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 /// Size of a conductor as it is sold.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case", tag = "in")]
+#[serde(rename_all = "snake_case")]
 pub enum ConductorSize {
     /// Cross-section [mm2], IEC 60228.
     Metric {
