@@ -10,7 +10,7 @@ use super::icons::Icon;
 use super::lang::{key, t};
 use super::outlook::Calculation;
 use super::state::{AppState, Tab};
-use super::tools::{self, on_site};
+use super::tools::{self, inverter, on_site, wiring};
 use super::widgets::quiet_button;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -25,13 +25,17 @@ pub enum Part {
     Ways,
     /// Tool: readings on site.
     OnSite,
+    /// Tool: wiring check.
+    Wiring,
+    /// Tool: inverter check.
+    Inverter,
 }
 
 impl Part {
     /// What is decided with, in the order it is offered.
     pub const DECISIONS: [Self; 2] = [Self::Helps, Self::Ways];
     /// Tools, in the order they are offered.
-    pub const TOOLS: [Self; 1] = [Self::OnSite];
+    pub const TOOLS: [Self; 3] = [Self::OnSite, Self::Wiring, Self::Inverter];
 
     /// Its name on the page.
     #[must_use]
@@ -40,6 +44,8 @@ impl Part {
             Self::Helps => key!("part-helps"),
             Self::Ways => key!("part-ways"),
             Self::OnSite => key!("part-on-site"),
+            Self::Wiring => key!("part-wiring"),
+            Self::Inverter => key!("part-inverter"),
         })
     }
 
@@ -50,6 +56,8 @@ impl Part {
             Self::Helps => "helps",
             Self::Ways => "ways",
             Self::OnSite => "on-site",
+            Self::Wiring => "wiring",
+            Self::Inverter => "inverter",
         }
     }
 
@@ -67,6 +75,8 @@ pub struct Deciding {
     ways: ways::Kept,
     reading: on_site::Draft,
     learned: on_site::Kept,
+    place: wiring::Kept,
+    together: inverter::Kept,
 }
 
 impl Default for Deciding {
@@ -77,6 +87,8 @@ impl Default for Deciding {
             ways: ways::Kept::default(),
             reading: on_site::Draft::default(),
             learned: RwSignal::new(None),
+            place: RwSignal::new(Default::default()),
+            together: RwSignal::new(Vec::new()),
         }
     }
 }
@@ -107,6 +119,8 @@ pub fn view(app: AppState) -> AnyView {
             Part::Helps => helps::view(app, calculation, deciding.helps),
             Part::Ways => ways::view(app, calculation, deciding.ways),
             Part::OnSite => on_site::view(app, calculation, deciding.reading, deciding.learned),
+            Part::Wiring => wiring::view(app, deciding.place),
+            Part::Inverter => inverter::view(app, deciding.place, deciding.together),
         }}
         {move || (!tool.get()).then(|| tools::links(app))}
     }

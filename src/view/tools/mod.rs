@@ -1,6 +1,8 @@
 //! Tools for on site and the workshop: readings, the measuring bench, wiring and inverter checks.
 
+pub mod inverter;
 pub mod on_site;
+pub mod wiring;
 
 use crate::view::change::{Deciding, Part};
 use crate::view::lang::{key, t};
@@ -43,6 +45,8 @@ pub fn links(app: AppState) -> AnyView {
 fn told(part: Part) -> String {
     match part {
         Part::OnSite => t(key!("tool-on-site-told")),
-        _ => String::new(),
+        Part::Wiring => t(key!("tool-wiring-told")),
+        Part::Inverter => t(key!("tool-inverter-told")),
+        Part::Helps | Part::Ways => String::new(),
     }
 }
