@@ -102,7 +102,7 @@ proptest! {
 /// Every field and choice of a file is described.
 #[test]
 fn the_description_names_every_field() {
-    let description = include_str!("../docs/file-format.md");
+    let description = include_str!("../src/store/FORMAT.md");
     let value = serde_json::to_value(common::sample::everything()).expect("plain data");
     let mut names = Vec::new();
     collect_names(&value, &mut names);

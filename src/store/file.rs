@@ -6,7 +6,7 @@
 //!
 //! A single setup may stand as `"setup": { ... }` instead. A setup holds the fields of
 //! [`Setup`], quantities as plain numbers in the unit their type names; a field left out has its
-//! usual value. `docs/file-format.md` describes every field.
+//! usual value. `FORMAT.md` beside this file describes every field.
 //!
 //! A number out of bounds is pulled in and counted; a field nobody knows is skipped and named. A
 //! file of another format, of a newer schema or with a value of the wrong kind opens nothing.
