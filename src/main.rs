@@ -3,6 +3,7 @@
 use wasm_bindgen::JsCast;
 
 fn main() {
+    nightbank::view::recovery::install();
     let Some(document) = web_sys::window().and_then(|window| window.document()) else {
         return;
     };

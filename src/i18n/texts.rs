@@ -17,6 +17,7 @@ pub const ENGLISH: &[&str] = &[
     include_str!("en/chart.ftl"),
     include_str!("en/change.ftl"),
     include_str!("en/tools.ftl"),
+    include_str!("en/share.ftl"),
 ];
 
 /// A value put into a text.

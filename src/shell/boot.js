@@ -6,6 +6,8 @@
 
   function tell(lines) {
     if (!app || !trouble || app.hasAttribute("data-ready") || !trouble.hidden) return;
+    // The page itself has said that it stopped.
+    if (document.getElementById("recovery")) return;
     lines.forEach(function (line, index) {
       var paragraph = document.createElement("p");
       (index ? paragraph : paragraph.appendChild(document.createElement("strong"))).textContent = line;

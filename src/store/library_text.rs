@@ -119,6 +119,12 @@ fn read_entry(
 /// The text to store.
 #[must_use]
 pub fn write_library(library: &Library) -> String {
+    library_json(library).to_string()
+}
+
+/// The same as a value, for stores that write JSON themselves.
+#[must_use]
+pub fn library_json(library: &Library) -> Value {
     let entries: Vec<Value> = library
         .entries
         .iter()
@@ -135,7 +141,6 @@ pub fn write_library(library: &Library) -> String {
         "current": library.current,
         "entries": entries,
     })
-    .to_string()
 }
 
 #[cfg(test)]

@@ -15,6 +15,6 @@ pub mod reconcile;
 pub use file::{FileContent, FileError, read_file, write_file};
 pub use keys::Key;
 pub use library::{Deleted, Entry, EntryId, Library, LibraryError};
-pub use library_text::{Loaded, Notes, read_library, write_library};
+pub use library_text::{Loaded, Notes, library_json, read_library, write_library};
 pub use migration::SCHEMA;
 pub use reconcile::{Reconciled, reconcile};

@@ -14,7 +14,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
 /// Files of a language, in `i18n/<code>/` beside the page.
-const FILES: [&str; 11] = [
+const FILES: [&str; 12] = [
     "page.ftl",
     "widgets.ftl",
     "loads.ftl",
@@ -25,6 +25,7 @@ const FILES: [&str; 11] = [
     "chart.ftl",
     "change.ftl",
     "tools.ftl",
+    "share.ftl",
     "catalogue.ftl",
 ];
 

@@ -1,14 +1,16 @@
-//! Look, language, glossary, about.
+//! Setups and sharing, look, language, glossary, about.
 
 use super::lang::t;
-use super::state::{AppState, Theme};
+use super::share::{self, Setups};
+use super::state::Theme;
 use super::widgets::{Term, disclosure, radios};
 use crate::i18n::Lang;
 use leptos::prelude::*;
 
 /// The part "More".
 #[must_use]
-pub fn view(app: AppState) -> AnyView {
+pub fn view(setups: Setups) -> AnyView {
+    let app = setups.app;
     let looks = vec![t("look-auto"), t("look-light"), t("look-dark"), t("look-dim")];
     let look =
         Signal::derive(move || Theme::ALL.iter().position(|theme| *theme == app.theme.get()));
@@ -30,6 +32,7 @@ pub fn view(app: AppState) -> AnyView {
         .collect();
     view! {
         <h1>{t("more-title")}</h1>
+        {share::view(setups)}
         <section class="card">
             {radios(t("look-legend"), looks, look, choose_look)}
             {radios(t("lang-legend"), langs, lang, choose_lang)}

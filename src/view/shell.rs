@@ -3,12 +3,12 @@
 use super::answer::{self, Answer};
 use super::change::{self, Deciding};
 use super::icons::{Icon, icon};
-use super::lang::{key, t};
+use super::lang::t;
 use super::needs::{self, Needs};
 use super::offline::Offline;
 use super::outlook::Calculation;
-use super::state::{AppState, Kept, Tab};
-use super::storage::StorageFault;
+use super::share::{self, Setups};
+use super::state::{AppState, Tab};
 use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, toasts};
 use super::{loads, more, outlook, power, start, trip};
 use crate::i18n::Lang;
@@ -19,7 +19,9 @@ use leptos::prelude::*;
 /// The whole page.
 #[component]
 pub fn App() -> impl IntoView {
-    let app = AppState::from_storage(example_setup);
+    let setups = Setups::open(example_setup);
+    provide_context(setups);
+    let app = setups.app;
     let offline = Offline::register();
     Effect::new(move |_| {
         if offline.stored_now.get() {
@@ -37,17 +39,18 @@ pub fn App() -> impl IntoView {
     }
     move || {
         app.lang.track();
-        page(app, answer, needs, calculation, offline)
+        page(setups, answer, needs, calculation, offline)
     }
 }
 
 fn page(
-    app: AppState,
+    setups: Setups,
     answer: Answer,
     needs: Memo<Needs>,
     calculation: Calculation,
     offline: Offline,
 ) -> AnyView {
+    let app = setups.app;
     let starting = Sheet::default();
     let main: NodeRef<Main> = NodeRef::new();
     // A link would put "#main" where the address carries a shared setup.
@@ -69,7 +72,7 @@ fn page(
                 }}
             </header>
             {navigation(app)}
-            {notices(app, offline, starting)}
+            {notices(setups, offline, starting)}
             {answer::glance(app, answer)}
             <aside class="answer-side">{answer::summary(answer)}</aside>
             <main node_ref=main tabindex="-1">
@@ -85,7 +88,7 @@ fn page(
                     Tab::Power => power::view(app),
                     Tab::Trip => trip::view(app, calculation),
                     Tab::Change => change::view(app),
-                    Tab::More => more::view(app),
+                    Tab::More => more::view(setups),
                 }}
             </main>
             {start::view(app, starting)}
@@ -140,30 +143,21 @@ fn navigation(app: AppState) -> AnyView {
 }
 
 /// What the reader has to know about storage and about the example.
-fn notices(app: AppState, offline: Offline, starting: Sheet) -> AnyView {
-    let example = Memo::new(move |_| app.setup.with(|setup| setup.example));
+fn notices(setups: Setups, offline: Offline, starting: Sheet) -> AnyView {
+    let app = setups.app;
+    let example = Memo::new(move |_| {
+        setups.preview.with(Option::is_none) && app.setup.with(|setup| setup.example)
+    });
     view! {
         <section class="notices" aria-label=t("notices-name")>
-            {move || {
-                let text = match app.kept.get() {
-                    Kept::Yes => None,
-                    Kept::No(StorageFault::Blocked) => Some(key!("kept-blocked")),
-                    Kept::No(StorageFault::NotWritten) => Some(key!("kept-not-written")),
-                };
-                text.map(|text| view! { <p class="notice" role="status">{t(text)}</p> })
-            }}
-            {move || {
-                app.set_aside
-                    .get()
-                    .then(|| view! { <p class="notice" role="status">{t("set-aside")}</p> })
-            }}
+            {share::notices(setups)}
             {move || {
                 offline
                     .update_waiting
                     .get()
                     .then(|| {
                         let renew = move |_| {
-                            app.save_now();
+                            setups.save_now();
                             offline.apply_update();
                         };
                         view! {

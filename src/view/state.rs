@@ -1,10 +1,10 @@
-//! What the page holds: one setup, the way back through its changes, and how it is shown.
+//! What the page holds: the setup on screen, the way back through its changes, and how it is shown.
+//! The user's setups and their keeping are [`super::share::Setups`].
 
 use super::lang::t;
-use super::storage::{self, Key, StorageFault, Stored};
+use super::preferences::Preferences;
 use crate::i18n::Lang;
 use crate::model::Setup;
-use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -12,8 +12,6 @@ use std::time::Duration;
 const MAX_UNDO: usize = 50;
 /// Typing within this time is one change [ms].
 const SAME_CHANGE_MS: f64 = 1_500.0;
-/// Pause in typing after which the setup is written [ms].
-const SAVE_AFTER_MS: u64 = 300;
 /// How long a message stays [ms].
 const TOAST_MS: u64 = 12_000;
 
@@ -76,18 +74,20 @@ impl Theme {
 pub struct Toast {
     /// What happened.
     pub text: String,
-    /// Whether "undo" is offered.
-    pub undo: bool,
+    /// What "undo" takes back, where it is offered.
+    pub undo: Option<Undo>,
     serial: u32,
 }
 
-/// Whether what is on screen is also kept.
+/// What can be taken back.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Kept {
-    /// Written.
-    Yes,
-    /// Not written, and why.
-    No(StorageFault),
+pub enum Undo {
+    /// The last change of the setup on screen.
+    Change,
+    /// The deletion of a setup.
+    Deletion,
+    /// Leaving a setup out of a link that had been changed.
+    Leaving,
 }
 
 /// State of the page; copies share it.
@@ -103,33 +103,18 @@ pub struct AppState {
     pub lang: RwSignal<Lang>,
     /// Message on screen.
     pub toast: RwSignal<Option<Toast>>,
-    /// Whether the setup is kept.
-    pub kept: RwSignal<Kept>,
-    /// A stored setup could not be read and was set aside.
-    pub set_aside: RwSignal<bool>,
     /// Changes that can be taken back.
     pub undo_depth: RwSignal<usize>,
     before: StoredValue<Vec<Setup>>,
     last_edit_ms: StoredValue<f64>,
     toast_serial: StoredValue<u32>,
-    save_timer: StoredValue<Option<TimeoutHandle>>,
 }
 
 impl AppState {
-    /// State from what this browser kept, or `first` on the first visit.
+    /// State with `setup` on screen, looking as this browser kept it.
     #[must_use]
-    pub fn from_storage(first: impl FnOnce() -> Setup) -> Self {
-        let stored = storage::load_setup();
-        let kept = match stored {
-            Stored::Blocked => Kept::No(StorageFault::Blocked),
-            _ => Kept::Yes,
-        };
-        let set_aside = stored == Stored::Unread;
-        let setup = match stored {
-            Stored::Found(setup, _) => *setup,
-            _ => first().sanitised().0,
-        };
-        let word = storage::load_text(Key::Theme).unwrap_or_default();
+    pub fn new(setup: Setup) -> Self {
+        let word = Preferences::load().theme;
         let theme = Theme::ALL.into_iter().find(|theme| theme.word() == word).unwrap_or_default();
         let state = Self {
             setup: RwSignal::new(setup),
@@ -137,15 +122,12 @@ impl AppState {
             theme: RwSignal::new(theme),
             lang: RwSignal::new(Lang::En),
             toast: RwSignal::new(None),
-            kept: RwSignal::new(kept),
-            set_aside: RwSignal::new(set_aside),
             undo_depth: RwSignal::new(0),
             before: StoredValue::new(Vec::new()),
             last_edit_ms: StoredValue::new(f64::NEG_INFINITY),
             toast_serial: StoredValue::new(0),
-            save_timer: StoredValue::new(None),
         };
-        state.follow();
+        state.follow_theme();
         state
     }
 
@@ -162,47 +144,28 @@ impl AppState {
         }
     }
 
-    /// Saves after changes and keeps the look in force.
-    fn follow(self) {
+    /// Keeps the look in force.
+    fn follow_theme(self) {
         Effect::new(move |first: Option<()>| {
-            self.setup.track();
-            if first.is_some() {
-                self.save_soon();
-            }
-        });
-        Effect::new(move |_| {
             let word = self.theme.get().word();
             let root = document().document_element();
             if let Some(root) = root {
                 // Only fails for an invalid attribute name.
                 let _ = root.set_attribute("data-theme", word);
             }
-            storage::save_text(Key::Theme, word);
+            if first.is_some() {
+                Preferences::change(|preferences| word.clone_into(&mut preferences.theme));
+            }
         });
-        // The last keystrokes before the page goes away are kept too.
-        let handle = window_event_listener_untyped("pagehide", move |_| self.save_now());
-        on_cleanup(move || handle.remove());
     }
 
-    fn save_soon(self) {
-        let timer =
-            set_timeout_with_handle(move || self.save_now(), Duration::from_millis(SAVE_AFTER_MS))
-                .ok();
-        let earlier = self.save_timer.try_update_value(|slot| std::mem::replace(slot, timer));
-        if let Some(Some(earlier)) = earlier {
-            earlier.clear();
-        }
-    }
-
-    /// Writes the setup to this browser now.
-    pub fn save_now(self) {
-        let Some(written) = self.setup.try_with_untracked(storage::save_setup) else { return };
-        let kept = match written {
-            Ok(()) => Kept::Yes,
-            Err(fault) => Kept::No(fault),
-        };
-        if self.kept.try_get_untracked() != Some(kept) {
-            self.kept.try_set(kept);
+    /// Puts another setup on screen; the way back through changes starts anew.
+    pub fn show(self, setup: Setup) {
+        let _ = self.before.try_update_value(Vec::clear);
+        self.undo_depth.try_set(0);
+        let _ = self.last_edit_ms.try_update_value(|last| *last = f64::NEG_INFINITY);
+        if self.setup.try_with_untracked(|now| *now != setup) == Some(true) {
+            self.setup.try_set(setup);
         }
     }
 
@@ -261,8 +224,13 @@ impl AppState {
         }
     }
 
-    /// Shows a message for a while.
+    /// Shows a message for a while; with `undo` it offers to take the last change back.
     pub fn tell(self, text: String, undo: bool) {
+        self.tell_with(text, undo.then_some(Undo::Change));
+    }
+
+    /// Shows a message for a while, with what it offers to take back.
+    pub fn tell_with(self, text: String, undo: Option<Undo>) {
         let serial = self.toast_serial.try_update_value(|serial| {
             *serial = serial.wrapping_add(1);
             *serial
@@ -291,7 +259,9 @@ impl AppState {
         leptos::task::spawn_local(async move {
             match super::lang::switch_to(lang).await {
                 Ok(()) => {
-                    storage::save_text(Key::Lang, lang.code());
+                    Preferences::change(|preferences| {
+                        lang.code().clone_into(&mut preferences.lang);
+                    });
                     self.lang.try_set(lang);
                 }
                 Err(_) => self.tell(t("toast-lang-failed"), false),
@@ -302,8 +272,6 @@ impl AppState {
     /// The language to start with: as chosen before, else as the browser asks.
     #[must_use]
     pub fn starting_lang() -> Lang {
-        storage::load_text(Key::Lang)
-            .and_then(|code| Lang::from_tag(&code))
-            .unwrap_or_else(super::lang::browser_lang)
+        Lang::from_tag(&Preferences::load().lang).unwrap_or_else(super::lang::browser_lang)
     }
 }

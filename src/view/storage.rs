@@ -1,40 +1,13 @@
-//! What stays in this browser: the setup and the reader's preferences.
+//! Browser storage, under the keys of [`Key`] and no others.
 //!
-//! Browser storage can be missing, forbidden or full. It is probed once before first use, only
-//! keys with our own prefix are touched, and every failure is a value that the page shows.
+//! It can be missing, forbidden or full. It is probed before first use (`LocalStorage` of gloo
+//! panics where it may not be touched), and every failure is a value that the page shows.
 
-use crate::model::Setup;
+use crate::store::Key;
 use gloo_storage::{LocalStorage, Storage};
+use serde::Serialize;
+use serde::de::DeserializeOwned;
 use std::cell::Cell;
-
-/// Every key the page uses in local storage.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Key {
-    /// The setup.
-    Setup,
-    /// A stored setup that could not be read, set aside.
-    SetupUnread,
-    /// Look of the page.
-    Theme,
-    /// Language.
-    Lang,
-    /// Written and removed again to see whether storage works.
-    Probe,
-}
-
-impl Key {
-    /// The key as stored.
-    #[must_use]
-    pub fn name(self) -> &'static str {
-        match self {
-            Self::Setup => "nightbank.setup.v1",
-            Self::SetupUnread => "nightbank.setup.unread",
-            Self::Theme => "nightbank.theme",
-            Self::Lang => "nightbank.lang",
-            Self::Probe => "nightbank.probe",
-        }
-    }
-}
 
 /// Why something is not kept.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -43,18 +16,18 @@ pub enum StorageFault {
     Blocked,
     /// Storage is there, but writing failed; most often it is full.
     NotWritten,
+    /// A newer version of the page wrote what is stored; this one must not write over it.
+    Newer,
 }
 
-/// What was found of the setup.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Stored {
-    /// Nothing stored yet.
+/// What stands under a key.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Found {
+    /// Nothing.
     Nothing,
-    /// A setup, and how many values had to be pulled into bounds.
-    Found(Box<Setup>, usize),
-    /// Something unreadable; it was set aside under [`Key::SetupUnread`].
-    Unread,
-    /// The browser forbids storage.
+    /// This text.
+    Text(String),
+    /// The browser forbids looking.
     Blocked,
 }
 
@@ -62,59 +35,53 @@ thread_local! {
     static USABLE: Cell<Option<bool>> = const { Cell::new(None) };
 }
 
-/// The browser's store, if it may be used. `LocalStorage` of gloo panics where it may not.
-fn usable_storage() -> Option<web_sys::Storage> {
+/// The browser's store, if it may be used at this moment.
+fn usable() -> Option<web_sys::Storage> {
     let storage = web_sys::window()?.local_storage().ok()??;
-    let usable = USABLE.with(|known| {
-        known.get().unwrap_or_else(|| {
-            let probe = Key::Probe.name();
-            let works = storage.set_item(probe, "1").is_ok() && storage.remove_item(probe).is_ok();
-            // A full store refuses the probe but can still be read.
-            let readable = works || storage.length().is_ok_and(|entries| entries > 0);
-            known.set(Some(readable));
-            readable
-        })
+    let usable = USABLE.get().unwrap_or_else(|| {
+        let probe = Key::Probe.as_str();
+        let works = storage.set_item(probe, "1").is_ok() && storage.remove_item(probe).is_ok();
+        // A full store refuses the probe but can still be read.
+        let readable = works || storage.length().is_ok_and(|entries| entries > 0);
+        USABLE.set(Some(readable));
+        readable
     });
     usable.then_some(storage)
 }
 
-/// The stored setup.
+/// The text under a key as it is.
 #[must_use]
-pub fn load_setup() -> Stored {
-    let Some(storage) = usable_storage() else { return Stored::Blocked };
-    let Ok(Some(raw)) = storage.get_item(Key::Setup.name()) else { return Stored::Nothing };
-    match LocalStorage::get::<Setup>(Key::Setup.name()) {
-        Ok(setup) => {
-            let (setup, changed) = setup.sanitised();
-            Stored::Found(Box::new(setup), changed)
-        }
-        Err(_) => {
-            // If even this cannot be written, the original stays until the first save.
-            let _ = storage.set_item(Key::SetupUnread.name(), &raw);
-            Stored::Unread
-        }
+pub fn text(key: Key) -> Found {
+    match usable().map(|storage| storage.get_item(key.as_str())) {
+        Some(Ok(Some(text))) => Found::Text(text),
+        Some(Ok(None)) => Found::Nothing,
+        Some(Err(_)) | None => Found::Blocked,
     }
 }
 
-/// Keeps the setup.
+/// The value under a key; `None` where there is none, or none of this kind.
+#[must_use]
+pub fn get<T: DeserializeOwned>(key: Key) -> Option<T> {
+    usable()?;
+    LocalStorage::get(key.as_str()).ok()
+}
+
+/// Keeps a value.
 ///
 /// # Errors
 ///
-/// [`StorageFault`] when the browser does not keep it.
-pub fn save_setup(setup: &Setup) -> Result<(), StorageFault> {
-    usable_storage().ok_or(StorageFault::Blocked)?;
-    LocalStorage::set(Key::Setup.name(), setup).map_err(|_| StorageFault::NotWritten)
+/// [`StorageFault`] where the browser does not keep it.
+pub fn set<T: Serialize>(key: Key, value: &T) -> Result<(), StorageFault> {
+    usable().ok_or(StorageFault::Blocked)?;
+    LocalStorage::set(key.as_str(), value).map_err(|_| StorageFault::NotWritten)
 }
 
-/// A preference as stored.
-#[must_use]
-pub fn load_text(key: Key) -> Option<String> {
-    usable_storage()?.get_item(key.name()).ok()?
-}
-
-/// Keeps a preference; one that cannot be kept lasts until the page is closed.
-pub fn save_text(key: Key, value: &str) {
-    if let Some(storage) = usable_storage() {
-        let _ = storage.set_item(key.name(), value);
-    }
+/// Takes a key of ours out; to be called only when the user asks for it.
+///
+/// # Errors
+///
+/// [`StorageFault::Blocked`].
+pub fn remove(key: Key) -> Result<(), StorageFault> {
+    let storage = usable().ok_or(StorageFault::Blocked)?;
+    storage.remove_item(key.as_str()).map_err(|_| StorageFault::Blocked)
 }

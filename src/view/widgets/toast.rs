@@ -3,21 +3,27 @@
 use super::buttons::{icon_button, quiet_button};
 use crate::view::icons::Icon;
 use crate::view::lang::t;
+use crate::view::share::Setups;
 use crate::view::state::AppState;
 use leptos::prelude::*;
 
 /// The place where messages appear; also read out.
 #[must_use]
 pub fn toasts(app: AppState) -> AnyView {
+    let setups = use_context::<Setups>();
     view! {
         <div class="toasts" role="status">
             {move || {
                 app.toast
                     .get()
                     .map(|toast| {
-                        let undo = toast
-                            .undo
-                            .then(|| quiet_button(Some(Icon::Undo), t("undo"), move || app.undo()));
+                        let undo = toast.undo.map(|what| {
+                            let back = move || match setups {
+                                Some(setups) => setups.take_back(what),
+                                None => app.undo(),
+                            };
+                            quiet_button(Some(Icon::Undo), t("undo"), back)
+                        });
                         view! {
                             <div class="toast">
                                 <p>{toast.text}</p>

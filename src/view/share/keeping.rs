@@ -1,0 +1,309 @@
+//! Keeps the setups in this browser, and brings other tabs' changes in.
+//!
+//! Nothing stored is written over unread: before each write the stored text is compared with the
+//! one this tab knows, and reconciled where another tab was faster. What cannot be read is set
+//! aside first; where even that finds no room, nothing is written at all.
+
+use super::setups::{Kept, Setups, now_ms};
+use super::{told, words};
+use crate::model::Setup;
+use crate::store::{Key, Library, Loaded, library_json, read_library, reconcile};
+use crate::view::recovery;
+use crate::view::storage::{self, Found, StorageFault};
+use leptos::leptos_dom::helpers::TimeoutHandle;
+use leptos::prelude::*;
+use std::time::Duration;
+
+/// Pause in typing after which the setup is written [ms].
+const SAVE_AFTER_MS: u64 = 300;
+
+/// What was found on the way in.
+pub(super) struct Start {
+    pub(super) library: Library,
+    pub(super) stored: Option<String>,
+    pub(super) aside: Vec<String>,
+    pub(super) aside_now: bool,
+    pub(super) aside_pending: bool,
+    pub(super) kept: Kept,
+    pub(super) adjusted: usize,
+}
+
+/// Reads what this browser kept.
+pub(super) fn load() -> Start {
+    let mut start = Start {
+        library: Library::default(),
+        stored: None,
+        aside: set_aside_before(),
+        aside_now: false,
+        aside_pending: false,
+        kept: Kept::Yes,
+        adjusted: 0,
+    };
+    let mut unread = Vec::new();
+    match storage::text(Key::Library) {
+        Found::Blocked => start.kept = Kept::No(StorageFault::Blocked),
+        Found::Nothing => take_first_setup(&mut start, &mut unread),
+        Found::Text(text) => {
+            match read_library(&text) {
+                Loaded::Ready { library, notes } => {
+                    start.library = library;
+                    start.adjusted = notes.adjusted;
+                    unread.extend(notes.set_aside);
+                }
+                Loaded::Newer { .. } => start.kept = Kept::No(StorageFault::Newer),
+                Loaded::Corrupt { raw, .. } => unread.push(raw),
+            }
+            start.stored = Some(text);
+        }
+    }
+    if !unread.is_empty() {
+        start.aside_now = true;
+        start.aside_pending = !set_aside(&mut start.aside, unread);
+    }
+    remember(&start.library, start.library.current().map(|entry| &entry.setup));
+    start
+}
+
+/// The single setup of earlier versions becomes the first of the library. It stays where it was.
+fn take_first_setup(start: &mut Start, unread: &mut Vec<String>) {
+    let Found::Text(text) = storage::text(Key::FirstSetup) else { return };
+    match serde_json::from_str::<Setup>(&text) {
+        Ok(setup) => {
+            let (setup, adjusted) = setup.sanitised();
+            start.adjusted = adjusted;
+            // An empty library has room.
+            if start.library.add(setup, now_ms()).is_ok() {
+                let json = library_json(&start.library);
+                match storage::set(Key::Library, &json) {
+                    Ok(()) => start.stored = Some(json.to_string()),
+                    Err(fault) => start.kept = Kept::No(fault),
+                }
+            }
+        }
+        Err(_) => unread.push(text),
+    }
+}
+
+/// What was set aside on earlier visits. Where that does not read either it is one more text.
+fn set_aside_before() -> Vec<String> {
+    storage::get(Key::SetAside).unwrap_or_else(|| match storage::text(Key::SetAside) {
+        Found::Text(text) => vec![text],
+        _ => Vec::new(),
+    })
+}
+
+/// Adds what could not be read to what is set aside; `false` where it could not be stored there.
+fn set_aside(aside: &mut Vec<String>, unread: Vec<String>) -> bool {
+    for text in unread {
+        if !aside.contains(&text) {
+            aside.push(text);
+        }
+    }
+    storage::set(Key::SetAside, aside).is_ok()
+}
+
+/// Leaves a copy for the panel that is shown when the page breaks.
+fn remember(library: &Library, on_screen: Option<&Setup>) {
+    recovery::remember(library, on_screen);
+}
+
+/// Replaces a timer by another.
+pub(super) fn restart(
+    slot: &mut Option<TimeoutHandle>,
+    after_ms: u64,
+    run: impl FnOnce() + 'static,
+) {
+    let timer = set_timeout_with_handle(run, Duration::from_millis(after_ms)).ok();
+    if let Some(earlier) = std::mem::replace(slot, timer) {
+        earlier.clear();
+    }
+}
+
+impl Setups {
+    pub(super) fn follow_storage(self) {
+        let storage = window_event_listener(leptos::ev::storage, move |event| {
+            // No key: everything was cleared.
+            let ours = event.key().is_none_or(|key| Key::from_name(&key) == Some(Key::Library));
+            if ours {
+                self.take_in_other_tab();
+            }
+        });
+        // The last keystrokes before the page goes away are kept too; phones may end a page in the
+        // background without a word.
+        let leaving = move || {
+            self.save_now();
+            self.address_now();
+        };
+        let hide = window_event_listener_untyped("pagehide", move |_| leaving());
+        let hidden = window_event_listener_untyped("visibilitychange", move |_| {
+            if document().hidden() {
+                leaving();
+            }
+        });
+        on_cleanup(move || {
+            storage.remove();
+            hide.remove();
+            hidden.remove();
+        });
+    }
+
+    pub(super) fn save_soon(self) {
+        let _ = self.book.try_update_value(|book| {
+            restart(&mut book.save_timer, SAVE_AFTER_MS, move || self.save_now());
+        });
+    }
+
+    /// Writes the setups to this browser now.
+    pub fn save_now(self) {
+        self.flush();
+        let written = self.write();
+        self.note(written);
+    }
+
+    fn note(self, written: Result<(), StorageFault>) {
+        let kept = match written {
+            Ok(()) => Kept::Yes,
+            Err(fault) => Kept::No(fault),
+        };
+        if self.kept.try_get_untracked() != Some(kept) {
+            self.kept.try_set(kept);
+        }
+        let on_screen = self.app.setup.try_get_untracked();
+        let _ = self.library.try_with_untracked(|library| remember(library, on_screen.as_ref()));
+    }
+
+    fn write(self) -> Result<(), StorageFault> {
+        match storage::text(Key::Library) {
+            Found::Blocked => return Err(StorageFault::Blocked),
+            Found::Text(text) => {
+                let known = |stored: &Option<String>| stored.as_deref() == Some(text.as_str());
+                if self.book.try_with_value(|book| known(&book.stored)) != Some(true) {
+                    self.take_in(text);
+                }
+            }
+            Found::Nothing => {
+                let _ = self.book.try_update_value(|book| {
+                    book.stored = None;
+                    book.newer = false;
+                });
+            }
+        }
+        let state = self.book.try_with_value(|book| {
+            (book.newer, book.aside_pending, book.stored.clone(), book.base.clone())
+        });
+        let (Some((newer, pending, stored, base)), Some(library)) = (state, self.peek()) else {
+            return Ok(());
+        };
+        if newer {
+            return Err(StorageFault::Newer);
+        }
+        let nothing_new = library == base && (stored.is_some() || library.entries().is_empty());
+        if nothing_new && !pending {
+            return Ok(());
+        }
+        if pending {
+            let aside = self.aside.try_get_untracked().unwrap_or_default();
+            storage::set(Key::SetAside, &aside)?;
+            let _ = self.book.try_update_value(|book| book.aside_pending = false);
+        }
+        if nothing_new {
+            return Ok(());
+        }
+        let json = library_json(&library);
+        storage::set(Key::Library, &json)?;
+        let _ = self.book.try_update_value(|book| {
+            book.base = library;
+            book.stored = Some(json.to_string());
+        });
+        told::ask_to_persist();
+        Ok(())
+    }
+
+    /// Another tab wrote: its changes and those of this tab come together.
+    fn take_in_other_tab(self) {
+        self.flush();
+        let Found::Text(text) = storage::text(Key::Library) else {
+            // Cleared: what this tab has is written again with its next change.
+            return;
+        };
+        if self.book.try_with_value(|book| book.stored.as_ref() == Some(&text)) == Some(true) {
+            return;
+        }
+        self.take_in(text);
+        // Written only where the other tab lacks something: two tabs that show different setups
+        // would otherwise answer each other for ever.
+        let lacking = self.book.try_with_value(|book| {
+            self.library.try_with_untracked(|ours| ours.entries() != book.base.entries())
+        });
+        if lacking.flatten() == Some(true) {
+            self.save_now();
+        } else {
+            let newer = self.book.try_with_value(|book| book.newer) == Some(true);
+            self.note(if newer { Err(StorageFault::Newer) } else { Ok(()) });
+        }
+    }
+
+    /// Brings the stored library in `text` and this tab's together.
+    fn take_in(self, text: String) {
+        let (theirs, unread) = match read_library(&text) {
+            Loaded::Ready { library, notes } => (Some(library), notes.set_aside),
+            Loaded::Newer { .. } => {
+                let _ = self.book.try_update_value(|book| book.newer = true);
+                return;
+            }
+            Loaded::Corrupt { raw, .. } => (None, vec![raw]),
+        };
+        let mut unread = unread;
+        let ours = self.peek().unwrap_or_default();
+        if let Some(theirs) = theirs {
+            let base = self.book.try_with_value(|book| book.base.clone()).unwrap_or_default();
+            let done = reconcile(&base, &ours, &theirs, now_ms());
+            let beside: Vec<String> = done
+                .kept_beside
+                .iter()
+                .filter_map(|id| done.library.get(*id))
+                .map(|entry| words::name_of(&entry.setup.name))
+                .collect();
+            let left_over = done.left_over.iter();
+            unread.extend(left_over.filter_map(|entry| serde_json::to_string(&entry.setup).ok()));
+            let _ = self.book.try_update_value(|book| {
+                book.base = theirs;
+                book.newer = false;
+            });
+            self.library.try_set(done.library);
+            if !beside.is_empty() {
+                let _ = self.beside.try_update(|names| names.extend(beside));
+            }
+            if !self.in_preview() {
+                let current = self.current().map(|entry| entry.setup);
+                let on_screen = self.app.setup.try_get_untracked();
+                if current.is_some() && current != on_screen
+                    || current.is_none() != ours.current().is_none()
+                {
+                    self.show_current();
+                }
+            }
+        } else {
+            // Not readable: what this tab knows is written over it once it is set aside.
+            let _ = self.book.try_update_value(|book| book.base = Library::default());
+        }
+        let _ = self.book.try_update_value(|book| book.stored = Some(text));
+        if !unread.is_empty() {
+            let mut aside = set_aside_before();
+            let stored = set_aside(&mut aside, unread);
+            self.aside.try_set(aside);
+            self.aside_told.try_set(true);
+            let _ = self.book.try_update_value(|book| book.aside_pending = !stored);
+        }
+    }
+
+    /// Takes what was set aside out of this browser, because the user says so.
+    pub fn drop_aside(self) {
+        // Where storage is blocked there is nothing stored to take out.
+        let _ = storage::remove(Key::SetAside);
+        let _ = self.book.try_update_value(|book| book.aside_pending = false);
+        self.aside.try_set(Vec::new());
+        self.aside_told.try_set(false);
+        self.save_now();
+    }
+}

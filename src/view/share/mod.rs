@@ -1,0 +1,31 @@
+//! The user's setups and the ways in and out: browser storage, the address bar, links, files,
+//! posts, pictures, paper.
+
+mod address;
+mod file_card;
+mod files;
+mod hand_on;
+mod keeping;
+mod link_card;
+mod notices;
+mod setups;
+mod shelf;
+mod told;
+mod words;
+
+pub use address::address_with;
+pub use notices::notices;
+pub use setups::{Kept, Preview, Setups};
+
+use leptos::prelude::*;
+
+/// Everything here, as it stands under "More".
+#[must_use]
+pub fn view(setups: Setups) -> AnyView {
+    view! {
+        {shelf::shelf(setups)}
+        {link_card::link_card(setups)}
+        {file_card::file_card(setups)}
+    }
+    .into_any()
+}

@@ -1,0 +1,355 @@
+//! The user's setups: which there are, which one is on screen, and a setup out of a link beside
+//! them.
+//!
+//! ```text
+//! storage <-> library -> setup on screen -> library (after every change)
+//! link    ------------->  as a preview   -> library only on "keep"
+//! ```
+//!
+//! [`super::keeping`] writes the library and brings other tabs' changes in; [`super::address`] is
+//! the address bar.
+
+use super::keeping::{self, Start};
+use crate::link::LinkError;
+use crate::model::Setup;
+use crate::store::{Deleted, Entry, EntryId, Library, LibraryError};
+use crate::view::lang::{t, t_args};
+use crate::view::state::{AppState, Undo};
+use crate::view::storage::StorageFault;
+use leptos::leptos_dom::helpers::TimeoutHandle;
+use leptos::prelude::*;
+
+/// A setup out of a link, on screen beside the user's own.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Preview {
+    /// Values of the link that had to be pulled into bounds.
+    pub adjusted: usize,
+}
+
+/// Whether the setups are kept in this browser.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Kept {
+    /// Written, or nothing to write yet.
+    Yes,
+    /// Not written, and why.
+    No(StorageFault),
+}
+
+/// The setups; copies share them.
+#[derive(Clone, Copy)]
+pub struct Setups {
+    /// The page.
+    pub app: AppState,
+    /// The user's own setups.
+    pub library: RwSignal<Library>,
+    /// The setup on screen came in a link and is not the user's own.
+    pub preview: RwSignal<Option<Preview>>,
+    /// A link that did not open.
+    pub link_fault: RwSignal<Option<LinkError>>,
+    /// Whether the setups are kept.
+    pub kept: RwSignal<Kept>,
+    /// What could not be read, as it was.
+    pub aside: RwSignal<Vec<String>>,
+    /// Something was set aside during this visit.
+    pub aside_told: RwSignal<bool>,
+    /// Stored values that had to be pulled into bounds.
+    pub adjusted: RwSignal<usize>,
+    /// Names of setups kept beside the version of another tab.
+    pub beside: RwSignal<Vec<String>>,
+    /// What came of a file.
+    pub file_told: RwSignal<Option<String>>,
+    /// A change of the user's own was written during or before this visit.
+    pub has_own: Memo<bool>,
+    pub(super) book: StoredValue<Book>,
+}
+
+/// What this tab remembers; nothing of it is shown.
+pub(super) struct Book {
+    /// The library as last read or written.
+    pub(super) base: Library,
+    /// The text storage held then.
+    pub(super) stored: Option<String>,
+    /// What was set aside is not yet stored: nothing may be written over it.
+    pub(super) aside_pending: bool,
+    /// What stands in storage is of a newer version.
+    pub(super) newer: bool,
+    /// The setup the page put on screen itself: different from it means that the user changed it.
+    pub(super) shown: Setup,
+    pub(super) save_timer: Option<TimeoutHandle>,
+    pub(super) address_timer: Option<TimeoutHandle>,
+    first: fn() -> Setup,
+    deleted: Option<Deleted>,
+    left: Option<(Preview, Setup)>,
+}
+
+/// Time of a change [ms since 1970-01-01 UTC].
+pub(super) fn now_ms() -> u64 {
+    js_sys::Date::now() as u64
+}
+
+impl Setups {
+    /// Opens what this browser kept, or what the address holds, and puts it on screen; `first` is
+    /// shown where there is nothing yet. Follows every change from then on.
+    #[must_use]
+    pub fn open(first: fn() -> Setup) -> Self {
+        let Start { library, stored, aside, aside_now, aside_pending, kept, adjusted } =
+            keeping::load();
+        let shown = library.current().map_or_else(first, |entry| entry.setup.clone());
+        let app = AppState::new(shown.clone());
+        let newer = kept == Kept::No(StorageFault::Newer);
+        let book = Book {
+            base: library.clone(),
+            stored,
+            aside_pending,
+            newer,
+            shown,
+            save_timer: None,
+            address_timer: None,
+            first,
+            deleted: None,
+            left: None,
+        };
+        let library = RwSignal::new(library);
+        let setups = Self {
+            app,
+            library,
+            preview: RwSignal::new(None),
+            link_fault: RwSignal::new(None),
+            kept: RwSignal::new(kept),
+            aside: RwSignal::new(aside),
+            aside_told: RwSignal::new(aside_now),
+            adjusted: RwSignal::new(adjusted),
+            beside: RwSignal::new(Vec::new()),
+            file_told: RwSignal::new(None),
+            has_own: Memo::new(move |_| library.with(|library| !library.entries().is_empty())),
+            book: StoredValue::new(book),
+        };
+        setups.open_address();
+        setups.follow();
+        setups
+    }
+
+    fn follow(self) {
+        Effect::new(move |first: Option<()>| {
+            self.app.setup.track();
+            if first.is_some() && self.preview.with_untracked(Option::is_none) {
+                self.save_soon();
+                self.address_soon();
+            }
+        });
+        self.follow_storage();
+        self.follow_address();
+        super::files::follow_drops(self);
+    }
+
+    pub(super) fn in_preview(self) -> bool {
+        self.preview.try_with_untracked(Option::is_some) == Some(true)
+    }
+
+    /// The library as it is now, for changing; `None` once the page is gone.
+    pub(super) fn peek(self) -> Option<Library> {
+        self.library.try_get_untracked()
+    }
+
+    /// The setup of the user on screen.
+    #[must_use]
+    pub fn current(self) -> Option<Entry> {
+        self.library.try_with_untracked(|library| library.current().cloned()).flatten()
+    }
+
+    /// Puts a setup on screen as the page's own doing.
+    fn show(self, setup: Setup) {
+        let _ = self.book.try_update_value(|book| setup.clone_into(&mut book.shown));
+        self.app.show(setup);
+    }
+
+    /// Puts the current setup of the library on screen, or what stands there where there is none.
+    pub(super) fn show_current(self) {
+        let first = self.book.try_with_value(|book| book.first);
+        let setup = self.current().map(|entry| entry.setup).or_else(|| first.map(|first| first()));
+        if let Some(setup) = setup {
+            self.show(setup);
+        }
+    }
+
+    /// Takes the changes on screen over into the library; a setup out of a link stays out.
+    pub(super) fn flush(self) {
+        if self.in_preview() {
+            return;
+        }
+        let (Some(mut library), Some(setup)) = (self.peek(), self.app.setup.try_get_untracked())
+        else {
+            return;
+        };
+        let changed = match library.current() {
+            Some(entry) if entry.setup == setup => false,
+            // It is there: `current` found it.
+            Some(entry) => library.update(entry.id, setup, now_ms()).is_ok(),
+            None => {
+                let by_user = self.book.try_with_value(|book| book.shown != setup) == Some(true);
+                by_user && library.add(setup, now_ms()).is_ok()
+            }
+        };
+        if changed {
+            self.library.try_set(library);
+        }
+    }
+
+    /// Changes the library by one deliberate step and keeps it.
+    fn change<T>(
+        self,
+        step: impl FnOnce(&mut Library) -> Result<T, LibraryError>,
+    ) -> Result<T, LibraryError> {
+        self.flush();
+        let mut library = self.peek().ok_or(LibraryError::NoSuchSetup)?;
+        let done = step(&mut library);
+        match &done {
+            Ok(_) => {
+                self.library.try_set(library);
+                // What is on screen is the current setup, or the next flush would mix two up.
+                if !self.in_preview() {
+                    self.show_current();
+                }
+                self.save_now();
+                self.address_now();
+            }
+            Err(LibraryError::Full) => self.app.tell(t("setups-full"), false),
+            Err(LibraryError::NoSuchSetup) => self.app.tell(t("setups-gone"), false),
+        }
+        done
+    }
+
+    /// Shows another of the user's setups.
+    pub fn select(self, id: EntryId) {
+        self.flush();
+        self.leave_preview();
+        // A setup that is gone is told.
+        let _ = self.change(|library| library.select(id));
+    }
+
+    /// Adds a setup and shows it; `false` where there is no room.
+    pub fn add(self, setup: Setup) -> bool {
+        let added = self.change(|library| library.add(setup, now_ms())).is_ok();
+        if added && self.in_preview() {
+            self.leave_preview();
+            self.address_now();
+        }
+        added
+    }
+
+    /// Adds setups out of a file and shows the first; gives how many found room.
+    pub fn add_all(self, setups: Vec<Setup>) -> usize {
+        let mut first = None;
+        let mut count = 0;
+        for setup in setups {
+            let Ok(id) = self.change(|library| library.add(setup, now_ms())) else { break };
+            first = first.or(Some(id));
+            count += 1;
+        }
+        if let Some(id) = first {
+            self.select(id);
+        }
+        count
+    }
+
+    /// Adds a copy of what is on screen, and shows it.
+    pub fn duplicate(self) {
+        if let Some(setup) = self.app.setup.try_get_untracked() {
+            self.add(setup);
+        }
+    }
+
+    /// Deletes the setup `id`, with a message that offers to take it back.
+    pub fn delete(self, id: EntryId) {
+        let Ok(deleted) = self.change(|library| library.delete(id)) else { return };
+        let name = super::words::name_of(deleted.name());
+        let _ = self.book.try_update_value(|book| book.deleted = Some(deleted));
+        let told = t_args("setups-deleted", &[("name", crate::i18n::Arg::Text(&name))]);
+        self.app.tell_with(told, Some(Undo::Deletion));
+    }
+
+    /// Puts back what was deleted last.
+    pub fn undelete(self) {
+        let deleted = self.book.try_update_value(|book| book.deleted.take()).flatten();
+        let Some(deleted) = deleted else { return };
+        let mut kept = None;
+        let done = self.change(|library| {
+            library.restore(deleted).map_err(|(error, deleted)| {
+                kept = Some(deleted);
+                error
+            })
+        });
+        if let Some(deleted) = kept {
+            let _ = self.book.try_update_value(|book| book.deleted = Some(deleted));
+        }
+        if let Ok(id) = done {
+            self.select(id);
+            self.app.tell(t("toast-undone"), false);
+        }
+    }
+
+    /// Puts a setup out of a link on screen, beside the user's own.
+    pub(super) fn show_preview(self, setup: Setup, adjusted: usize) {
+        self.flush();
+        self.leave_preview();
+        self.preview.try_set(Some(Preview { adjusted }));
+        self.show(setup);
+    }
+
+    /// Makes the setup out of a link one of the user's own.
+    pub fn keep_preview(self) {
+        let Some(setup) = self.app.setup.try_get_untracked() else { return };
+        if self.change(|library| library.add(setup, now_ms())).is_err() {
+            return;
+        }
+        self.preview.try_set(None);
+        if let Some(entry) = self.current() {
+            let _ = self.book.try_update_value(|book| book.shown = entry.setup.clone());
+            // The name may have got a number; the way back through changes stays.
+            self.app.setup.try_set(entry.setup);
+        }
+        self.address_now();
+        self.app.tell(t("preview-kept"), false);
+    }
+
+    /// Shows the user's own setup again.
+    pub fn leave_for_own(self) {
+        self.leave_preview();
+        self.address_now();
+    }
+
+    /// Ends the preview and shows the user's own. One that was changed can be taken back to.
+    fn leave_preview(self) {
+        let Some(Some(preview)) = self.preview.try_get_untracked() else { return };
+        let Some(setup) = self.app.setup.try_get_untracked() else { return };
+        let changed = self.book.try_with_value(|book| book.shown != setup) == Some(true);
+        self.preview.try_set(None);
+        self.show_current();
+        if changed {
+            let _ = self.book.try_update_value(|book| book.left = Some((preview, setup)));
+            self.app.tell_with(t("preview-left"), Some(Undo::Leaving));
+        }
+    }
+
+    /// Shows the setup out of a link again that was left with changes.
+    pub fn return_to_left(self) {
+        let left = self.book.try_update_value(|book| book.left.take()).flatten();
+        let Some((preview, setup)) = left else { return };
+        self.flush();
+        self.leave_preview();
+        self.preview.try_set(Some(preview));
+        // As first shown, it would count as unchanged.
+        let _ = self.book.try_update_value(|book| book.shown = Setup::default());
+        self.app.show(setup);
+        self.app.tell(t("toast-undone"), false);
+    }
+
+    /// Takes back what a message offers to.
+    pub fn take_back(self, what: Undo) {
+        match what {
+            Undo::Change => self.app.undo(),
+            Undo::Deletion => self.undelete(),
+            Undo::Leaving => self.return_to_left(),
+        }
+    }
+}

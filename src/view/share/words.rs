@@ -1,0 +1,86 @@
+//! Words for setups, and for what links and files do.
+
+use crate::i18n::Arg;
+use crate::link::LinkError;
+use crate::model::Setup;
+use crate::store::FileError;
+use crate::store::file::MAX_BYTES;
+use crate::units::Watts;
+use crate::view::lang::{amp_hours, number, t, t_args, watts};
+
+/// A name, or what stands for one.
+#[must_use]
+pub fn name_of(name: &str) -> String {
+    if name.trim().is_empty() { t("setup-nameless") } else { name.to_owned() }
+}
+
+/// Name of a setup; the invented example is called that until it gets a name.
+#[must_use]
+pub fn setup_name(setup: &Setup) -> String {
+    if setup.name.trim().is_empty() && setup.example {
+        t("setup-example")
+    } else {
+        name_of(&setup.name)
+    }
+}
+
+/// What tells setups apart at a glance: appliances, battery, panels, place.
+#[must_use]
+pub fn setup_outline(setup: &Setup) -> String {
+    let count = i32::try_from(setup.enabled_loads().count()).unwrap_or(i32::MAX);
+    let capacity = amp_hours(setup.bank.rated_capacity());
+    let mut parts = vec![t_args(
+        "setup-outline",
+        &[("n", Arg::Count(count)), ("capacity", Arg::Text(&capacity))],
+    )];
+    let peak: Watts =
+        setup.solar.iter().filter(|array| array.enabled).map(|array| array.peak).sum();
+    if peak > Watts::ZERO {
+        parts.push(t_args("setup-outline-sun", &[("peak", Arg::Text(&watts(peak)))]));
+    }
+    if !setup.trip.place.name.is_empty() {
+        parts.push(setup.trip.place.name.clone());
+    }
+    parts.join(" · ")
+}
+
+/// How many values were pulled into bounds.
+#[must_use]
+pub fn adjusted(count: usize) -> String {
+    t_args("adjusted", &[("n", Arg::Count(i32::try_from(count).unwrap_or(i32::MAX)))])
+}
+
+/// Why a link does not open, and what to do.
+#[must_use]
+pub fn link_fault(error: &LinkError) -> String {
+    match error {
+        LinkError::Empty => t("link-empty"),
+        LinkError::Truncated => t("link-truncated"),
+        LinkError::Newer { .. } => t("link-newer"),
+        LinkError::Corrupt => t("link-corrupt"),
+    }
+}
+
+/// Why a file does not open, and what to do.
+#[must_use]
+pub fn file_fault(error: &FileError) -> String {
+    let count = |n: usize| Arg::Count(i32::try_from(n).unwrap_or(i32::MAX));
+    match error {
+        FileError::Empty => t("file-empty"),
+        FileError::TooLarge { bytes } => {
+            let mebibytes = |bytes: usize| number(bytes as f64 / f64::from(1 << 20), 1);
+            let (size, limit) = (mebibytes(*bytes), mebibytes(MAX_BYTES));
+            t_args("file-too-large", &[("size", Arg::Text(&size)), ("limit", Arg::Text(&limit))])
+        }
+        FileError::NotJson { line, column } => {
+            t_args("file-not-json", &[("line", count(*line)), ("column", count(*column))])
+        }
+        FileError::OtherFormat => t("file-other-format"),
+        FileError::Newer { .. } => t("file-newer"),
+        FileError::NoSetups => t("file-no-setups"),
+        FileError::TooManySetups { count: n } => t_args("file-too-many", &[("n", count(*n))]),
+        FileError::WrongValue { setup, why } => {
+            t_args("file-wrong-value", &[("n", count(*setup)), ("why", Arg::Text(why))])
+        }
+    }
+}
