@@ -111,7 +111,7 @@ impl Setups {
             own.is_some() && self.book.try_with_value(|book| book.stored.is_none()) == Some(true);
         match link::open(&fragment) {
             Ok(opened) if lost && self.library.with_untracked(|l| l.entries().is_empty()) => {
-                self.add(opened.setup);
+                self.add_setup(opened.setup);
             }
             _ => self.open_link(&fragment),
         }

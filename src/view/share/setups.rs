@@ -228,7 +228,7 @@ impl Setups {
     }
 
     /// Adds a setup and shows it; `false` where there is no room.
-    pub fn add(self, setup: Setup) -> bool {
+    pub fn add_setup(self, setup: Setup) -> bool {
         let added = self.change(|library| library.add(setup, now_ms())).is_ok();
         if added && self.in_preview() {
             self.leave_preview();
@@ -255,7 +255,7 @@ impl Setups {
     /// Adds a copy of what is on screen, and shows it.
     pub fn duplicate(self) {
         if let Some(setup) = self.app.setup.try_get_untracked() {
-            self.add(setup);
+            self.add_setup(setup);
         }
     }
 

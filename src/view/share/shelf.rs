@@ -54,8 +54,8 @@ pub fn shelf(setups: Setups) -> AnyView {
             }}
             {text_field(setups.app, t("setup-name"), t("setup-nameless"), name)}
             <div class="button-row">
-                {quiet_button(Some(Icon::Add), t("setups-new"), move || { setups.add(blank(setups)); })}
-                {quiet_button(None, t("setups-new-example"), move || { setups.add(example_setup()); })}
+                {quiet_button(Some(Icon::Add), t("setups-new"), move || { setups.add_setup(blank(setups)); })}
+                {quiet_button(None, t("setups-new-example"), move || { setups.add_setup(example_setup()); })}
                 {quiet_button(Some(Icon::Duplicate), t("setups-duplicate"), move || setups.duplicate())}
             </div>
             {move || {
