@@ -2,6 +2,7 @@
 //! written into the markup itself.
 
 use fluent_bundle::FluentResource;
+use nightbank::i18n::texts::ENGLISH;
 use nightbank::model::catalogue;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
@@ -145,6 +146,29 @@ fn every_language_has_every_key_with_the_same_values() {
                 english[key]
             );
         }
+    }
+}
+
+#[test]
+fn every_file_is_built_in_or_copied() {
+    let listed: BTreeSet<&str> = ENGLISH.iter().map(|(name, _)| *name).collect();
+    let names = |code: &str| -> BTreeSet<String> {
+        files(&root().join("src/i18n").join(code), "ftl")
+            .iter()
+            .filter_map(|path| path.file_name()?.to_str().map(str::to_owned))
+            .collect()
+    };
+    let english = names("en");
+    assert!(english.iter().map(String::as_str).eq(listed.iter().copied()), "{english:?}");
+    let page = fs::read_to_string(root().join("index.html")).expect("the page");
+    for code in ["de", "fr", "nl"] {
+        let own = names(code);
+        if own.is_empty() {
+            continue;
+        }
+        assert_eq!(own, english, "files of {code}");
+        let copied = format!("href=\"src/i18n/{code}\" data-target-path=\"i18n/{code}\"");
+        assert!(page.contains(&copied), "index.html does not copy the texts of {code}");
     }
 }
 

@@ -4,20 +4,26 @@ use super::Lang;
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
-/// English, built in: every key the page uses is here.
-pub const ENGLISH: &[&str] = &[
-    include_str!("en/page.ftl"),
-    include_str!("en/widgets.ftl"),
-    include_str!("en/loads.ftl"),
-    include_str!("en/power.ftl"),
-    include_str!("en/trip.ftl"),
-    include_str!("en/answer.ftl"),
-    include_str!("en/safety.ftl"),
-    include_str!("en/catalogue.ftl"),
-    include_str!("en/chart.ftl"),
-    include_str!("en/change.ftl"),
-    include_str!("en/tools.ftl"),
-    include_str!("en/share.ftl"),
+macro_rules! files {
+    ($($name:literal),+ $(,)?) => {
+        &[$(($name, include_str!(concat!("en/", $name)))),+]
+    };
+}
+
+/// English, built in: every key the page uses is here. Other languages have files of these names.
+pub const ENGLISH: &[(&str, &str)] = files![
+    "page.ftl",
+    "widgets.ftl",
+    "loads.ftl",
+    "power.ftl",
+    "trip.ftl",
+    "answer.ftl",
+    "safety.ftl",
+    "catalogue.ftl",
+    "chart.ftl",
+    "change.ftl",
+    "tools.ftl",
+    "share.ftl",
 ];
 
 /// A value put into a text.
@@ -42,7 +48,7 @@ impl Texts {
     #[must_use]
     pub fn english() -> Self {
         let mut faults = Vec::new();
-        let english = bundle(Lang::En, ENGLISH, &mut faults);
+        let english = bundle(Lang::En, ENGLISH.iter().map(|(_, text)| *text), &mut faults);
         Self { lang: Lang::En, own: None, english, faults }
     }
 
@@ -52,7 +58,7 @@ impl Texts {
     pub fn new(lang: Lang, sources: &[&str]) -> Self {
         let mut texts = Self::english();
         if lang != Lang::En {
-            texts.own = Some(bundle(lang, sources, &mut texts.faults));
+            texts.own = Some(bundle(lang, sources.iter().copied(), &mut texts.faults));
             texts.lang = lang;
         }
         texts
@@ -87,13 +93,17 @@ impl Texts {
     }
 }
 
-fn bundle(lang: Lang, sources: &[&str], faults: &mut Vec<String>) -> FluentBundle<FluentResource> {
+fn bundle<'a>(
+    lang: Lang,
+    sources: impl Iterator<Item = &'a str>,
+    faults: &mut Vec<String>,
+) -> FluentBundle<FluentResource> {
     let id: LanguageIdentifier = lang.code().parse().unwrap_or_default();
     let mut bundle = FluentBundle::new(vec![id]);
     // Marks around every value would end up in titles, file names and copied text.
     bundle.set_use_isolating(false);
     for source in sources {
-        let resource = match FluentResource::try_new((*source).to_owned()) {
+        let resource = match FluentResource::try_new(source.to_owned()) {
             Ok(resource) => resource,
             Err((resource, errors)) => {
                 faults.extend(errors.iter().map(|error| format!("{}: {error}", lang.code())));

@@ -3,6 +3,7 @@
 //! The texts live in the thread, not in a signal: when the language changes the whole page is
 //! built again (see [`crate::view::App`]), so a call of [`t`] is a plain look-up.
 
+use crate::i18n::texts::ENGLISH;
 use crate::i18n::{Arg, Lang, Texts};
 use crate::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
 use js_sys::{Array, Function, Intl, Object, Reflect};
@@ -12,22 +13,6 @@ use std::rc::Rc;
 use time::Date;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-
-/// Files of a language, in `i18n/<code>/` beside the page.
-const FILES: [&str; 12] = [
-    "page.ftl",
-    "widgets.ftl",
-    "loads.ftl",
-    "power.ftl",
-    "trip.ftl",
-    "answer.ftl",
-    "safety.ftl",
-    "chart.ftl",
-    "change.ftl",
-    "tools.ftl",
-    "share.ftl",
-    "catalogue.ftl",
-];
 
 /// Between a number and its unit: a narrow space that never breaks.
 const UNIT_SPACE: char = '\u{202f}';
@@ -118,7 +103,7 @@ fn locale_for(lang: Lang) -> String {
 pub async fn switch_to(lang: Lang) -> Result<(), String> {
     let mut sources = Vec::new();
     if lang != Lang::En {
-        for file in FILES {
+        for (file, _) in ENGLISH {
             sources.push(fetch_text(&format!("i18n/{}/{file}", lang.code())).await?);
         }
     }

@@ -81,6 +81,9 @@ fn usage_words(usage: &Usage) -> String {
         }
         Usage::Charges { every_days, cell, .. } => {
             let charge = quantity(cell.0, 0, "mAh");
+            if (every_days - 1.0).abs() < 1e-9 {
+                return t_args("unit-a-day", &[("amount", Arg::Text(&charge))]);
+            }
             let days = number(every_days, 1);
             t_args("summary-charges", &[("charge", Arg::Text(&charge)), ("days", Arg::Text(&days))])
         }
