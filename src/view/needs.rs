@@ -3,13 +3,12 @@
 use super::outlook::Calculation;
 use super::state::AppState;
 use crate::forecast::demand::{LoadDay, at_battery};
-use crate::model::{Climate, Setup};
-use crate::physics::battery::temperature::air_temperature;
+use crate::model::Setup;
 use crate::physics::inverter::InverterCurve;
 use crate::units::{Celsius, Hours, WattHours};
 use leptos::prelude::*;
 
-/// Energy a day by load, at the battery, in the month of arrival.
+/// Energy a day by load, at the battery, on the first whole day of the trip.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Needs {
     /// By load id; rows that are switched off count as if they were on.
@@ -33,8 +32,10 @@ impl Needs {
 #[must_use]
 pub fn follow(app: AppState, calculation: Calculation) -> Memo<Needs> {
     let air = Memo::new(move |_| {
-        let climate = calculation.climate.get();
-        app.setup.with(|setup| air_of_arrival(setup, climate.as_ref()))
+        let sun = calculation.sun.get();
+        // The same day the answer speaks of: the first whole one.
+        let day = sun.and_then(|sun| sun.0.air.get(1).or(sun.0.air.first()).copied());
+        day.map_or([Celsius(15.0); 24], |air| air.by_hour())
     });
     Memo::new(move |_| {
         let air = air.get();
@@ -62,16 +63,4 @@ fn needs(setup: &Setup, air: &[Celsius; 24]) -> Needs {
         .map(|(_, (_, energy))| *energy)
         .sum();
     Needs { by_load, total }
-}
-
-/// Air temperature by hour in the month of arrival: as the user gave it, or the climate's.
-fn air_of_arrival(setup: &Setup, climate: Option<&Climate>) -> [Celsius; 24] {
-    let trip = &setup.trip;
-    let month = usize::from(trip.month.clamp(1, 12)) - 1;
-    let usual = climate.and_then(|climate| climate.air.get(month)).copied();
-    let mean = trip.own_air.or(usual).unwrap_or(Celsius(15.0));
-    let half_range_k = climate.and_then(|climate| climate.half_range_k.get(month)).copied();
-    std::array::from_fn(|hour| {
-        air_temperature(mean, half_range_k.unwrap_or(0.0), hour as f64 + 0.5)
-    })
 }

@@ -68,3 +68,4 @@ sure-odds = Two thousand kinds of weather are played through for your dates. Aga
 sure-no-chance = The weather makes no difference here: no panel, or the weather of every day is given.
 sure-average = The line and the table show average weather; the shaded band and the lanterns show the odds.
 sure-limits = Shade, snow on the panel and anything you did not enter are not in it. It is an estimate, not a promise: keep a second source for anything medical.
+chart-mark-restart = From the reading

@@ -79,7 +79,7 @@ pub fn answer_view(facts: &Facts<'_>) -> AnswerView {
         first_low: outlook.course.first_low.map(|hour| moment(facts, hour)),
         lowest_soc_frac: outlook.course.lowest.0,
         lanterns: lanterns(facts),
-        course: None,
+        course: super::picture::course_chart(facts),
         balance: balance(facts),
         drains: drains(facts),
         by_night: Some(by_night(facts)),
