@@ -31,6 +31,8 @@ locate = Where I am now
 locate-asking = Asking the device…
 locate-refused = The device's position was refused. Type a place instead.
 locate-failed = The device does not know where it is. Type a place instead.
+locate-timed-out = Finding the device took too long. Try again under open sky, or type a place.
+locate-hint = Asked only when you tap, rounded to about 10 km, and it stays on this device.
 locate-missing = This browser gives no position to this page. Type a place instead.
 
 dates-title = Dates
@@ -39,6 +41,9 @@ dates-nights = Nights
 dates-hour = Arriving at
 dates-offset = Clock ahead of UTC
 dates-offset-hint = Central Europe: 1 in winter, 2 in summer time.
+dates-clock-device = As this device on that day: { $utc }
+dates-clock-longitude = By the longitude: { $utc }
+dates-from-to = From { $from } to { $to }.
 
 days-title = Day by day
 days-hint = Leave a day "not known" and the odds play through the weather of the place.
@@ -46,6 +51,7 @@ days-more = { $n ->
     [one] Show { $n } more day
    *[other] Show { $n } more days
 }
+days-all = Sky on all days
 day-sky = Sky
 sky-unknown = Not known
 sky-typical = Average for the month
@@ -61,10 +67,21 @@ day-hook-up-no = No
 as-planned = as planned
 
 climate-title = Sun and air
-climate-own = Own figures
-climate-own-sun = Own sun, kWh/m² a day
-climate-own-sun-hint = From any source, month by month. Empty months keep the built-in figure.
+climate-air-region = Air estimated from memory for { $name }, { $distance } km away, brought to the height here: within about 2 °C for a month's mean, single days stray much farther.
+climate-air-latitude = Air guessed from latitude and height alone: it may be off by 5 °C and more.
+climate-impossible = No sky can give what was typed for { $months }. The nearest possible figure counts instead.
+climate-months = Month by month
+climate-months-caption = Sun on level ground a day, and mean of the air
+climate-month = Month
+climate-own-sun = My own figures for the sun
+climate-own-sun-hint = Sun on level ground, from any source. Peak sun hours a day are the same as kWh/m² a day. Empty months keep the built-in figure.
+own-sun-unit = My figures are
+own-sun-daily = kWh/m² a day
+own-sun-monthly = kWh/m² a month
 climate-usual = Built in: { $amount }
 climate-own-air = Air, mean of day and night
 climate-ground = Light from the ground
-climate-ground-hint = Grass 20, sand 40, fresh snow 60 and more.
+climate-ground-kind = The ground is
+ground-grass = Grass
+ground-sand = Sand
+ground-snow = Fresh snow

@@ -1,53 +1,106 @@
-//! Where sun and air come from, and the user's own figures for them.
+//! Where sun and air come from and how good they are; the user's own air, and the ground.
 
 use crate::forecast::climate::monthly_extraterrestrial;
 use crate::i18n::Arg;
 use crate::model::climate::Climate;
-use crate::model::limits::{AIR_C, FRAC, SUN_WH_M2};
-use crate::model::{MonthlySun, Setup};
+use crate::model::limits::{AIR_C, FRAC};
+use crate::model::regions::region;
+use crate::model::{AirSource, ClimateSource};
 use crate::units::{Celsius, WattHoursPerSquareMetre};
-use crate::view::lang::{celsius, month_name, number, t, t_args};
+use crate::view::lang::{celsius, month_name, number, number_fixed, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::outlook::{Calculation, words};
 use crate::view::state::AppState;
-use crate::view::widgets::{NumberField, Term, tip};
+use crate::view::widgets::{DataTable, NumberField, Term, data_table, radios};
 use leptos::prelude::*;
 
-/// Which source is used, how good it is, and what it says for the month of arrival.
+/// Light thrown back by grass, sand and fresh snow, 0..1 (common practice, no source).
+const GROUNDS_FRAC: [f64; 3] = [0.2, 0.4, 0.6];
+
+/// Which sources are used, how good they are, and what could not be true of the user's own.
 pub(super) fn source(calculation: Calculation) -> AnyView {
-    view! {
-        <p>{move || calculation.climate.get().map(|climate| words::climate_source(&climate))}</p>
-    }
-    .into_any()
+    let told = move || {
+        calculation.climate.get().map(|climate| {
+            let impossible = impossible_months(&climate).map(|months| {
+                let text = t_args("climate-impossible", &[("months", Arg::Text(&months))]);
+                view! { <p class="notice" role="status">{text}</p> }
+            });
+            view! {
+                <p>{words::climate_source(&climate)}</p>
+                <p>{air_source(&climate)}</p>
+                {impossible}
+            }
+        })
+    };
+    view! { <div class="sources">{told}</div> }.into_any()
 }
 
-/// Own monthly sun, own air temperature, and the ground.
-pub(super) fn own(app: AppState) -> AnyView {
-    let place = Memo::new(move |_| {
+fn air_source(climate: &Climate) -> String {
+    match climate.air_source {
+        AirSource::Region { index, distance_km } => {
+            let name = region(index).map_or("", |region| region.name);
+            let distance = number(distance_km, 0);
+            t_args(
+                "climate-air-region",
+                &[("name", Arg::Text(name)), ("distance", Arg::Text(&distance))],
+            )
+        }
+        AirSource::Latitude => t("climate-air-latitude"),
+    }
+}
+
+/// Months whose own figure no sky can give, by name.
+fn impossible_months(climate: &Climate) -> Option<String> {
+    let ClimateSource::OwnSun { pulled_in, .. } = climate.source else { return None };
+    if pulled_in.count() == 0 {
+        return None;
+    }
+    let names: Vec<String> = (0..12u8)
+        .filter(|month| pulled_in.holds(usize::from(*month)))
+        .map(|month| month_name(month + 1))
+        .collect();
+    Some(names.join(", "))
+}
+
+/// Sun and air month by month, as they are used.
+pub(super) fn months(app: AppState, calculation: Calculation) -> AnyView {
+    let basis = Memo::new(move |_| {
         app.setup.with(|setup| (setup.trip.place.clone(), i32::from(setup.trip.year)))
     });
-    let usual = Memo::new(move |_| {
-        place.with(|(place, year)| {
-            let above = monthly_extraterrestrial(place, *year);
-            let climate = Climate::at(place, None, &above);
-            let sun: Vec<f64> =
-                climate.clearness_frac.iter().zip(&above).map(|(k, h0)| k * h0.0).collect();
-            (sun, climate.air)
-        })
-    });
-    let months: Vec<AnyView> = (0..12)
-        .map(|month| {
-            let says = Signal::derive(move || {
-                let sun = usual.with(|(sun, _)| sun.get(month).copied().unwrap_or(0.0));
-                t_args("climate-usual", &[("amount", Arg::Text(&number(sun / 1000.0, 1)))])
-            });
-            own_sun(month).live_hint(says).view(app)
+    let rows = move || {
+        let climate = calculation.climate.get()?;
+        let above = basis.with(|(place, year)| monthly_extraterrestrial(place, *year));
+        Some(data_table(table(&climate, &above)))
+    };
+    view! { {rows} }.into_any()
+}
+
+fn table(climate: &Climate, above: &[WattHoursPerSquareMetre; 12]) -> DataTable {
+    let rows = (1u8..=12)
+        .zip(climate.clearness_frac.iter().zip(above).zip(&climate.air))
+        .map(|(month, ((clearness, above), air))| {
+            vec![
+                month_name(month),
+                number_fixed(above.0 * clearness / 1000.0, 1),
+                number_fixed(air.0, 0),
+            ]
         })
         .collect();
-    let air_says = Signal::derive(move || {
+    DataTable {
+        caption: t("climate-months-caption"),
+        heads: vec![t("climate-month"), "kWh/m²".to_owned(), Celsius::UNIT.to_owned()],
+        rows,
+    }
+}
+
+/// Own air temperature, and what the ground throws back.
+pub(super) fn air_and_ground(app: AppState, calculation: Calculation) -> AnyView {
+    let says = Signal::derive(move || {
         let month = app.setup.with(|setup| usize::from(setup.trip.month.clamp(1, 12)) - 1);
-        let usual = usual.with(|(_, air)| air.get(month).copied().unwrap_or(Celsius(15.0)));
-        t_args("climate-usual", &[("amount", Arg::Text(&celsius(usual)))])
+        let climate = calculation.climate.get();
+        let usual = climate.and_then(|climate| climate.air.get(month).copied());
+        let usual = celsius(usual.unwrap_or(Celsius(15.0)));
+        t_args("climate-usual", &[("amount", Arg::Text(&usual))])
     });
     let air = Lens::<Option<f64>>::of(
         |s| s.trip.own_air.map(|air| air.0),
@@ -56,39 +109,32 @@ pub(super) fn own(app: AppState) -> AnyView {
     let ground =
         Lens::<f64>::of(|s| s.trip.ground_albedo_frac, |s, v| s.trip.ground_albedo_frac = v);
     view! {
-        <div class="card-head"><h3>{t("climate-own-sun")}</h3>{tip(Term::PeakSunHours)}</div>
-        <p class="field-hint">{t("climate-own-sun-hint")}</p>
-        <div class="fields fields-tight">{months}</div>
         <div class="fields">
             {NumberField::optional(t("climate-own-air"), "°C", AIR_C, air)
-                .live_hint(air_says)
+                .live_hint(says)
                 .view(app)}
-            {NumberField::percent(t("climate-ground"), FRAC, ground)
+            {NumberField::percent(t("climate-ground"), FRAC, ground.clone())
                 .term(Term::Albedo)
-                .hint(t("climate-ground-hint"))
                 .view(app)}
         </div>
+        {grounds(app, ground)}
     }
     .into_any()
 }
 
-/// Sun of a month, 0 January; empty where the user gave none.
-fn own_sun(month: usize) -> NumberField {
-    let lens = Lens::<Option<f64>>::new(
-        move |setup: &Setup| {
-            let given = setup.trip.own_sun.as_ref().and_then(|sun| sun.0.get(month));
-            Some(given.map(|sun| sun.0).filter(|sun| *sun > 0.0))
-        },
-        move |setup: &mut Setup, value: Option<f64>| {
-            let none = MonthlySun([WattHoursPerSquareMetre::ZERO; 12]);
-            let mut sun = setup.trip.own_sun.unwrap_or(none);
-            if let Some(slot) = sun.0.get_mut(month) {
-                slot.0 = value.unwrap_or(0.0);
-            }
-            setup.trip.own_sun = (sun != none).then_some(sun);
-        },
-    );
-    let name = month_name(u8::try_from(month + 1).unwrap_or(1));
-    let field = NumberField::optional(name, "kWh/m²", SUN_WH_M2, lens);
-    NumberField { scale: 0.001, ..field }
+fn grounds(app: AppState, ground: Lens<f64>) -> AnyView {
+    let chosen = {
+        let ground = ground.clone();
+        Memo::new(move |_| {
+            let now = ground.read(app)?;
+            GROUNDS_FRAC.iter().position(|frac| (frac - now).abs() < 1e-9)
+        })
+    };
+    let choose = move |index: usize| {
+        if let Some(frac) = GROUNDS_FRAC.get(index) {
+            ground.write(app, *frac);
+        }
+    };
+    let names = vec![t("ground-grass"), t("ground-sand"), t("ground-snow")];
+    radios(t("climate-ground-kind"), names, chosen.into(), choose)
 }

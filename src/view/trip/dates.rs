@@ -1,23 +1,26 @@
 //! Arrival, nights, and the camp clock.
 
+use super::clock::{by_longitude, keep_suggested, of_device, utc};
+use crate::i18n::Arg;
 use crate::model::limits::{NIGHTS, UTC_OFFSET_MIN};
 use crate::model::{Setup, Trip};
-use crate::view::lang::{clock, full_date, t};
+use crate::view::lang::{clock, full_date, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
-use crate::view::widgets::{NumberField, date_field, select_field};
+use crate::view::widgets::{NumberField, date_field, quiet_button, select_field};
 use leptos::prelude::*;
-use time::Date;
+use time::{Date, Duration};
 
 fn start(setup: &Setup) -> Date {
     setup.trip.start()
 }
 
 fn set_start(setup: &mut Setup, date: Date) {
-    let trip: &mut Trip = &mut setup.trip;
-    trip.year = u16::try_from(date.year()).unwrap_or(trip.year);
-    trip.month = u8::from(date.month());
-    trip.day = date.day();
+    keep_suggested(&mut setup.trip, |trip: &mut Trip| {
+        trip.year = u16::try_from(date.year()).unwrap_or(trip.year);
+        trip.month = u8::from(date.month());
+        trip.day = date.day();
+    });
 }
 
 /// Date of arrival and nights.
@@ -52,9 +55,7 @@ pub(super) fn view(app: AppState) -> AnyView {
             |s, v| s.trip.utc_offset_min = v.round() as i16,
         ),
     );
-    let words = move || app.setup.with(|setup| full_date(start(setup)));
     view! {
-        <p class="quiet">{words}</p>
         <div class="fields">
             {fields(app)} {select_field(app, t("dates-hour"), hours, hour)}
             {NumberField { scale: 1.0 / 60.0, ..offset }
@@ -62,6 +63,40 @@ pub(super) fn view(app: AppState) -> AnyView {
                 .hint(t("dates-offset-hint"))
                 .view(app)}
         </div>
+        {clocks(app)}
+        <p class="quiet">{move || app.setup.with(from_to)}</p>
     }
     .into_any()
+}
+
+/// Arrival and departure in words.
+fn from_to(setup: &Setup) -> String {
+    let arrival = start(setup);
+    let departure = arrival.saturating_add(Duration::days(i64::from(setup.trip.nights)));
+    let (arrival, departure) = (full_date(arrival), full_date(departure));
+    t_args("dates-from-to", &[("from", Arg::Text(&arrival)), ("to", Arg::Text(&departure))])
+}
+
+/// The clocks there are to choose from, where another than the one in force.
+fn clocks(app: AppState) -> AnyView {
+    let choices = Memo::new(move |_| {
+        app.setup.with(|setup| {
+            let trip = &setup.trip;
+            (of_device(trip.start()), by_longitude(trip.place.longitude), trip.utc_offset_min)
+        })
+    });
+    let buttons = move || {
+        let (device, longitude, now) = choices.get();
+        let set = move |minutes: i16| app.edit_apart(|s| s.trip.utc_offset_min = minutes);
+        let device_button = (device != now).then(|| {
+            let text = t_args("dates-clock-device", &[("utc", Arg::Text(&utc(device)))]);
+            quiet_button(None, text, move || set(device))
+        });
+        let longitude_button = (longitude != now && longitude != device).then(|| {
+            let text = t_args("dates-clock-longitude", &[("utc", Arg::Text(&utc(longitude)))]);
+            quiet_button(None, text, move || set(longitude))
+        });
+        view! { {device_button} {longitude_button} }
+    };
+    view! { <div class="button-row">{buttons}</div> }.into_any()
 }

@@ -1,22 +1,24 @@
 //! Day by day: the sky, driving, and hook-up, where they differ from the plan.
 
+use crate::forecast::climate::monthly_extraterrestrial;
 use crate::i18n::Arg;
 use crate::model::limits::{MINUTES_A_DAY, SUN_WH_M2};
-use crate::model::{DayPlan, Setup, Weather};
+use crate::model::{Climate, DayPlan, Setup, Weather};
 use crate::units::WattHoursPerSquareMetre;
 use crate::view::icons::Icon;
 use crate::view::lang::{day_month, t, t_args, weekday};
 use crate::view::lens::Lens;
+use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
-use crate::view::widgets::{NumberField, Term, quiet_button, select_field};
+use crate::view::widgets::{NumberField, Term, quiet_button, radios, select_field};
 use leptos::prelude::*;
+use time::{Date, Duration};
 
 /// Days listed before the reader asks for the rest.
 const FIRST_LISTED: usize = 8;
-/// A fair day to start from when the sun of a day is known [Wh/m2].
-const SOME_SUN: Weather = Weather::Sun { per_day: WattHoursPerSquareMetre(4000.0) };
-const SKIES: [Weather; 6] =
-    [Weather::Unknown, Weather::Typical, Weather::Clear, Weather::Mixed, Weather::Dull, SOME_SUN];
+/// Skies that need no figure; a figure comes after them.
+const SKIES: [Weather; 5] =
+    [Weather::Unknown, Weather::Typical, Weather::Clear, Weather::Mixed, Weather::Dull];
 const HOOK_UPS: [Option<bool>; 3] = [None, Some(true), Some(false)];
 
 /// A value of the day in this row. Days beyond the list follow the plan; writing one fills up to it.
@@ -27,22 +29,38 @@ fn day<T: 'static>(
 ) -> Lens<T> {
     Lens::new(
         move |setup: &Setup| Some(get(&setup.trip.day_plan(row))),
-        move |setup: &mut Setup, value| {
-            let days = &mut setup.trip.days;
-            if days.len() <= row {
-                days.resize(row + 1, DayPlan::default());
-            }
-            if let Some(day) = days.get_mut(row) {
-                set(day, value);
-            }
-            while days.last() == Some(&DayPlan::default()) {
-                days.pop();
-            }
-        },
+        move |setup: &mut Setup, value| change_day(setup, row, |day| set(day, value)),
     )
 }
 
-pub(super) fn view(app: AppState) -> AnyView {
+fn change_day(setup: &mut Setup, row: usize, change: impl FnOnce(&mut DayPlan)) {
+    let days = &mut setup.trip.days;
+    if days.len() <= row {
+        days.resize(row + 1, DayPlan::default());
+    }
+    if let Some(day) = days.get_mut(row) {
+        change(day);
+    }
+    while days.last() == Some(&DayPlan::default()) {
+        days.pop();
+    }
+}
+
+fn date_of(setup: &Setup, row: usize) -> Date {
+    setup.trip.start().saturating_add(Duration::days(i64::try_from(row).unwrap_or(0)))
+}
+
+/// The usual sun of the day's month, to start a figure from, to 100 Wh/m2.
+fn usual_sun(setup: &Setup, row: usize, climate: Option<&Climate>) -> WattHoursPerSquareMetre {
+    let date = date_of(setup, row);
+    let month = usize::from(u8::from(date.month()) - 1);
+    let above = monthly_extraterrestrial(&setup.trip.place, date.year());
+    let clearness = climate.and_then(|climate| climate.clearness_frac.get(month).copied());
+    let usual = above.get(month).copied().unwrap_or_default() * clearness.unwrap_or(0.5);
+    WattHoursPerSquareMetre((usual.0 / 100.0).round() * 100.0)
+}
+
+pub(super) fn view(app: AppState, calculation: Calculation) -> AnyView {
     let all = RwSignal::new(false);
     let count = Memo::new(move |_| app.setup.with(|setup| usize::from(setup.trip.nights) + 1));
     let listed = Memo::new(move |_| if all.get() { usize::MAX } else { FIRST_LISTED });
@@ -51,10 +69,13 @@ pub(super) fn view(app: AppState) -> AnyView {
         Memo::new(move |_| app.setup.with(|setup| (setup.driving.fitted, setup.hook_up.fitted)));
     view! {
         <p class="field-hint">{t("days-hint")}</p>
+        {all_days(app, count)}
         <ol class="days">
             {move || {
                 let (drives, plugs) = fitted.get();
-                (0..shown.get()).map(|row| day_row(app, row, drives, plugs)).collect::<Vec<_>>()
+                (0..shown.get())
+                    .map(|row| day_row(app, calculation, row, drives, plugs))
+                    .collect::<Vec<_>>()
             }}
         </ol>
         {move || {
@@ -75,26 +96,59 @@ pub(super) fn view(app: AppState) -> AnyView {
     .into_any()
 }
 
-fn day_row(app: AppState, row: usize, drives: bool, plugs: bool) -> AnyView {
+/// One sky for the whole stay.
+fn all_days(app: AppState, count: Memo<usize>) -> AnyView {
+    let same = Memo::new(move |_| app.setup.with(|setup| same_sky(setup, count.get())));
+    let set_all = move |index: usize| {
+        let Some(sky) = SKIES.get(index).copied() else { return };
+        app.edit_apart(|setup| {
+            for row in 0..count.get_untracked() {
+                change_day(setup, row, |day| day.weather = sky);
+            }
+        });
+    };
+    radios(t("days-all"), skies(), same.into(), set_all)
+}
+
+/// The sky that all days share.
+fn same_sky(setup: &Setup, count: usize) -> Option<usize> {
+    let first = setup.trip.day_plan(0).weather;
+    let same = (1..count).all(|row| setup.trip.day_plan(row).weather == first);
+    SKIES.iter().position(|sky| same && *sky == first)
+}
+
+fn skies() -> Vec<String> {
+    vec![t("sky-unknown"), t("sky-typical"), t("sky-clear"), t("sky-mixed"), t("sky-dull")]
+}
+
+fn day_row(
+    app: AppState,
+    calculation: Calculation,
+    row: usize,
+    drives: bool,
+    plugs: bool,
+) -> AnyView {
     let date = move || {
         app.setup.with(|setup| {
-            let ahead = time::Duration::days(i64::try_from(row).unwrap_or(0));
-            let date = setup.trip.start().saturating_add(ahead);
+            let date = date_of(setup, row);
             format!("{} {}", weekday(date), day_month(date))
         })
     };
-    let sky = day(row, |day| sky_index(day.weather), set_sky);
+    let sky = Lens::new(
+        move |setup: &Setup| Some(sky_index(setup.trip.day_plan(row).weather)),
+        move |setup: &mut Setup, index: usize| {
+            let sky = SKIES.get(index).copied().unwrap_or_else(|| {
+                let climate = calculation.climate.get_untracked();
+                Weather::Sun { per_day: usual_sun(setup, row, climate.as_ref()) }
+            });
+            change_day(setup, row, |day| day.weather = sky);
+        },
+    );
     let sunny = Memo::new(move |_| {
         app.setup.with(|setup| matches!(setup.trip.day_plan(row).weather, Weather::Sun { .. }))
     });
-    let skies = vec![
-        t("sky-unknown"),
-        t("sky-typical"),
-        t("sky-clear"),
-        t("sky-mixed"),
-        t("sky-dull"),
-        t("sky-sun"),
-    ];
+    let mut skies = skies();
+    skies.push(t("sky-sun"));
     let drive = drives.then(|| {
         let minutes = day(row, |day| day.drive_minutes, |day, value| day.drive_minutes = value);
         NumberField::optional(t("day-drive"), "min", MINUTES_A_DAY, minutes)
@@ -121,22 +175,7 @@ fn day_row(app: AppState, row: usize, drives: bool, plugs: bool) -> AnyView {
 }
 
 fn sky_index(sky: Weather) -> usize {
-    match sky {
-        Weather::Unknown => 0,
-        Weather::Typical => 1,
-        Weather::Clear => 2,
-        Weather::Mixed => 3,
-        Weather::Dull => 4,
-        Weather::Sun { .. } => 5,
-    }
-}
-
-fn set_sky(day: &mut DayPlan, index: usize) {
-    if sky_index(day.weather) != index
-        && let Some(sky) = SKIES.get(index)
-    {
-        day.weather = *sky;
-    }
+    SKIES.iter().position(|known| *known == sky).unwrap_or(SKIES.len())
 }
 
 fn sun_field(row: usize) -> NumberField {

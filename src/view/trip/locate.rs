@@ -9,8 +9,9 @@ use wasm_bindgen::prelude::*;
 
 /// Steps per degree to which a position is rounded: a tenth, about 10 km, enough for sun and air.
 const STEPS_PER_DEGREE: f64 = 10.0;
-/// Code of a refusal in the browser's answer.
+/// Codes of a refusal and of too long a wait in the browser's answer.
 const REFUSED: u16 = 1;
+const TIMED_OUT: u16 = 3;
 
 type Answer = Result<(Degrees, Degrees), String>;
 
@@ -44,7 +45,11 @@ pub(super) fn ask(then: impl FnOnce(Answer) + 'static) {
     });
     let refused = Closure::once_into_js(move |error: JsValue| {
         let code = error.unchecked_into::<web_sys::PositionError>().code();
-        failed(Err(if code == REFUSED { t("locate-refused") } else { t("locate-failed") }));
+        failed(Err(match code {
+            REFUSED => t("locate-refused"),
+            TIMED_OUT => t("locate-timed-out"),
+            _ => t("locate-failed"),
+        }));
     });
     let options = web_sys::PositionOptions::new();
     options.set_timeout(15_000);

@@ -1,9 +1,11 @@
 //! Where, when, for how long, and what the days bring.
 
 mod climate;
+mod clock;
 mod dates;
 mod day_rows;
 mod locate;
+mod own_sun;
 pub(super) mod place;
 
 pub(super) use dates::fields as date_fields;
@@ -29,12 +31,14 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
         </section>
         <section class="card">
             <h2>{t("days-title")}</h2>
-            {day_rows::view(app)}
+            {day_rows::view(app, calculation)}
         </section>
         <section class="card">
             <h2>{t("climate-title")}</h2>
             {climate::source(calculation)}
-            {disclosure(t("climate-own"), false, climate::own(app))}
+            {climate::air_and_ground(app, calculation)}
+            {disclosure(t("climate-months"), false, climate::months(app, calculation))}
+            {disclosure(t("climate-own-sun"), false, own_sun::view(app))}
         </section>
     }
     .into_any()

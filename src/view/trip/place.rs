@@ -1,5 +1,6 @@
 //! The place: by name, by coordinates, or where the device is.
 
+use super::clock::{keep_suggested, suggested, utc};
 use super::locate;
 use crate::i18n::Arg;
 use crate::model::limits::{ALTITUDE_M, LATITUDE_DEG, LONGITUDE_DEG, MAX_NAME_CHARS};
@@ -12,7 +13,7 @@ use crate::view::lang::{number, quantity, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{NumberField, disclosure, fresh_id, quiet_button};
-use leptos::ev::Event;
+use leptos::ev::{Event, KeyboardEvent};
 use leptos::prelude::*;
 
 /// Towns listed while typing.
@@ -63,25 +64,45 @@ pub fn finder(app: AppState) -> AnyView {
             }
         });
     };
+    let first = move || {
+        if let Found::Places(places) = found.get_untracked()
+            && let Some(place) = places.into_iter().next()
+        {
+            take(place);
+        }
+    };
+    let faulty = move || matches!(found.get(), Found::Fault(_));
     let id = fresh_id("place");
     let note = format!("{id}-n");
     view! {
-        <div class="field">
+        <div class="field" class:field-faulty=faulty>
             <div class="field-head"><label for=id.clone()>{t("place-search")}</label></div>
             <div class="field-box">
                 <input
                     id=id
                     type="text"
                     autocomplete="off"
+                    enterkeyhint="search"
                     aria-describedby=note.clone()
+                    aria-invalid=move || if faulty() { "true" } else { "false" }
                     placeholder=t("place-search-hint")
                     prop:value=move || query.get()
                     on:input=move |event: Event| {
                         query.try_set(event_target_value(&event));
                     }
+                    on:keydown=move |event: KeyboardEvent| {
+                        if event.key() == "Enter" {
+                            event.prevent_default();
+                            first();
+                        }
+                    }
                 />
             </div>
-            <p class="field-hint" id=note role="status">
+            <p
+                class=move || if faulty() { "field-fault" } else { "field-hint" }
+                id=note
+                role="status"
+            >
                 {move || match found.get() {
                     Found::Nothing => trouble.get().unwrap_or_default(),
                     Found::Fault(words) => words,
@@ -99,7 +120,10 @@ pub fn finder(app: AppState) -> AnyView {
                 _ => ().into_any(),
             }}
         </div>
-        <div class="button-row">{quiet_button(Some(Icon::Place), t("locate"), locate)}</div>
+        <div class="field">
+            <div class="button-row">{quiet_button(Some(Icon::Place), t("locate"), locate)}</div>
+            <p class="field-hint">{t("locate-hint")}</p>
+        </div>
     }
     .into_any()
 }
@@ -163,23 +187,22 @@ fn at(latitude: Degrees, longitude: Degrees) -> Place {
     place
 }
 
-/// Makes `place` the place of the trip; a clock of another continent follows it.
+/// Makes `place` the place of the trip. A clock that was the suggested one stays that, and one of
+/// another continent follows the place.
 fn put(app: AppState, place: Place) {
-    let sun_min = place.longitude.0 * 4.0;
     let mut changed = None;
     app.edit_apart(|setup| {
-        let clock = f64::from(setup.trip.utc_offset_min);
-        if (clock - sun_min).abs() > CLOCK_OFF_MIN {
-            let hours = (sun_min / 60.0).round();
-            setup.trip.utc_offset_min = (hours * 60.0) as i16;
-            changed = Some(hours);
+        let trip = &mut setup.trip;
+        let before = trip.utc_offset_min;
+        keep_suggested(trip, |trip| trip.place = place);
+        let sun_min = trip.place.longitude.0 * 4.0;
+        if (f64::from(trip.utc_offset_min) - sun_min).abs() > CLOCK_OFF_MIN {
+            trip.utc_offset_min = suggested(trip);
         }
-        setup.trip.place = place;
+        changed = (trip.utc_offset_min != before).then_some(trip.utc_offset_min);
     });
-    if let Some(hours) = changed {
-        let sign = if hours < 0.0 { "−" } else { "+" };
-        let offset = format!("UTC{sign}{}", number(hours.abs(), 1));
-        app.tell(t_args("place-clock-set", &[("offset", Arg::Text(&offset))]), true);
+    if let Some(minutes) = changed {
+        app.tell(t_args("place-clock-set", &[("offset", Arg::Text(&utc(minutes)))]), true);
     }
 }
 
