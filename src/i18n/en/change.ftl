@@ -18,10 +18,6 @@ helps-more = { $n ->
     [one] { $n } more change
    *[other] { $n } more changes
 }
-gain-nights = { $n ->
-    [one] +{ $n } night
-   *[other] +{ $n } nights
-}
 gain-mean = +{ $amount } nights on average
 gain-hours = +{ $amount } until low
 gain-lowest = +{ $amount } at the lowest point
@@ -74,6 +70,8 @@ cost-hook-up = { $n ->
    *[other] { $n } nights on places with hook-up, at their fee
 }
 cost-money = About { $amount }, { $weight } more to carry
+cost-money-lighter = About { $amount }, { $weight } less to carry
+cost-money-only = About { $amount }
 cost-unpriced = To be bought; your price list has no price for it
 bill-unpriced = { $n ->
     [one] { $n } thing to buy that your price list has no price for

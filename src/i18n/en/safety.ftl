@@ -23,3 +23,5 @@ caution-food = Keep food cold.
 caution-food-text = Perishable food wants 5 °C or less. Put a thermometer in the fridge before setting it warmer, and throw away what got warm.
 caution-safety = Leave on what protects you.
 caution-safety-text = Gas, smoke and carbon monoxide alarms, locks and medical devices stay on. Switch off only what nobody’s safety hangs on.
+caution-meter = Meter in series.
+caution-meter-text = A meter set to amperes is a short circuit when it touches both poles of a battery: it can burst and burn. Break the positive wire behind its fuse, switch off first, use the 10 A input only below 10 A, and move the leads back afterwards.

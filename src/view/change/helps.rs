@@ -141,12 +141,10 @@ pub fn nights(count: usize, horizon: usize) -> String {
     format!("{}{plus}", number(count as f64, 0))
 }
 
-/// The gain in the largest unit it shows in.
+/// The gain the list is ranked by, in the largest unit it shows in.
 #[must_use]
 pub fn gain_words(gain: &Gain) -> String {
-    if gain.nights_sure > 0 {
-        t_args("gain-nights", &[("n", Arg::Count(gain.nights_sure))])
-    } else if gain.nights_mean >= 0.05 {
+    if gain.nights_mean >= 0.05 {
         let mean = number(gain.nights_mean, 1);
         t_args("gain-mean", &[("amount", Arg::Text(&mean))])
     } else if gain.until_low.0 >= 1.0 {
@@ -205,9 +203,9 @@ fn row(app: AppState, found: &Found, help: &Help, most: f64) -> AnyView {
                 <span class="bar-fill" style:width=width></span>
             </span>
             <ul class="help-facts">{facts}<li>{cost_words(setup, help.cost)}</li></ul>
-            {cautions_on_tap(help.hazards)}
-            <div class="button-row" aria-label=name role="group">
+            <div class="help-foot" aria-label=name role="group">
                 {quiet_button(Some(Icon::Done), t("help-apply"), apply)}
+                {cautions_on_tap(help.hazards)}
             </div>
         </li>
     }

@@ -10,7 +10,7 @@ use super::icons::Icon;
 use super::lang::{key, t};
 use super::outlook::Calculation;
 use super::state::{AppState, Tab};
-use super::tools::{self, inverter, on_site, wiring};
+use super::tools::{self, inverter, measure, on_site, wiring};
 use super::widgets::quiet_button;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -25,6 +25,8 @@ pub enum Part {
     Ways,
     /// Tool: readings on site.
     OnSite,
+    /// Tool: measuring bench.
+    Measure,
     /// Tool: wiring check.
     Wiring,
     /// Tool: inverter check.
@@ -35,7 +37,7 @@ impl Part {
     /// What is decided with, in the order it is offered.
     pub const DECISIONS: [Self; 2] = [Self::Helps, Self::Ways];
     /// Tools, in the order they are offered.
-    pub const TOOLS: [Self; 3] = [Self::OnSite, Self::Wiring, Self::Inverter];
+    pub const TOOLS: [Self; 4] = [Self::OnSite, Self::Measure, Self::Wiring, Self::Inverter];
 
     /// Its name on the page.
     #[must_use]
@@ -44,6 +46,7 @@ impl Part {
             Self::Helps => key!("part-helps"),
             Self::Ways => key!("part-ways"),
             Self::OnSite => key!("part-on-site"),
+            Self::Measure => key!("part-measure"),
             Self::Wiring => key!("part-wiring"),
             Self::Inverter => key!("part-inverter"),
         })
@@ -56,6 +59,7 @@ impl Part {
             Self::Helps => "helps",
             Self::Ways => "ways",
             Self::OnSite => "on-site",
+            Self::Measure => "measure",
             Self::Wiring => "wiring",
             Self::Inverter => "inverter",
         }
@@ -75,6 +79,8 @@ pub struct Deciding {
     ways: ways::Kept,
     reading: on_site::Draft,
     learned: on_site::Kept,
+    /// The measuring bench.
+    pub bench: measure::Bench,
     place: wiring::Kept,
     together: inverter::Kept,
 }
@@ -87,6 +93,7 @@ impl Default for Deciding {
             ways: ways::Kept::default(),
             reading: on_site::Draft::default(),
             learned: RwSignal::new(None),
+            bench: measure::Bench::default(),
             place: RwSignal::new(Default::default()),
             together: RwSignal::new(Vec::new()),
         }
@@ -119,6 +126,7 @@ pub fn view(app: AppState) -> AnyView {
             Part::Helps => helps::view(app, calculation, deciding.helps),
             Part::Ways => ways::view(app, calculation, deciding.ways),
             Part::OnSite => on_site::view(app, calculation, deciding.reading, deciding.learned),
+            Part::Measure => measure::view(app, deciding.bench),
             Part::Wiring => wiring::view(app, deciding.place),
             Part::Inverter => inverter::view(app, deciding.place, deciding.together),
         }}

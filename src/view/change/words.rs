@@ -35,7 +35,7 @@ pub fn money(setup: &Setup, amount: Money) -> String {
     quantity(amount.0, 0, &setup.prices.currency)
 }
 
-/// A weight, with its sign when it is a difference.
+/// A weight.
 #[must_use]
 pub fn kilograms(weight: Kilograms) -> String {
     quantity(weight.0, u8::from(weight.0.abs() < 9.95), Kilograms::UNIT)
@@ -148,8 +148,15 @@ pub fn cost_words(setup: &Setup, cost: Cost) -> String {
         Cost::Driving { time } => t_args("cost-driving", &[("time", Arg::Text(&duration(time)))]),
         Cost::HookUp { nights } => t_args("cost-hook-up", &[("n", Arg::Count(count(nights)))]),
         Cost::Money { amount, weight } => {
-            let (amount, weight) = (money(setup, amount), kilograms(weight));
-            t_args("cost-money", &[("amount", Arg::Text(&amount)), ("weight", Arg::Text(&weight))])
+            let key = if weight.0 >= 0.05 {
+                key!("cost-money")
+            } else if weight.0 <= -0.05 {
+                key!("cost-money-lighter")
+            } else {
+                key!("cost-money-only")
+            };
+            let (amount, weight) = (money(setup, amount), kilograms(weight.abs()));
+            t_args(key, &[("amount", Arg::Text(&amount)), ("weight", Arg::Text(&weight))])
         }
         Cost::Unpriced => t("cost-unpriced"),
     }

@@ -1,6 +1,7 @@
 //! Tools for on site and the workshop: readings, the measuring bench, wiring and inverter checks.
 
 pub mod inverter;
+pub mod measure;
 pub mod on_site;
 pub mod wiring;
 
@@ -45,6 +46,7 @@ pub fn links(app: AppState) -> AnyView {
 fn told(part: Part) -> String {
     match part {
         Part::OnSite => t(key!("tool-on-site-told")),
+        Part::Measure => t(key!("tool-measure-told")),
         Part::Wiring => t(key!("tool-wiring-told")),
         Part::Inverter => t(key!("tool-inverter-told")),
         Part::Helps | Part::Ways => String::new(),

@@ -27,6 +27,8 @@ pub enum Caution {
     CableHeat,
     /// Different batteries together.
     MixedBatteries,
+    /// An ammeter across a battery.
+    Meter,
     /// Food that gets warm.
     Food,
     /// Alarms that must stay on.
@@ -46,6 +48,7 @@ impl Caution {
             Self::Alternator => (key!("caution-alternator"), key!("caution-alternator-text")),
             Self::CableHeat => (key!("caution-cable"), key!("caution-cable-text")),
             Self::MixedBatteries => (key!("caution-mixed"), key!("caution-mixed-text")),
+            Self::Meter => (key!("caution-meter"), key!("caution-meter-text")),
             Self::Food => (key!("caution-food"), key!("caution-food-text")),
             Self::SafetyDevices => (key!("caution-safety"), key!("caution-safety-text")),
         }
