@@ -69,3 +69,4 @@ sure-no-chance = The weather makes no difference here: no panel, or the weather 
 sure-average = The line and the table show average weather; the shaded band and the lanterns show the odds.
 sure-limits = Shade, snow on the panel and anything you did not enter are not in it. It is an estimate, not a promise: keep a second source for anything medical.
 chart-mark-restart = From the reading
+night-head-volts = Lowest voltage, largest appliance running

@@ -5,7 +5,7 @@ use crate::forecast::{Odds, Outlook, TripPlan};
 use crate::i18n::Arg;
 use crate::model::climate::{Climate, ClimateSource};
 use crate::model::{Setup, regions};
-use crate::units::WattHours;
+use crate::units::{Volts, WattHours};
 use crate::view::answer::{AnswerView, Drain};
 use crate::view::lang::{
     clock, day_month, duration, number, percent, t, t_args, volts, watt_hours, weekday,
@@ -156,6 +156,7 @@ fn by_night(facts: &Facts<'_>) -> DataTable {
         t("night-head-night"),
         t("night-head-chance"),
         t("night-head-lowest"),
+        t("night-head-volts"),
         t("night-head-sun"),
         t("night-head-use"),
     ];
@@ -171,6 +172,7 @@ fn by_night(facts: &Facts<'_>) -> DataTable {
             let hours = course.hours.get(from..*morning).unwrap_or(&[]);
             from = *morning;
             let lowest = hours.iter().map(|hour| hour.soc_frac).fold(1.0, f64::min);
+            let sag = hours.iter().map(|hour| hour.sag_volts.0).fold(f64::INFINITY, f64::min);
             let sun: WattHours = hours.iter().map(|hour| hour.ledger.sun).sum();
             let used: WattHours = hours.iter().map(|hour| hour.ledger.consumption()).sum();
             let date = facts.plan.sun.dates.get(index);
@@ -180,6 +182,7 @@ fn by_night(facts: &Facts<'_>) -> DataTable {
                 }),
                 percent(chance(facts, index + 1)),
                 percent(lowest),
+                if sag.is_finite() { volts(Volts(sag)) } else { String::new() },
                 watt_hours(sun),
                 watt_hours(used),
             ]
