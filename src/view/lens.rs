@@ -102,7 +102,8 @@ impl<T: 'static> Lens<T> {
 
     /// The value now, without following changes.
     pub fn peek(&self, app: AppState) -> Option<T> {
-        app.setup.try_with_untracked(|setup| (self.get)(setup)).flatten()
+        // The value may come from beside the setup, so the look at it is untracked as a whole.
+        untrack(|| app.setup.try_with(|setup| (self.get)(setup)).flatten())
     }
 
     /// Writes the value as one edit.
