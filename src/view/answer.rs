@@ -207,7 +207,7 @@ fn spoken(answer: Answer) -> AnyView {
 pub fn details(answer: Answer) -> AnyView {
     view! {
         <div class="details">
-            {move || answer.get().map(|answer| details_of(answer))}
+            {move || answer.get().map(details_of)}
         </div>
     }
     .into_any()

@@ -5,12 +5,17 @@ use crate::model::{Load, OtherSource, Setup, SolarArray};
 use leptos::prelude::*;
 use std::sync::Arc;
 
+/// Reads one value.
+type Reader<T> = Arc<dyn Fn(&Setup) -> Option<T> + Send + Sync>;
+/// Writes one value.
+type Writer<T> = Arc<dyn Fn(&mut Setup, T) + Send + Sync>;
+
 /// Reads and writes one value of the setup.
 ///
 /// Reading gives `None` where there is no such value, for instance after its row was deleted.
 pub struct Lens<T: 'static> {
-    get: Arc<dyn Fn(&Setup) -> Option<T> + Send + Sync>,
-    set: Arc<dyn Fn(&mut Setup, T) + Send + Sync>,
+    get: Reader<T>,
+    set: Writer<T>,
 }
 
 impl<T: 'static> Clone for Lens<T> {
