@@ -88,7 +88,9 @@ pub struct Sizing {
 }
 
 impl Sizing {
-    pub(super) fn of(setup: &Setup, hard_months: Vec<u8>, curves: Vec<Curve>) -> Self {
+    /// The pairs that stand out among the curves, at the prices of the setup.
+    #[must_use]
+    pub fn of(setup: &Setup, hard_months: Vec<u8>, curves: Vec<Curve>) -> Self {
         let choices: Vec<Choice> = curves
             .iter()
             .flat_map(|curve| curve.pairs().map(|pair| Choice::of(setup, curve.chemistry, pair)))

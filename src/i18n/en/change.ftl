@@ -121,3 +121,50 @@ change-dc-dc-drive = { $n ->
     [one] A dc-dc charger of { $amount }, and an hour of driving every day
    *[other] A dc-dc charger of { $amount }, and an hour of driving every { $n } days
 }
+
+part-buy = What to buy
+part-year = The year
+buy-title = What to buy
+buy-told = The smallest panels for each battery and the smallest battery for each panel, so that your loads last.
+buy-from = From month
+buy-to = To month
+buy-this-month = Month of the trip
+buy-progress = Trying sizes: { $done }
+buy-hard = It has to last in { $months }: of all months asked for, these are the hardest.
+buy-least = Least to buy
+buy-cheapest = Cheapest, all new
+buy-lightest = Lightest
+buy-choice = { $kind } { $battery } with { $solar } of solar
+buy-price = { $more } beyond what you have; { $all } all new; { $weight } in all
+buy-take = Take these sizes
+buy-none = Not even { $solar } of solar with { $battery } of battery is enough. Ask for fewer nights, another month or a lower chance, or use less.
+buy-sizes = All sizes with { $kind }
+buy-by-battery = { $kind }: smallest solar for each battery
+buy-by-solar = { $kind }: smallest battery for each solar
+buy-battery = Battery
+buy-solar = Solar
+buy-smallest-solar = Smallest solar
+buy-smallest-battery = Smallest battery
+buy-too-little = none is enough
+buy-how = Loads, driving, hook-up, tilt, shade and the battery’s age stay as they are. Add some for years to come.
+prices-title = Prices and weights
+prices-told = Start with these round figures and put your own in; they change no night.
+prices-currency = Currency
+prices-solar = Solar with fixing, per 100 W
+prices-solar-weight = Its weight, per 100 W
+prices-lead = Lead battery, per 100 Ah at 12 V
+prices-lead-weight = Its weight, per 100 Ah at 12 V
+prices-lithium = LiFePO4, per 100 Ah at 12 V
+prices-lithium-weight = Its weight, per 100 Ah at 12 V
+prices-dc-dc = Dc-dc charger, fitted
+
+year-title = Nights through the year
+year-told = The same stay, started in each month, at this place with this setup.
+year-sure = { $nights } nights
+year-even = at even odds { $nights }
+year-month = Month
+year-head-sure = Nine in ten
+year-head-even = Even odds
+year-head-average = Average weather
+year-head-lowest = Lowest point
+year-table = All figures

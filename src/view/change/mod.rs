@@ -1,10 +1,14 @@
 //! What to change: what helps, ways to more nights, what to buy, setups side by side, the year;
 //! and the tools for on site and the workshop, which open in the same place.
 
+pub mod buy;
 pub mod helps;
+pub mod prices;
+pub mod stay;
 pub mod ways;
 pub mod words;
 pub mod work;
+pub mod year;
 
 use super::icons::Icon;
 use super::lang::{key, t};
@@ -23,6 +27,10 @@ pub enum Part {
     Helps,
     /// Ways to a number of nights.
     Ways,
+    /// What to buy.
+    Buy,
+    /// Nights by month.
+    Year,
     /// Tool: readings on site.
     OnSite,
     /// Tool: measuring bench.
@@ -35,7 +43,7 @@ pub enum Part {
 
 impl Part {
     /// What is decided with, in the order it is offered.
-    pub const DECISIONS: [Self; 2] = [Self::Helps, Self::Ways];
+    pub const DECISIONS: [Self; 4] = [Self::Helps, Self::Ways, Self::Buy, Self::Year];
     /// Tools, in the order they are offered.
     pub const TOOLS: [Self; 4] = [Self::OnSite, Self::Measure, Self::Wiring, Self::Inverter];
 
@@ -45,6 +53,8 @@ impl Part {
         t(match self {
             Self::Helps => key!("part-helps"),
             Self::Ways => key!("part-ways"),
+            Self::Buy => key!("part-buy"),
+            Self::Year => key!("part-year"),
             Self::OnSite => key!("part-on-site"),
             Self::Measure => key!("part-measure"),
             Self::Wiring => key!("part-wiring"),
@@ -58,6 +68,8 @@ impl Part {
         match self {
             Self::Helps => "helps",
             Self::Ways => "ways",
+            Self::Buy => "buy",
+            Self::Year => "year",
             Self::OnSite => "on-site",
             Self::Measure => "measure",
             Self::Wiring => "wiring",
@@ -77,6 +89,8 @@ pub struct Deciding {
     pub part: RwSignal<Part>,
     helps: helps::Kept,
     ways: ways::Kept,
+    buy: buy::Kept,
+    year: year::Kept,
     reading: on_site::Draft,
     learned: on_site::Kept,
     /// The measuring bench.
@@ -91,6 +105,8 @@ impl Default for Deciding {
             part: RwSignal::new(Part::default()),
             helps: RwSignal::new(None),
             ways: ways::Kept::default(),
+            buy: buy::Kept::default(),
+            year: RwSignal::new(None),
             reading: on_site::Draft::default(),
             learned: RwSignal::new(None),
             bench: measure::Bench::default(),
@@ -125,6 +141,8 @@ pub fn view(app: AppState) -> AnyView {
         {move || match part.get() {
             Part::Helps => helps::view(app, calculation, deciding.helps),
             Part::Ways => ways::view(app, calculation, deciding.ways),
+            Part::Buy => buy::view(app, calculation, deciding.buy),
+            Part::Year => year::view(app, calculation, deciding.year),
             Part::OnSite => on_site::view(app, calculation, deciding.reading, deciding.learned),
             Part::Measure => measure::view(app, deciding.bench),
             Part::Wiring => wiring::view(app, deciding.place),

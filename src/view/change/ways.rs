@@ -1,6 +1,7 @@
 //! Ways to a wanted number of nights at a wanted chance, each with its steps and its bill.
 
 use super::helps::nights;
+use super::stay::Stay;
 use super::words::{bill_words, cautions, change_words, count};
 use super::work::{Stage, Turns, play_after};
 use crate::advice::change::Change;
@@ -9,23 +10,17 @@ use crate::advice::trial::Outcome;
 use crate::advice::ways::{Aim, Way, WayKind, WaysJob};
 use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
-use crate::model::{Setup, limits};
+use crate::model::Setup;
 use crate::view::icons::Icon;
 use crate::view::lang::{key, percent, t, t_args};
-use crate::view::lens::Lens;
 use crate::view::outlook::{Calculation, Made};
 use crate::view::state::AppState;
-use crate::view::widgets::{NumberField, button, radios};
+use crate::view::widgets::button;
 use leptos::prelude::*;
 use std::sync::Arc;
 
 /// Pause after the last edit before the search starts [ms].
 const PAUSE_MS: u64 = 400;
-/// Chances offered, 0..1.
-const CHANCES: [f64; 4] = [0.5, 0.8, 0.9, 0.95];
-/// Nights asked for beyond those that last anyway.
-const FURTHER: usize = 2;
-
 /// What is known of the ways.
 #[derive(Clone, Debug)]
 pub struct Found {
@@ -38,52 +33,23 @@ pub struct Found {
 }
 
 /// What is wanted and what is known, kept while other parts of the page are shown.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, Default)]
 pub struct Kept {
-    nights: RwSignal<Option<f64>>,
-    chance: RwSignal<usize>,
+    stay: Stay,
     found: RwSignal<Option<Made<Found>>>,
-}
-
-impl Default for Kept {
-    fn default() -> Self {
-        Self { nights: RwSignal::new(None), chance: RwSignal::new(2), found: RwSignal::new(None) }
-    }
-}
-
-/// Nights to ask for first: those of the trip, or some more where these last anyway.
-fn first_nights(app: AppState, calculation: Calculation) -> f64 {
-    let asked = app.setup.with_untracked(|setup| usize::from(setup.trip.nights));
-    let sure =
-        calculation.odds.with_untracked(|odds| odds.as_ref().map(|odds| odds.nights_at(0.9)));
-    match sure {
-        Some(sure) if sure >= asked => (sure + FURTHER).min(limits::NIGHTS.max as usize) as f64,
-        _ => asked as f64,
-    }
 }
 
 /// The part.
 #[must_use]
 pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
-    if kept.nights.get_untracked().is_none() {
-        kept.nights.set(Some(first_nights(app, calculation)));
-    }
+    let fields = kept.stay.fields(app, calculation);
     let failed = RwSignal::new(false);
     search(app, calculation, kept, failed);
-    let nights_lens = Lens::signal(kept.nights)
-        .map(|nights| nights.unwrap_or(1.0), |nights: f64| Some(nights.round()));
-    let nights_field =
-        NumberField::new(t("ways-nights"), "", limits::NIGHTS, nights_lens).step(1.0).view(app);
-    let chances = CHANCES.iter().map(|chance| percent(*chance)).collect();
-    let chosen = Signal::derive(move || Some(kept.chance.get()));
-    let chance_field = radios(t("ways-chance"), chances, chosen, move |index| {
-        kept.chance.try_set(index);
-    });
     view! {
         <section class="card" aria-labelledby="ways-title">
             <h2 id="ways-title" tabindex="-1">{t("ways-title")}</h2>
             <p>{t("ways-told")}</p>
-            <div class="fields">{nights_field}{chance_field}</div>
+            {fields}
             {move || failed.get().then(|| view! { <p class="notice" role="alert">{t("change-failed")}</p> })}
             {move || match kept.found.get() {
                 None => {
@@ -100,10 +66,9 @@ pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
 
 fn search(app: AppState, calculation: Calculation, kept: Kept, failed: RwSignal<bool>) {
     let turns = Turns::default();
-    let aim = Memo::new(move |_| {
-        let nights = kept.nights.get().unwrap_or(1.0) as usize;
-        let chance_frac = CHANCES.get(kept.chance.get()).copied().unwrap_or(0.9);
-        Aim { nights, chance_frac }
+    let aim = Memo::new(move |_| Aim {
+        nights: kept.stay.nights(),
+        chance_frac: kept.stay.chance_frac(),
     });
     Effect::new(move |before: Option<()>| {
         let (setup, aim) = (app.setup.get(), aim.get());

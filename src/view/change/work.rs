@@ -1,6 +1,8 @@
 //! Long work in short slices, between which the page takes input.
 
 use crate::advice::helps::HelpsJob;
+use crate::advice::season::YearStripJob;
+use crate::advice::sizing::SizingJob;
 use crate::advice::ways::WaysJob;
 use crate::forecast::weather::WeatherError;
 use leptos::prelude::*;
@@ -22,17 +24,17 @@ pub trait Job: 'static {
     fn advance(&mut self, units: usize) -> Result<bool, WeatherError>;
 }
 
-impl Job for HelpsJob {
-    fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
-        Self::advance(self, units)
-    }
+macro_rules! goes_in_portions {
+    ($($job:ty),+) => {
+        $(impl Job for $job {
+            fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
+                <$job>::advance(self, units)
+            }
+        })+
+    };
 }
 
-impl Job for WaysJob {
-    fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
-        Self::advance(self, units)
-    }
-}
+goes_in_portions!(HelpsJob, WaysJob, SizingJob, YearStripJob);
 
 /// How far a job has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

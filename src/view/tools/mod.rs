@@ -49,6 +49,6 @@ fn told(part: Part) -> String {
         Part::Measure => t(key!("tool-measure-told")),
         Part::Wiring => t(key!("tool-wiring-told")),
         Part::Inverter => t(key!("tool-inverter-told")),
-        Part::Helps | Part::Ways => String::new(),
+        _ => String::new(),
     }
 }

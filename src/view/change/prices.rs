@@ -1,0 +1,86 @@
+//! The user's own prices and weights.
+
+use crate::model::Prices;
+use crate::model::limits::{PRICE, WEIGHT_KG};
+use crate::units::{Kilograms, Money};
+use crate::view::lang::t;
+use crate::view::lens::Lens;
+use crate::view::state::AppState;
+use crate::view::widgets::{NumberField, disclosure, text_field};
+use leptos::prelude::*;
+
+/// Characters of a currency.
+const CURRENCY_CHARS: usize = 4;
+
+fn price(
+    app: AppState,
+    label: String,
+    get: fn(&Prices) -> Money,
+    set: fn(&mut Prices, Money),
+) -> AnyView {
+    let lens = Lens::new(
+        move |setup| Some(get(&setup.prices).0),
+        move |setup, value| set(&mut setup.prices, Money(value)),
+    );
+    NumberField::new(label, "", PRICE, lens).view(app)
+}
+
+fn weight(
+    app: AppState,
+    label: String,
+    get: fn(&Prices) -> Kilograms,
+    set: fn(&mut Prices, Kilograms),
+) -> AnyView {
+    let lens = Lens::new(
+        move |setup| Some(get(&setup.prices).0),
+        move |setup, value| set(&mut setup.prices, Kilograms(value)),
+    );
+    NumberField::new(label, Kilograms::UNIT, WEIGHT_KG, lens).view(app)
+}
+
+/// The form, closed until it is tapped.
+#[must_use]
+pub fn form(app: AppState) -> AnyView {
+    let currency = Lens::<String>::of(
+        |setup| setup.prices.currency.clone(),
+        |setup, text| setup.prices.currency = text.chars().take(CURRENCY_CHARS).collect(),
+    );
+    disclosure(
+        t("prices-title"),
+        false,
+        view! {
+            <p>{t("prices-told")}</p>
+            <div class="fields">
+                {text_field(app, t("prices-currency"), String::new(), currency)}
+                {price(app, t("prices-solar"), |p| p.solar_per_100w, |p, v| p.solar_per_100w = v)}
+                {weight(
+                    app,
+                    t("prices-solar-weight"),
+                    |p| p.solar_kg_per_100w,
+                    |p, v| p.solar_kg_per_100w = v,
+                )}
+                {price(app, t("prices-lead"), |p| p.lead_per_100ah, |p, v| p.lead_per_100ah = v)}
+                {weight(
+                    app,
+                    t("prices-lead-weight"),
+                    |p| p.lead_kg_per_100ah,
+                    |p, v| p.lead_kg_per_100ah = v,
+                )}
+                {price(
+                    app,
+                    t("prices-lithium"),
+                    |p| p.lithium_per_100ah,
+                    |p, v| p.lithium_per_100ah = v,
+                )}
+                {weight(
+                    app,
+                    t("prices-lithium-weight"),
+                    |p| p.lithium_kg_per_100ah,
+                    |p, v| p.lithium_kg_per_100ah = v,
+                )}
+                {price(app, t("prices-dc-dc"), |p| p.dcdc, |p, v| p.dcdc = v)}
+            </div>
+        }
+        .into_any(),
+    )
+}

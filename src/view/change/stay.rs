@@ -1,0 +1,88 @@
+//! What a search asks for: nights and a chance, and the fields for them.
+
+use crate::forecast::Odds;
+use crate::model::{Setup, limits};
+use crate::view::lang::{percent, t};
+use crate::view::lens::Lens;
+use crate::view::outlook::Calculation;
+use crate::view::state::AppState;
+use crate::view::widgets::{NumberField, radios};
+use leptos::prelude::*;
+
+/// Chances offered, 0..1.
+const CHANCES: [f64; 4] = [0.5, 0.8, 0.9, 0.95];
+/// Nights asked for beyond those that last anyway.
+const FURTHER: usize = 2;
+
+/// Nights at a chance, as chosen; kept while other parts of the page are shown.
+#[derive(Clone, Copy)]
+pub struct Stay {
+    nights: RwSignal<Option<f64>>,
+    chance: RwSignal<usize>,
+}
+
+impl Default for Stay {
+    fn default() -> Self {
+        Self { nights: RwSignal::new(None), chance: RwSignal::new(2) }
+    }
+}
+
+/// Nights to ask for first: those of the trip, or some more where these last anyway.
+fn first_nights(app: AppState, calculation: Calculation) -> f64 {
+    let asked = app.setup.with_untracked(|setup| usize::from(setup.trip.nights));
+    let nights_sure = |odds: &Option<Odds>| odds.as_ref().map(|odds| odds.nights_at(0.9));
+    match calculation.odds.with_untracked(nights_sure) {
+        Some(sure) if sure >= asked => (sure + FURTHER).min(limits::NIGHTS.max as usize) as f64,
+        _ => asked as f64,
+    }
+}
+
+impl Stay {
+    /// Nights wanted.
+    #[must_use]
+    pub fn nights(self) -> usize {
+        self.nights.get().unwrap_or(1.0) as usize
+    }
+
+    /// At this chance, 0..1.
+    #[must_use]
+    pub fn chance_frac(self) -> f64 {
+        CHANCES.get(self.chance.get()).copied().unwrap_or(0.9)
+    }
+
+    /// The fields.
+    #[must_use]
+    pub fn fields(self, app: AppState, calculation: Calculation) -> AnyView {
+        if self.nights.get_untracked().is_none() {
+            self.nights.set(Some(first_nights(app, calculation)));
+        }
+        let nights = Lens::signal(self.nights)
+            .map(|nights| nights.unwrap_or(1.0), |nights: f64| Some(nights.round()));
+        let chances = CHANCES.iter().map(|chance| percent(*chance)).collect();
+        let chosen = Signal::derive(move || Some(self.chance.get()));
+        let choose = move |index| {
+            self.chance.try_set(index);
+        };
+        view! {
+            <div class="fields">
+                {NumberField::new(t("ways-nights"), "", limits::NIGHTS, nights).step(1.0).view(app)}
+                {radios(t("ways-chance"), chances, chosen, choose)}
+            </div>
+        }
+        .into_any()
+    }
+}
+
+/// The setup without what no search depends on: names, cables, readings already learned from, and
+/// prices.
+#[must_use]
+pub fn essence(setup: &Setup) -> Setup {
+    Setup {
+        name: String::new(),
+        example: false,
+        prices: Default::default(),
+        readings: Vec::new(),
+        cables: Vec::new(),
+        ..setup.clone()
+    }
+}
