@@ -23,6 +23,7 @@ mod bits;
 mod editions;
 pub mod post;
 pub mod qr;
+pub mod ranking;
 mod v1;
 mod wire;
 

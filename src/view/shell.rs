@@ -7,7 +7,7 @@ use super::lang::t;
 use super::needs::{self, Needs};
 use super::offline::Offline;
 use super::outlook::Calculation;
-use super::share::{self, Setups};
+use super::share::{self, Outcome, Setups};
 use super::state::{AppState, Tab};
 use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, toasts};
 use super::{loads, more, outlook, power, start, trip};
@@ -32,6 +32,7 @@ pub fn App() -> impl IntoView {
     provide_context(calculation);
     provide_context(Deciding::default());
     let answer = outlook::answer(app, calculation);
+    provide_context(Outcome { answer, calculation });
     let needs = needs::follow(app, calculation);
     let starting = AppState::starting_lang();
     if starting != Lang::En {
@@ -93,6 +94,7 @@ fn page(
             </main>
             {start::view(app, starting)}
             {toasts(app)}
+            {share::print_page(setups, Outcome { answer, calculation })}
         </div>
     }
     .into_any()

@@ -340,3 +340,14 @@ pub fn soc_chart(data: Signal<Option<SocChart>>) -> AnyView {
     }
     .view()
 }
+
+/// Draws the course on a canvas that stands in the page, for a picture of it; `false` where the
+/// browser offers no canvas.
+#[must_use]
+pub fn course_canvas(canvas: &web_sys::HtmlCanvasElement, chart: &SocChart) -> bool {
+    let height = |width, font| height_px(chart, width, font);
+    let Some(brush) = super::brush::Brush::open(canvas, &height) else { return false };
+    // Where values could be read on it is of no use in a picture.
+    let _ = course_draw::draw(&brush, chart, None);
+    true
+}

@@ -17,7 +17,8 @@ pub mod scale;
 mod watch;
 
 pub use course::{
-    ChartEvent, ChartMark, ChartReading, MiddleLine, SocBand, SocChart, SocHour, soc_chart,
+    ChartEvent, ChartMark, ChartReading, MiddleLine, SocBand, SocChart, SocHour, course_canvas,
+    soc_chart,
 };
 pub use days::Span;
 pub use glyph::EventKind;

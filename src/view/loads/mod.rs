@@ -8,7 +8,7 @@ mod usage;
 mod window;
 mod words;
 
-pub use words::load_name;
+pub use words::{group_name, load_name, usage_words};
 
 use super::icons::Icon;
 use super::lang::{t, t_args, watt_hours_a_day};
@@ -20,7 +20,6 @@ use crate::model::Group;
 use crate::model::limits::MAX_LOADS;
 use crate::units::WattHours;
 use leptos::prelude::*;
-use words::group_name;
 
 /// A line of the list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

@@ -68,7 +68,9 @@ pub(super) fn summary(load: &Load) -> String {
     if load.quantity > 1 { format!("{} × {line}", load.quantity) } else { line }
 }
 
-fn usage_words(usage: &Usage) -> String {
+/// How often and how long, in a few words.
+#[must_use]
+pub fn usage_words(usage: &Usage) -> String {
     match *usage {
         Usage::Daily { minutes } => {
             let time = duration(Hours::from_minutes(minutes));

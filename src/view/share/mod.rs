@@ -8,13 +8,20 @@ mod hand_on;
 mod keeping;
 mod link_card;
 mod notices;
+mod outcome;
+mod pictures;
+mod post_card;
+mod print;
 mod setups;
 mod shelf;
+mod tables;
 mod told;
 mod words;
 
 pub use address::address_with;
 pub use notices::notices;
+pub use outcome::Outcome;
+pub use print::print_page;
 pub use setups::{Kept, Preview, Setups};
 
 use leptos::prelude::*;
@@ -22,9 +29,11 @@ use leptos::prelude::*;
 /// Everything here, as it stands under "More".
 #[must_use]
 pub fn view(setups: Setups) -> AnyView {
+    let outcome = use_context::<Outcome>();
     view! {
         {shelf::shelf(setups)}
         {link_card::link_card(setups)}
+        {outcome.map(|outcome| post_card::post_card(setups, outcome))}
         {file_card::file_card(setups)}
     }
     .into_any()

@@ -56,6 +56,8 @@ pub struct Setups {
     pub adjusted: RwSignal<usize>,
     /// Names of setups kept beside the version of another tab.
     pub beside: RwSignal<Vec<String>>,
+    /// The page to print is built.
+    pub printing: RwSignal<bool>,
     /// What came of a file.
     pub file_told: RwSignal<Option<String>>,
     /// A change of the user's own was written during or before this visit.
@@ -120,6 +122,7 @@ impl Setups {
             aside_told: RwSignal::new(aside_now),
             adjusted: RwSignal::new(adjusted),
             beside: RwSignal::new(Vec::new()),
+            printing: RwSignal::new(false),
             file_told: RwSignal::new(None),
             has_own: Memo::new(move |_| library.with(|library| !library.entries().is_empty())),
             book: StoredValue::new(book),

@@ -1,0 +1,158 @@
+//! The answer and what it was made from, for everything that is given on.
+
+use super::words::setup_name;
+use crate::forecast::{Outlook, TripPlan};
+use crate::i18n::Arg;
+use crate::link::post::{Answer as Post, Line};
+use crate::link::ranking::{RankedRow, Ranking};
+use crate::model::Setup;
+use crate::units::Watts;
+use crate::view::answer::{Answer, AnswerView};
+use crate::view::lang::{
+    amp_hours, full_date, number, percent, t, t_args, watt_hours_a_day, watts,
+};
+use crate::view::outlook::{Calculation, Made};
+use crate::view::power::chemistry_name;
+use leptos::prelude::*;
+
+/// What is given on; copies share it.
+#[derive(Clone, Copy)]
+pub struct Outcome {
+    /// The answer on the page.
+    pub answer: Answer,
+    /// The calculation behind it.
+    pub calculation: Calculation,
+}
+
+impl Outcome {
+    /// The answer now, followed in effects.
+    #[must_use]
+    pub fn view(self) -> Option<AnswerView> {
+        self.answer.try_get().flatten()
+    }
+
+    /// Plan and average course now, followed in effects.
+    #[must_use]
+    pub fn course(self) -> Option<(Made<TripPlan>, Made<Outlook>)> {
+        self.calculation.plan.get().zip(self.calculation.outlook.get())
+    }
+}
+
+fn line(label: String, value: String) -> Line {
+    Line { label, value }
+}
+
+fn nights(count: u16) -> Arg<'static> {
+    Arg::Count(i32::from(count))
+}
+
+/// The answer in figures, largest question first.
+fn answer_lines(answer: &AnswerView) -> Vec<Line> {
+    let sure = [("n", nights(answer.sure_nights)), ("asked", nights(answer.asked_nights))];
+    let sure = if answer.open_ended {
+        t_args("post-nights-open", &sure)
+    } else {
+        t_args("post-nights-value", &sure)
+    };
+    let mut lines = vec![line(t("post-nights"), sure)];
+    if let Some(chance) = answer.chance_frac {
+        lines.push(line(t("post-chance"), percent(chance)));
+    }
+    if let Some(when) = &answer.first_low {
+        lines.push(line(t("post-first-low"), when.clone()));
+    }
+    lines.push(line(t("post-lowest"), percent(answer.lowest_soc_frac)));
+    lines
+}
+
+/// What the answer is of: where, when, with what.
+#[must_use]
+pub fn setup_lines(setup: &Setup, outlook: Option<&Outlook>) -> Vec<Line> {
+    let trip = &setup.trip;
+    let when = t_args(
+        "post-when-value",
+        &[("date", Arg::Text(&full_date(trip.start()))), ("n", Arg::Count(i32::from(trip.nights)))],
+    );
+    let place = trip.place.name.trim();
+    let mut lines = Vec::new();
+    if !place.is_empty() {
+        lines.push(line(t("post-where"), place.to_owned()));
+    }
+    lines.push(line(t("post-when"), when));
+    let count = setup.enabled_loads().count();
+    let count = ("n", Arg::Count(i32::try_from(count).unwrap_or(i32::MAX)));
+    lines.push(line(
+        t("post-loads"),
+        match outlook {
+            Some(outlook) => {
+                let need = watt_hours_a_day(outlook.need_per_day);
+                t_args("post-loads-need", &[count, ("need", Arg::Text(&need))])
+            }
+            None => t_args("post-loads-count", &[count]),
+        },
+    ));
+    let bank = &setup.bank;
+    let capacity = amp_hours(bank.rated_capacity());
+    let volts = number(bank.system.nominal().0, 0);
+    lines.push(line(
+        t("post-battery"),
+        t_args(
+            "post-battery-value",
+            &[
+                ("capacity", Arg::Text(&capacity)),
+                ("volts", Arg::Text(&volts)),
+                ("kind", Arg::Text(&chemistry_name(bank.chemistry))),
+                ("from", Arg::Text(&percent(bank.soc_start_frac))),
+                ("to", Arg::Text(&percent(bank.soc_min_frac))),
+            ],
+        ),
+    ));
+    let peak: Watts = setup.solar.iter().filter(|a| a.enabled).map(|array| array.peak).sum();
+    if peak > Watts::ZERO {
+        lines.push(line(t("post-solar"), watts(peak)));
+    }
+    lines
+}
+
+/// Setup and answer, to be pasted somewhere.
+#[must_use]
+pub fn post_of(
+    setup: &Setup,
+    outlook: Option<&Outlook>,
+    answer: Option<&AnswerView>,
+    link: String,
+) -> Post {
+    let mut lines = answer.map(answer_lines).unwrap_or_default();
+    lines.extend(setup_lines(setup, outlook));
+    let drains = answer.map(|answer| answer.drains.as_slice()).unwrap_or_default();
+    let drains =
+        drains.iter().map(|drain| line(drain.name.clone(), watt_hours_a_day(drain.per_day)));
+    Post {
+        title: t_args("post-title", &[("name", Arg::Text(&setup_name(setup)))]),
+        lines,
+        drains_title: t("answer-drains"),
+        drains: drains.collect(),
+        notes: vec![t("post-note")],
+        link_label: t("post-link"),
+        link,
+    }
+}
+
+/// What takes most, as a picture has it.
+#[must_use]
+pub fn ranking_of(setup: &Setup, answer: &AnswerView) -> Ranking {
+    let longest = answer.drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
+    let rows = answer.drains.iter().map(|drain| RankedRow {
+        label: drain.name.clone(),
+        value: watt_hours_a_day(drain.per_day),
+        length_frac: if longest > 0.0 { drain.per_day.0 / longest } else { 0.0 },
+    });
+    let trip = &setup.trip;
+    let when = full_date(trip.start());
+    let subtitle = [setup_name(setup).as_str(), trip.place.name.as_str(), when.as_str()]
+        .into_iter()
+        .filter(|part| !part.trim().is_empty())
+        .collect::<Vec<_>>()
+        .join(" · ");
+    Ranking { title: t("answer-drains"), subtitle, rows: rows.collect(), footer: t("post-note") }
+}
