@@ -305,7 +305,7 @@ pub fn soc_chart(data: Signal<Option<SocChart>>) -> AnyView {
         mark.map_or(0, |hour| hour.max(0.0).round() as usize)
     });
     let reading = Reading {
-        name: t("chart-course-slider"),
+        name: Signal::derive(|| t("chart-course-slider")),
         chosen,
         first,
         count,

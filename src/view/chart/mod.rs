@@ -9,17 +9,23 @@ pub mod brush;
 pub mod colour;
 pub mod course;
 mod course_draw;
+pub mod curve;
 pub mod days;
+pub mod flow;
 pub mod glyph;
 pub mod picture;
 pub mod river;
 pub mod scale;
+pub mod strip;
 mod watch;
 
 pub use course::{
     ChartEvent, ChartMark, ChartReading, MiddleLine, SocBand, SocChart, SocHour, course_canvas,
     soc_chart,
 };
+pub use curve::{Axis, CurveChart, CurveMark, CurvePoint, curve_chart};
 pub use days::Span;
+pub use flow::{FlowChart, FlowPart, flow_chart};
 pub use glyph::EventKind;
 pub use river::FlowKind;
+pub use strip::{MonthNights, MonthsChart, months_chart};

@@ -36,7 +36,7 @@ pub type Pick = Box<dyn Fn(f64) -> usize>;
 #[derive(Clone)]
 pub struct Reading {
     /// What the slider moves along.
-    pub name: String,
+    pub name: Signal<String>,
     /// Value chosen.
     pub chosen: RwSignal<Option<usize>>,
     /// Value the slider stands on before one is chosen.
@@ -169,7 +169,7 @@ fn slider(reading: Reading, ends: RwSignal<Ends>) -> AnyView {
             step="1"
             max=move || most.count.get().saturating_sub(1).to_string()
             prop:value=move || place.place().to_string()
-            aria-label=reading.name.clone()
+            aria-label=move || reading.name.get()
             aria-valuetext=move || (said.words)(said.place())
             style:margin-inline-start=margin
             style:width=length
