@@ -3,17 +3,17 @@
 //! plotters-canvas knows whole pixels only and no pixel ratio. So the canvas is made as many device
 //! pixels large as it covers on the screen, and plotters draws on a grid [`GRID`] times finer than
 //! those, which the context scales down: curves are smooth and nothing is rounded to whole pixels
-//! by accident. Text goes to the context directly, since plotters measures it through an element
+//! by accident. The backend's own calls are used, since a drawing area would cut that finer grid off
+//! at the size of the canvas. Text goes to the context directly, since plotters measures it through an element
 //! with a style attribute, which the page's content policy forbids.
 
 use super::colour::{Rgb, parse_colour};
 use super::glyph;
 use super::scale::crisp_px;
-use plotters::coord::Shift;
-use plotters::drawing::{DrawingArea, IntoDrawingArea};
-use plotters::element::{Circle, PathElement, Polygon};
+use plotters::prelude::DrawingBackend;
 use plotters::style::{RGBAColor, ShapeStyle};
 use plotters_canvas::CanvasBackend;
+use std::cell::RefCell;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{CanvasRenderingContext2d, HtmlCanvasElement};
 
@@ -92,7 +92,7 @@ pub type Frame = (f64, f64, f64, f64);
 
 /// An open canvas.
 pub struct Brush {
-    area: DrawingArea<CanvasBackend, Shift>,
+    backend: RefCell<CanvasBackend>,
     context: CanvasRenderingContext2d,
     dpr: f64,
     family: String,
@@ -154,9 +154,9 @@ impl Brush {
             night_wash: colour("--night-wash", paper),
             fault: colour("--fault", ink),
         };
-        let area = CanvasBackend::with_canvas_object(canvas.clone())?.into_drawing_area();
+        let backend = RefCell::new(CanvasBackend::with_canvas_object(canvas.clone())?);
         let family = read("font-family");
-        Some(Self { area, context, dpr, family, width_px, height_px, font_px, palette })
+        Some(Self { backend, context, dpr, family, width_px, height_px, font_px, palette })
     }
 
     fn grid(&self, (x, y): (f64, f64)) -> (i32, i32) {
@@ -192,7 +192,7 @@ impl Brush {
         let style = self.style(stroke.colour, 1.0, stroke.width_px);
         // The backend can only fail for circles of negative size; the dash is a list of numbers.
         let _ = self.context.set_line_dash(&dash);
-        let _ = self.area.draw(&PathElement::new(self.points(points), style));
+        let _ = self.backend.borrow_mut().draw_path(self.points(points), &style);
         if !stroke.dash_px.is_empty() {
             let _ = self.context.set_line_dash(&js_sys::Array::new());
         }
@@ -214,7 +214,7 @@ impl Brush {
     pub fn shape(&self, points: &[(f64, f64)], colour: Rgb, alpha: f64) {
         let style = self.style(colour, alpha, 1.0);
         // See `line`.
-        let _ = self.area.draw(&Polygon::new(self.points(points), style));
+        let _ = self.backend.borrow_mut().fill_polygon(self.points(points), &style);
     }
 
     /// A filled box with its edges on whole device pixels.
@@ -269,7 +269,7 @@ impl Brush {
         let radius = (radius_px.max(0.0) * self.dpr * GRID).round() as u32;
         let style = self.style(colour, 1.0, 1.0);
         // See `line`.
-        let _ = self.area.draw(&Circle::new(self.grid(centre), radius, style));
+        let _ = self.backend.borrow_mut().draw_circle(self.grid(centre), radius, &style, true);
     }
 
     /// The sign of an event, `size_px` large, centred.

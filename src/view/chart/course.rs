@@ -156,7 +156,8 @@ impl SocChart {
             }
         }
         parts.append(&mut said);
-        parts.join(" · ")
+        // The dot stays with what it follows.
+        parts.join("\u{a0}· ")
     }
 
     /// The whole chart in a sentence or two.
@@ -257,7 +258,11 @@ impl SocChart {
         let path = "M1 6H23M3 15L8 9M10 15L15 9M17 15L22 9".to_owned();
         items.push(legend_item("sign-low", path, t("chart-key-low")));
         if !self.nights.is_empty() {
-            items.push(legend_item("sign-night", "M1 1H23V15H1z".to_owned(), t("chart-key-night")));
+            items.push(legend_item(
+                "sign-night",
+                "M1 1H23V15H1zM1 3H23".to_owned(),
+                t("chart-key-night"),
+            ));
         }
         if !self.readings.is_empty() {
             let path = "M12 1V15M9 1H15M9 15H15M15 8A3 3 0 1 1 9 8A3 3 0 1 1 15 8".to_owned();

@@ -2,20 +2,21 @@
 
 use super::brush::{Anchor, Brush, Frame, Stroke};
 use super::course::{ChartEvent, SocChart};
-use super::days::{days_on_axis, every_nth_day};
+use super::days::days_on_axis;
 use super::picture::Ends;
 use super::scale::{Scale, fit_labels};
-use crate::i18n::Arg;
-use crate::view::lang::{day_month, percent, t_args, weekday};
+use crate::view::lang::percent;
 
 /// Height of a row of events [px].
-const LANE_PX: f64 = 22.0;
-/// Size of a sign [px].
-const SIGN_PX: f64 = 16.0;
+pub(super) const LANE_PX: f64 = 22.0;
 /// Room right of the plot: half the slider's knob [px].
-const RIGHT_PX: f64 = 14.0;
+pub(super) const RIGHT_PX: f64 = 14.0;
 /// Nights narrower than this are a flicker, not a night [px].
-const LEAST_NIGHT_PX: f64 = 2.0;
+const LEAST_NIGHT_PX: f64 = 4.0;
+/// Height of the bar that marks a night at the top of the plot [px].
+const NIGHT_BAR_PX: f64 = 4.0;
+/// Days narrower than this [px] show the shape of the stay, not of each day.
+const NARROW_DAY_PX: f64 = 22.0;
 const DASH_LOW: &[f64] = &[7.0, 4.0];
 const DASH_BAND: &[f64] = &[2.0, 3.0];
 
@@ -33,7 +34,8 @@ fn top_px(chart: &SocChart, font_px: f64) -> f64 {
     if chart.marks.is_empty() { font_px * 0.7 } else { font_px * 1.7 }
 }
 
-fn lanes(chart: &SocChart) -> [Vec<&ChartEvent>; 2] {
+/// What people do, and the weather.
+pub(super) fn lanes(chart: &SocChart) -> [Vec<&ChartEvent>; 2] {
     let (weather, other) = chart.events.iter().partition(|event| event.kind.is_weather());
     [other, weather]
 }
@@ -43,12 +45,13 @@ fn below_px(chart: &SocChart, font_px: f64) -> f64 {
     rows as f64 * LANE_PX + 4.0 + 2.0 * font_px * 1.3 + 2.0
 }
 
-struct Plot<'a> {
-    brush: &'a Brush,
-    chart: &'a SocChart,
-    frame: Frame,
-    x: Scale,
-    y: Scale,
+/// The plot being drawn.
+pub(super) struct Plot<'a> {
+    pub(super) brush: &'a Brush,
+    pub(super) chart: &'a SocChart,
+    pub(super) frame: Frame,
+    pub(super) x: Scale,
+    pub(super) y: Scale,
 }
 
 /// Draws `chart`; `chosen` hours after its start stand the cross-hairs.
@@ -72,8 +75,8 @@ pub fn draw(brush: &Brush, chart: &SocChart, chosen: Option<usize>) -> Ends {
     plot.low_line();
     plot.middle_line();
     plot.readings();
-    plot.low_label();
     plot.marks();
+    plot.low_label();
     let below = plot.events();
     plot.day_labels(below);
     if let Some(hours) = chosen {
@@ -91,15 +94,31 @@ impl Plot<'_> {
         std::iter::once((self.x.px(0.0), self.y.px(start))).chain(after).collect()
     }
 
-    fn middle(&self) -> Vec<(f64, f64)> {
+    pub(super) fn middle(&self) -> Vec<(f64, f64)> {
         let hours = &self.chart.hours;
         self.curve(self.chart.start_soc_frac, |index| hours.get(index).map(|hour| hour.soc_frac))
     }
 
-    fn low(&self) -> Vec<(f64, f64)> {
+    pub(super) fn low(&self) -> Vec<(f64, f64)> {
         let hours = &self.chart.hours;
+        if self.narrow() {
+            // The highest of each day: its rise in every cold night would only be a blur.
+            let mut line = Vec::new();
+            for day in days_on_axis(self.chart.start_hour_of_day, hours.len()) {
+                let (from, to) = (day.span.from_hour, day.span.to_hour);
+                let part = hours.get(from.ceil() as usize..to.ceil() as usize).unwrap_or_default();
+                let highest = self.y.px(part.iter().map(|hour| hour.low_frac).fold(0.0, f64::max));
+                line.extend([(self.x.px(from), highest), (self.x.px(to), highest)]);
+            }
+            return line;
+        }
         let first = hours.first().map_or(0.0, |hour| hour.low_frac);
         self.curve(first, |index| hours.get(index).map(|hour| hour.low_frac))
+    }
+
+    /// Whether there are so many days that each is only a few pixels wide.
+    fn narrow(&self) -> bool {
+        self.x.px_per_unit() * 24.0 < NARROW_DAY_PX
     }
 
     fn ground(&self) {
@@ -111,6 +130,7 @@ impl Plot<'_> {
             let (from, to) = (self.x.px(night.from_hour), self.x.px(night.to_hour));
             if to - from >= LEAST_NIGHT_PX {
                 self.brush.fill((from, top, to, bottom), palette.night_wash, 1.0);
+                self.brush.fill((from, top, to, top + NIGHT_BAR_PX), palette.night, 1.0);
             }
         }
         self.brush.row((left, right), bottom, Stroke::whole(palette.edge, 1.0));
@@ -176,45 +196,8 @@ impl Plot<'_> {
     }
 
     fn middle_line(&self) {
-        self.brush.line(&self.middle(), Stroke::whole(self.brush.palette.ink, 2.2));
-    }
-
-    /// The word at the limit, at the end of it where the line of charge is farthest.
-    fn low_label(&self) {
-        let hours = &self.chart.hours;
-        let (Some(first), Some(last)) = (hours.first(), hours.last()) else { return };
-        let (left, top, right, bottom) = self.frame;
-        let palette = self.brush.palette;
-        let line = self.middle();
-        let half = self.brush.font_px * 0.8;
-        let places = [(left, first, Anchor::Left), (right, last, Anchor::Right)]
-            .into_iter()
-            .flat_map(|(x, hour, anchor)| [(x, hour, anchor, -1.0), (x, hour, anchor, 1.0)]);
-        let mut best: Option<(f64, String, (f64, f64), Anchor)> = None;
-        for (x, hour, anchor, side) in places {
-            let soc = percent(hour.low_frac);
-            let text = t_args("chart-low", &[("soc", Arg::Text(&soc))]);
-            let width = self.brush.width_of(&text, true) + 8.0;
-            let y = self.y.px(hour.low_frac) + side * (half + 3.0);
-            if y - half < top || y + half > bottom || width > right - left {
-                continue;
-            }
-            let (from, to) = if anchor == Anchor::Left { (x, x + width) } else { (x - width, x) };
-            // Above the hatching it reads better: a slight preference.
-            let nearest = line
-                .iter()
-                .filter(|(at, _)| *at >= from && *at <= to)
-                .map(|(_, place)| (place - y).abs())
-                .fold(60.0, f64::min)
-                - f64::from(u8::from(side > 0.0)) * half;
-            let at = if anchor == Anchor::Left { x + 4.0 } else { x - 4.0 };
-            if best.as_ref().is_none_or(|(least, ..)| nearest > *least) {
-                best = Some((nearest, text, (at, y), anchor));
-            }
-        }
-        if let Some((_, text, at, anchor)) = best {
-            self.brush.text(&text, at, anchor, (palette.fault, true), Some(palette.sheet));
-        }
+        let width_px = if self.narrow() { 1.3 } else { 2.2 };
+        self.brush.line(&self.middle(), Stroke::whole(self.brush.palette.ink, width_px));
     }
 
     fn readings(&self) {
@@ -259,92 +242,6 @@ impl Plot<'_> {
             if let Some(start) = start {
                 let at = (start, top - 5.0 - self.brush.font_px * 0.6);
                 self.brush.text(&mark.label, at, Anchor::Left, (palette.ink, true), None);
-            }
-        }
-    }
-
-    /// Rows of signs; gives the height below them.
-    fn events(&self) -> f64 {
-        let (left, _, right, bottom) = self.frame;
-        let palette = self.brush.palette;
-        let end = self.chart.hours.len() as f64;
-        let mut y = bottom + 4.0;
-        for lane in lanes(self.chart) {
-            if lane.is_empty() {
-                continue;
-            }
-            let spans: Vec<_> = lane
-                .into_iter()
-                .filter_map(|event| event.span.within(end).map(|span| (event.kind, span)))
-                .map(|(kind, span)| (kind, self.x.px(span.from_hour), self.x.px(span.to_hour)))
-                .collect();
-            let centres: Vec<f64> = spans.iter().map(|(_, from, to)| (from + to) / 2.0).collect();
-            let widths = vec![SIGN_PX; spans.len()];
-            let room = (left - SIGN_PX / 2.0, right + SIGN_PX / 2.0);
-            let starts = fit_labels(&centres, &widths, room, 2.0);
-            let base = y + LANE_PX - 3.0;
-            for ((kind, from, to), start) in spans.into_iter().zip(starts) {
-                if !kind.is_weather() {
-                    let to = to.max(from + 3.0);
-                    self.brush.row((from, to), base, Stroke::whole(palette.ink_soft, 2.0));
-                }
-                if let Some(start) = start {
-                    let centre = (start + SIGN_PX / 2.0, y + SIGN_PX / 2.0 + 1.0);
-                    self.brush.sign(kind, centre, SIGN_PX, palette.ink);
-                }
-            }
-            y += LANE_PX;
-        }
-        y
-    }
-
-    fn day_labels(&self, below_px: f64) {
-        let (left, _, right, _) = self.frame;
-        let brush = self.brush;
-        let days = days_on_axis(self.chart.start_hour_of_day, self.chart.hours.len());
-        let names: Vec<[String; 2]> = days
-            .iter()
-            .map(|day| {
-                let date = self.chart.date(day.day);
-                [weekday(date), day_month(date)]
-            })
-            .collect();
-        let width = |row: usize| {
-            names
-                .iter()
-                .filter_map(move |name| name.get(row))
-                .map(|name| brush.width_of(name, false))
-        };
-        let px_per_day = self.x.px_per_unit() * 24.0;
-        let y = below_px + brush.font_px * 0.75;
-        let ink = brush.palette.ink_soft;
-        for (row, strong) in [(0, true), (1, false)] {
-            let need = width(row).fold(0.0, f64::max) + 6.0;
-            let nth = every_nth_day(px_per_day, need);
-            let centres: Vec<f64> = days
-                .iter()
-                .map(|day| self.x.px((day.span.from_hour + day.span.to_hour) / 2.0))
-                .collect();
-            let chosen: Vec<usize> = (0..days.len())
-                .filter(|index| {
-                    days.get(*index).is_some_and(|day| {
-                        let whole = self.x.px(day.span.to_hour) - self.x.px(day.span.from_hour);
-                        day.day % nth == 0 && (whole >= need * 0.7 || nth > 1)
-                    })
-                })
-                .collect();
-            let pick = |from: &[f64]| -> Vec<f64> {
-                chosen.iter().filter_map(|index| from.get(*index).copied()).collect()
-            };
-            let widths: Vec<f64> = width(row).collect();
-            let starts =
-                fit_labels(&pick(&centres), &pick(&widths), (left - 8.0, right + RIGHT_PX), 4.0);
-            for (index, start) in chosen.iter().zip(starts) {
-                let name = names.get(*index).and_then(|name| name.get(row));
-                if let (Some(name), Some(start)) = (name, start) {
-                    let at = (start, y + row as f64 * brush.font_px * 1.25);
-                    brush.text(name, at, Anchor::Left, (ink, strong), None);
-                }
             }
         }
     }

@@ -2,7 +2,7 @@
 
 use super::brush::{Anchor, Brush, Stroke};
 use super::picture::{Ends, Picture, Reading, legend};
-use super::scale::{Scale, decimals_for_step, fit_labels, nearest, ticks_from_zero};
+use super::scale::{Scale, clearance_px, decimals_for_step, fit_labels, nearest, ticks_from_zero};
 use crate::view::lang::{number, quantity};
 use crate::view::widgets::DataTable;
 use leptos::prelude::*;
@@ -68,7 +68,7 @@ impl CurveChart {
     fn words(&self, index: usize) -> String {
         self.points.get(index).map_or_else(String::new, |point| {
             let (x, y) = (self.x.value(point.x), self.y.value(point.y));
-            format!("{}: {x} · {}: {y}", self.x.name, self.y.name)
+            format!("{}: {x}\u{a0}· {}: {y}", self.x.name, self.y.name)
         })
     }
 
@@ -159,14 +159,25 @@ fn draw(brush: &Brush, chart: &CurveChart, chosen: Option<usize>) -> Ends {
         let mut outline = diamond.to_vec();
         outline.extend(diamond.first());
         brush.line(&outline, Stroke::whole(palette.ink, 1.6));
-        let width = brush.width_of(&mark.label, true);
-        let (from, anchor) = if at_x + size + 4.0 + width <= right {
-            (at_x + size + 4.0, Anchor::Left)
-        } else {
-            (at_x - size - 4.0, Anchor::Right)
-        };
-        let ink = (palette.ink, true);
-        brush.text(&mark.label, (from, at_y), anchor, ink, Some(palette.sheet));
+        let (width, height) = (brush.width_of(&mark.label, true), font * 1.2);
+        let (aside, gap) = (size + 4.0, size + 3.0);
+        let centred = (at_x - width / 2.0).min(right - width).max(left);
+        let best = [
+            (at_x + aside, at_y - height / 2.0),
+            (at_x - aside - width, at_y - height / 2.0),
+            (centred, at_y - gap - height),
+            (centred, at_y + gap),
+        ]
+        .into_iter()
+        .map(|(start, y)| (start, y, start + width, y + height))
+        .filter(|label| label.0 >= left && label.2 <= right && label.1 >= 0.0 && label.3 <= bottom)
+        .map(|label| (clearance_px(&places, label, 20.0), label))
+        .reduce(|best, next| if next.0 > best.0 + 1.0 { next } else { best });
+        if let Some((_, (start, y, _, end))) = best {
+            let ink = (palette.ink, true);
+            let at = (start, (y + end) / 2.0);
+            brush.text(&mark.label, at, Anchor::Left, ink, Some(palette.sheet));
+        }
     }
     if let Some((at_x, at_y)) = chosen.and_then(|index| places.get(index)) {
         brush.column(*at_x, (top, bottom), Stroke::whole(palette.ink, 1.0));

@@ -173,11 +173,19 @@ fn draw(brush: &Brush, chart: &FlowChart) -> Ends {
         piece(brush, part.kind, (place(row.piece.0), top, place(row.piece.1), top + BAR_PX));
         let y = top - brush.font_px * 0.85;
         let value = format!("{}{}", part.kind.sign(), watt_hours(part.energy));
-        let room = right - left - brush.width_of(&value, true) - 18.0;
+        let room = right - left - brush.width_of(&value, true) - 24.0;
         let label = brush.fitted(&part.label, room, false);
         let ink = palette.ink;
-        brush.text(&label, (left + 6.0, y), Anchor::Left, (ink, false), None);
-        brush.text(&value, (right, y), Anchor::Right, (ink, true), None);
+        // A rim in the colour of the ground keeps words legible where a bank runs through them.
+        let bank =
+            index.checked_sub(1).and_then(|above| rows.get(above)).map_or(0.0, |row| row.after);
+        let ground = |at: f64| if at < place(bank) { palette.glow_wash } else { palette.paper };
+        let middle = left + 6.0 + brush.width_of(&label, false) / 2.0;
+        let at = (left + 6.0, y);
+        brush.text(&label, at, Anchor::Left, (ink, false), Some(ground(middle)));
+        let middle = right - 6.0 - brush.width_of(&value, true) / 2.0;
+        let at = (right - 6.0, y);
+        brush.text(&value, at, Anchor::Right, (ink, true), Some(ground(middle)));
     }
     Ends::default()
 }

@@ -9,6 +9,7 @@ pub mod brush;
 pub mod colour;
 pub mod course;
 mod course_draw;
+mod course_labels;
 pub mod curve;
 pub mod days;
 pub mod flow;

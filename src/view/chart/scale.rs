@@ -126,6 +126,32 @@ pub fn fit_labels(
         .collect()
 }
 
+/// Least distance [px] between the line through `points` and a box (left, top, right, bottom), at
+/// most `enough_px`; 0 if they touch.
+#[must_use]
+pub fn clearance_px(points: &[(f64, f64)], frame: (f64, f64, f64, f64), enough_px: f64) -> f64 {
+    let (left, top, right, bottom) = frame;
+    let distance = |(x, y): (f64, f64)| {
+        let aside = (left - x).max(x - right).max(0.0);
+        let above = (top - y).max(y - bottom).max(0.0);
+        aside.hypot(above)
+    };
+    let mut least = enough_px;
+    for pair in points.windows(2) {
+        let [from, to] = *pair else { continue };
+        let length = (to.0 - from.0).hypot(to.1 - from.1);
+        // Steps finer than any label; a line that is no number has none.
+        let steps = if length.is_finite() { (length / 3.0).ceil().clamp(1.0, 1000.0) } else { 0.0 };
+        let count = steps as u32;
+        for step in 0..=count {
+            let share = f64::from(step) / steps.max(1.0);
+            let place = (from.0 + share * (to.0 - from.0), from.1 + share * (to.1 - from.1));
+            least = least.min(distance(place));
+        }
+    }
+    least
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -191,6 +217,17 @@ mod tests {
         assert_eq!(crisp_px(10.2, 2.0), 10.25);
         let place = crisp_px(33.37, 2.625) * 2.625;
         assert!((place.fract() - 0.5).abs() < 1e-9);
+    }
+
+    #[test]
+    fn room_between_a_line_and_a_label() {
+        let line = [(0.0, 0.0), (100.0, 0.0)];
+        assert_eq!(clearance_px(&line, (40.0, -5.0, 60.0, 5.0), 50.0), 0.0);
+        assert_eq!(clearance_px(&line, (40.0, 10.0, 60.0, 20.0), 50.0), 10.0);
+        assert_eq!(clearance_px(&line, (103.0, 4.0, 120.0, 20.0), 50.0), 5.0);
+        assert_eq!(clearance_px(&line, (40.0, 900.0, 60.0, 910.0), 50.0), 50.0);
+        assert_eq!(clearance_px(&[], (0.0, 0.0, 1.0, 1.0), 50.0), 50.0);
+        assert_eq!(clearance_px(&[(0.0, 0.0), (f64::NAN, 1.0)], (9.0, 9.0, 10.0, 10.0), 5.0), 5.0);
     }
 
     #[test]

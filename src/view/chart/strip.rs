@@ -100,7 +100,7 @@ fn key() -> AnyView {
 }
 
 fn height_px(width_px: f64, font_px: f64) -> f64 {
-    (width_px * 0.42).clamp(150.0, 260.0) + font_px * 4.0
+    (width_px * 0.42).clamp(150.0, 260.0) + font_px * 4.2
 }
 
 fn draw(brush: &Brush, chart: &MonthsChart, chosen: Option<usize>) -> Ends {
@@ -120,7 +120,7 @@ fn draw(brush: &Brush, chart: &MonthsChart, chosen: Option<usize>) -> Ends {
     let widest =
         ticks.iter().map(|tick| brush.width_of(&number(*tick, 0), false)).fold(0.0, f64::max);
     let (left, right) = (widest + 8.0, brush.width_px - 2.0);
-    let (top, base) = (font * 2.2, brush.height_px - font * 1.9);
+    let (top, base) = (font * 1.0, brush.height_px - font * 3.4);
     let y = Scale::new((0.0, end), (base, top));
     for tick in ticks.iter().filter(|tick| tick.fract() == 0.0) {
         brush.row((left, right), y.px(*tick), Stroke::whole(palette.line, 1.0));
@@ -136,11 +136,7 @@ fn draw(brush: &Brush, chart: &MonthsChart, chosen: Option<usize>) -> Ends {
         let picked = chosen == Some(index);
         let mine = chart.this_month == Some(month.month);
         if picked {
-            brush.fill(
-                (centre - step / 2.0, top - font * 2.0, centre + step / 2.0, base),
-                palette.sheet,
-                1.0,
-            );
+            brush.fill((centre - step / 2.0, 1.0, centre + step / 2.0, base), palette.sheet, 1.0);
             let frame = (centre - step / 2.0, 1.0, centre + step / 2.0, brush.height_px - 2.0);
             brush.outline(frame, Stroke::whole(palette.ink, 1.0));
         }
@@ -150,6 +146,9 @@ fn draw(brush: &Brush, chart: &MonthsChart, chosen: Option<usize>) -> Ends {
         let ink = if mine { palette.ink } else { palette.ink_soft };
         let at = (centre, base + font);
         brush.text(&name, at, Anchor::Middle, (ink, mine), None);
+        let sure = chart.nights(month.sure_nights);
+        let at = (centre, base + font * 2.5);
+        brush.text(&sure, at, Anchor::Middle, (palette.ink, true), None);
         if mine {
             let under = base + font * 1.65;
             let half = brush.width_of(&name, true) / 2.0 + 2.0;
@@ -208,9 +207,6 @@ fn lantern(
         average.min(base - 1.0),
         Stroke::whole(palette.ink, 2.4),
     );
-    let text = chart.nights(month.sure_nights);
-    let top = glass.min(average) - 4.0 - brush.font_px * 0.75;
-    brush.text(&text, (x, top), Anchor::Middle, (palette.ink, true), Some(palette.paper));
 }
 
 /// Nights by month: picture, slider, legend and table. Nothing while there is no data.
