@@ -5,7 +5,7 @@ use super::course_draw::{LANE_PX, Plot, RIGHT_PX, lanes};
 use super::days::{DayOnAxis, days_on_axis, every_nth_day};
 use super::scale::{clearance_px, fit_labels};
 use crate::i18n::Arg;
-use crate::view::lang::{day_month, percent, t_args, weekday};
+use crate::view::lang::{day_month, number, percent, t_args, weekday};
 
 /// Size of a sign [px].
 const SIGN_PX: f64 = 16.0;
@@ -14,22 +14,29 @@ impl Plot<'_> {
     /// The word at the limit, at whichever end and side leaves most room to the other lines.
     pub(super) fn low_label(&self) {
         let hours = &self.chart.hours;
-        let (Some(first), Some(last)) = (hours.first(), hours.last()) else { return };
         let (left, top, right, bottom) = self.frame;
         let brush = self.brush;
         let (line, low) = (self.middle(), self.low());
         let lows = || hours.iter().map(|hour| hour.low_frac);
-        let least = percent(lows().fold(f64::INFINITY, f64::min));
-        let most = percent(lows().fold(0.0, f64::max));
-        let soc = if least == most { most } else { format!("{least} – {most}") };
+        let (least, most) = (lows().fold(1.0, f64::min) * 100.0, lows().fold(0.0, f64::max));
+        let least = number(least, 0);
+        let soc = if least == number(most * 100.0, 0) {
+            percent(most)
+        } else {
+            format!("{least}–{}", percent(most))
+        };
         let text = t_args("chart-low", &[("soc", Arg::Text(&soc))]);
         let width = brush.width_of(&text, true);
         let height = brush.font_px * 1.2;
         let mut best: Option<(f64, Frame)> = None;
-        for (start, hour) in [(left + 4.0, first), (right - 4.0 - width, last)] {
+        for start in [left + 4.0, right - 4.0 - width] {
+            // Clear of the limit itself, which may rise and fall below the word.
+            let beside = low.iter().filter(|(x, _)| *x >= start && *x <= start + width);
+            let ends = beside.fold((f64::INFINITY, f64::NEG_INFINITY), |(top, bottom), (_, y)| {
+                (top.min(*y), bottom.max(*y))
+            });
             for above in [true, false] {
-                let limit = self.y.px(hour.low_frac);
-                let y = if above { limit - height - 2.0 } else { limit + 2.0 };
+                let y = if above { ends.0 - height - 2.0 } else { ends.1 + 2.0 };
                 let frame = (start, y, start + width, y + height);
                 if y < top || y + height > bottom || width > right - left {
                     continue;
