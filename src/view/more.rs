@@ -3,6 +3,7 @@
 use super::lang::t;
 use super::share::{self, Setups};
 use super::state::Theme;
+use super::tools;
 use super::widgets::{Term, disclosure, radios};
 use crate::i18n::Lang;
 use leptos::prelude::*;
@@ -33,6 +34,7 @@ pub fn view(setups: Setups) -> AnyView {
     view! {
         <h1>{t("more-title")}</h1>
         {share::view(setups)}
+        {tools::links(setups.app)}
         <section class="card">
             {radios(t("look-legend"), looks, look, choose_look)}
             {radios(t("lang-legend"), langs, lang, choose_lang)}

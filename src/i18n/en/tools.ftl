@@ -294,3 +294,10 @@ warn-few-cycles = { $n ->
 }
 warn-never-stopped = It never stopped: it was still cooling down, or it cannot keep cold.
 warn-not-sine = The meter may be off by a tenth, since the inverter makes no sine.
+
+unknown-title = Measure this first
+unknown-moves = Your figures may be off by ±{ $error } a day all together. With that, it lasts between { $few } and { $many } nights in nine cases of ten.
+unknown-same = Your figures may be off by ±{ $error } a day all together. It lasts { $nights } nights in nine cases of ten either way.
+unknown-row = { $energy } a day, ±{ $error } ({ $how }): { $part } of what is unsure
+unknown-measure = Measure it
+unknown-measure-name = Measure: { $name }

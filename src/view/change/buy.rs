@@ -284,13 +284,8 @@ fn tables(curve: &Curve, aim: &SizingAim) -> AnyView {
     let whole =
         by_battery.rows.len() == aim.batteries.len() && by_solar.rows.len() == aim.solars.len();
     let title = t_args("buy-sizes", &kind);
-    whole
-        .then(|| {
-            disclosure(
-                title,
-                false,
-                view! { {data_table(by_battery)} {data_table(by_solar)} }.into_any(),
-            )
-        })
-        .unwrap_or_else(|| ().into_any())
+    if !whole {
+        return ().into_any();
+    }
+    disclosure(title, false, view! { {data_table(by_battery)} {data_table(by_solar)} }.into_any())
 }

@@ -2,6 +2,8 @@
 //! and the tools for on site and the workshop, which open in the same place.
 
 pub mod buy;
+pub mod compare;
+pub mod compare_words;
 pub mod helps;
 pub mod prices;
 pub mod stay;
@@ -29,6 +31,8 @@ pub enum Part {
     Ways,
     /// What to buy.
     Buy,
+    /// Setups side by side.
+    Compare,
     /// Nights by month.
     Year,
     /// Tool: readings on site.
@@ -43,7 +47,8 @@ pub enum Part {
 
 impl Part {
     /// What is decided with, in the order it is offered.
-    pub const DECISIONS: [Self; 4] = [Self::Helps, Self::Ways, Self::Buy, Self::Year];
+    pub const DECISIONS: [Self; 5] =
+        [Self::Helps, Self::Ways, Self::Buy, Self::Compare, Self::Year];
     /// Tools, in the order they are offered.
     pub const TOOLS: [Self; 4] = [Self::OnSite, Self::Measure, Self::Wiring, Self::Inverter];
 
@@ -54,6 +59,7 @@ impl Part {
             Self::Helps => key!("part-helps"),
             Self::Ways => key!("part-ways"),
             Self::Buy => key!("part-buy"),
+            Self::Compare => key!("part-compare"),
             Self::Year => key!("part-year"),
             Self::OnSite => key!("part-on-site"),
             Self::Measure => key!("part-measure"),
@@ -69,6 +75,7 @@ impl Part {
             Self::Helps => "helps",
             Self::Ways => "ways",
             Self::Buy => "buy",
+            Self::Compare => "compare",
             Self::Year => "year",
             Self::OnSite => "on-site",
             Self::Measure => "measure",
@@ -90,6 +97,7 @@ pub struct Deciding {
     helps: helps::Kept,
     ways: ways::Kept,
     buy: buy::Kept,
+    compare: compare::Kept,
     year: year::Kept,
     reading: on_site::Draft,
     learned: on_site::Kept,
@@ -106,6 +114,7 @@ impl Default for Deciding {
             helps: RwSignal::new(None),
             ways: ways::Kept::default(),
             buy: buy::Kept::default(),
+            compare: compare::Kept::default(),
             year: RwSignal::new(None),
             reading: on_site::Draft::default(),
             learned: RwSignal::new(None),
@@ -142,9 +151,10 @@ pub fn view(app: AppState) -> AnyView {
             Part::Helps => helps::view(app, calculation, deciding.helps),
             Part::Ways => ways::view(app, calculation, deciding.ways),
             Part::Buy => buy::view(app, calculation, deciding.buy),
+            Part::Compare => compare::view(app, deciding.compare),
             Part::Year => year::view(app, calculation, deciding.year),
             Part::OnSite => on_site::view(app, calculation, deciding.reading, deciding.learned),
-            Part::Measure => measure::view(app, deciding.bench),
+            Part::Measure => measure::view(app, calculation, deciding.bench),
             Part::Wiring => wiring::view(app, deciding.place),
             Part::Inverter => inverter::view(app, deciding.place, deciding.together),
         }}

@@ -1,8 +1,10 @@
 //! Long work in short slices, between which the page takes input.
 
+use crate::advice::compare::CompareJob;
 use crate::advice::helps::HelpsJob;
 use crate::advice::season::YearStripJob;
 use crate::advice::sizing::SizingJob;
+use crate::advice::unknowns::UnknownsJob;
 use crate::advice::ways::WaysJob;
 use crate::forecast::weather::WeatherError;
 use leptos::prelude::*;
@@ -34,7 +36,7 @@ macro_rules! goes_in_portions {
     };
 }
 
-goes_in_portions!(HelpsJob, WaysJob, SizingJob, YearStripJob);
+goes_in_portions!(HelpsJob, WaysJob, SizingJob, YearStripJob, CompareJob, UnknownsJob);
 
 /// How far a job has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -8,7 +8,7 @@ mod usage;
 mod window;
 mod words;
 
-pub use words::{group_name, load_name, usage_words};
+pub use words::{group_name, learned_name, load_name, usage_words};
 
 use super::icons::Icon;
 use super::lang::{t, t_args, watt_hours_a_day};

@@ -44,7 +44,7 @@ pub(super) const LEARNED: [Learned; 4] =
     [Learned::Meter, Learned::SpecSheet, Learned::Label, Learned::Estimate];
 
 /// How the draw is known.
-pub(super) fn learned_name(learned: Learned) -> String {
+pub fn learned_name(learned: Learned) -> String {
     t(match learned {
         Learned::Meter => key!("learned-meter"),
         Learned::SpecSheet => key!("learned-spec"),

@@ -23,6 +23,7 @@ pub use notices::notices;
 pub use outcome::Outcome;
 pub use print::print_page;
 pub use setups::{Kept, Preview, Setups};
+pub use words::setup_name;
 
 use leptos::prelude::*;
 

@@ -3,11 +3,13 @@
 mod fields;
 mod readings;
 mod result;
+mod unknown;
 
 pub use readings::Readings;
 
 use crate::view::change::focus;
 use crate::view::lang::{key, t};
+use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
 use crate::view::widgets::radios;
 use leptos::prelude::*;
@@ -76,6 +78,7 @@ pub struct Bench {
     readings: RwSignal<Readings>,
     /// The load it is for, by id; `None` for a new one.
     target: RwSignal<Option<u32>>,
+    unknown: unknown::Kept,
 }
 
 impl Default for Bench {
@@ -84,6 +87,7 @@ impl Default for Bench {
             method: RwSignal::new(Method::default()),
             readings: RwSignal::new(Readings::default()),
             target: RwSignal::new(None),
+            unknown: RwSignal::new(None),
         }
     }
 }
@@ -97,7 +101,7 @@ impl Bench {
 
 /// The tool.
 #[must_use]
-pub fn view(app: AppState, bench: Bench) -> AnyView {
+pub fn view(app: AppState, calculation: Calculation, bench: Bench) -> AnyView {
     let titles = Method::ALL.into_iter().map(Method::title).collect();
     let chosen =
         Signal::derive(move || Method::ALL.iter().position(|method| *method == bench.method.get()));
@@ -108,12 +112,13 @@ pub fn view(app: AppState, bench: Bench) -> AnyView {
     };
     view! {
         <p>{t("measure-told")}</p>
+        {unknown::view(app, calculation, bench)}
         {radios(t("measure-method"), titles, chosen, choose)}
         {move || {
             let method = bench.method.get();
             view! {
                 <section class="card" aria-labelledby="method-title">
-                    <h2 id="method-title">{method.title()}</h2>
+                    <h2 id="method-title" tabindex="-1">{method.title()}</h2>
                     <p>{method.told()}</p>
                     {fields::cautions(method)}
                     {fields::view(app, bench.readings, method)}

@@ -215,6 +215,8 @@ pub(super) fn view(app: AppState, draft: Draft) -> AnyView {
             })}
             <div class="fields">
                 {move || value_fields(app, draft)}
+            </div>
+            <div class="fields fields-wide">
                 {date_field(app, t("site-date"), date)}
                 {time_field(app, t("site-time"), Lens::signal(draft.minute))}
             </div>

@@ -1,0 +1,111 @@
+//! What setups differ in, in words.
+
+use crate::advice::differences::{Field, Value};
+use crate::i18n::Arg;
+use crate::model::catalogue::appliance;
+use crate::model::{BatteryPlace, Controller, InverterSwitching, Mounting};
+use crate::view::lang::{
+    amp_hours, amps, celsius, day_month, duration, key, number, percent, quantity, t, t_args,
+    watt_hours_a_day, watts,
+};
+use crate::view::power::chemistry_name;
+use time::{Date, Month};
+
+/// What the line is about.
+#[must_use]
+pub fn field_words(field: &Field) -> String {
+    t(match field {
+        Field::Load { appliance: entry, name } => {
+            if !name.is_empty() {
+                return name.clone();
+            }
+            entry.and_then(appliance).map_or(key!("load-unnamed"), |entry| entry.key)
+        }
+        Field::AllLoads => key!("differ-all-loads"),
+        Field::Chemistry => key!("differ-chemistry"),
+        Field::Capacity => key!("differ-capacity"),
+        Field::Health => key!("differ-health"),
+        Field::SocMin => key!("differ-soc-min"),
+        Field::SocStart => key!("differ-soc-start"),
+        Field::SystemVoltage => key!("differ-system"),
+        Field::BatteryPlace => key!("differ-battery-place"),
+        Field::Heated => key!("differ-heated"),
+        Field::Inverter => key!("differ-inverter"),
+        Field::InverterIdle => key!("differ-inverter-idle"),
+        Field::InverterSwitching => key!("differ-switching"),
+        Field::SolarPeak => key!("differ-solar"),
+        Field::SolarTilt => key!("differ-tilt"),
+        Field::SolarFacing => key!("differ-facing"),
+        Field::SolarMounting => key!("differ-mounting"),
+        Field::SolarController => key!("differ-controller"),
+        Field::SolarShade => key!("differ-shade"),
+        Field::DrivingCharger => key!("differ-driving-charger"),
+        Field::DrivingEvery => key!("differ-driving-every"),
+        Field::DrivingTime => key!("differ-driving-time"),
+        Field::HookUpCharger => key!("differ-hook-up-charger"),
+        Field::HookUpEvery => key!("differ-hook-up-every"),
+        Field::OtherSources => key!("differ-other"),
+        Field::Place => key!("differ-place"),
+        Field::Arrival => key!("differ-arrival"),
+        Field::Nights => key!("differ-nights"),
+        Field::OwnAir => key!("differ-air"),
+        Field::UseFactor => key!("differ-use-factor"),
+        Field::SunFactor => key!("differ-sun-factor"),
+    })
+}
+
+fn date_words(year: u16, month: u8, day: u8) -> String {
+    Month::try_from(month)
+        .ok()
+        .and_then(|month| Date::from_calendar_date(i32::from(year), month, day).ok())
+        .map_or_else(
+            || format!("{year}-{month:02}-{day:02}"),
+            |date| format!("{} {year}", day_month(date)),
+        )
+}
+
+/// A value of the line.
+#[must_use]
+pub fn value_words(field: &Field, value: &Value) -> String {
+    match value {
+        Value::Absent => t("value-absent"),
+        Value::Yes => t("value-yes"),
+        Value::Energy(energy) => watt_hours_a_day(*energy),
+        Value::Power(power) => watts(*power),
+        Value::Charge(charge) => amp_hours(*charge),
+        Value::Current(current) => amps(*current),
+        Value::Voltage(voltage) => quantity(voltage.0, 0, "V"),
+        Value::Share(factor) if matches!(field, Field::UseFactor | Field::SunFactor) => {
+            format!("×{}", number(*factor, 2))
+        }
+        Value::Share(share) => percent(*share),
+        Value::Angle(angle) => format!("{}°", number(angle.0, 0)),
+        Value::Temperature(temperature) => celsius(*temperature),
+        Value::Time(time) => duration(*time),
+        Value::EveryDays(days) => t_args("value-every", &[("n", Arg::Count(i32::from(*days)))]),
+        Value::Count(count) => number(*count as f64, 0),
+        Value::Chemistry(chemistry) => chemistry_name(*chemistry),
+        Value::BatteryPlace(place) => t(match place {
+            BatteryPlace::Inside => key!("bank-inside"),
+            BatteryPlace::Locker => key!("bank-locker"),
+            BatteryPlace::Outside => key!("bank-outside"),
+        }),
+        Value::Switching(switching) => t(match switching {
+            InverterSwitching::WhenUsed => key!("inverter-when-used"),
+            InverterSwitching::AllDay => key!("inverter-all-day"),
+            InverterSwitching::PowerSave { .. } => key!("inverter-power-save"),
+        }),
+        Value::Mounting(mounting) => t(match mounting {
+            Mounting::Glued => key!("mounting-glued"),
+            Mounting::SmallGap => key!("mounting-gap"),
+            Mounting::OpenRack => key!("mounting-rack"),
+        }),
+        Value::Controller(controller) => match controller {
+            Controller::Mppt => "MPPT".to_owned(),
+            Controller::Pwm => "PWM".to_owned(),
+        },
+        Value::Relay(limit) => t_args("value-relay", &[("limit", Arg::Text(&amps(*limit)))]),
+        Value::Text(text) => text.clone(),
+        Value::Date(year, month, day) => date_words(*year, *month, *day),
+    }
+}

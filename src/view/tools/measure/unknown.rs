@@ -1,0 +1,164 @@
+//! Which load to measure first: how far the unmeasured ones could move the answer.
+
+use super::Bench;
+use crate::advice::trial::Outcome;
+use crate::advice::unknowns::{Unknown, UnknownsJob};
+use crate::forecast::SkyAndAir;
+use crate::i18n::Arg;
+use crate::model::Setup;
+use crate::units::WattHours;
+use crate::view::change::helps::nights;
+use crate::view::change::stay::essence;
+use crate::view::change::words::name_of;
+use crate::view::change::work::{Stage, Turns, play_after};
+use crate::view::lang::{percent, t, t_args, watt_hours};
+use crate::view::loads::learned_name;
+use crate::view::outlook::{Calculation, Made};
+use crate::view::state::AppState;
+use crate::view::widgets::quiet_button;
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// Pause after the last edit [ms].
+const PAUSE_MS: u64 = 400;
+/// Loads listed.
+const FIRST: usize = 5;
+/// Parts smaller than this are not worth measuring.
+const WORTH_FRAC: f64 = 0.02;
+
+/// What is known of what is not.
+#[derive(Clone, Debug)]
+pub struct Found {
+    essence: Setup,
+    ranking: Vec<Unknown>,
+    likely_error: WattHours,
+    /// Higher, as entered, lower; as far as played.
+    outcomes: Vec<Outcome>,
+    stage: Stage,
+}
+
+/// What is known, kept while other parts of the page are shown.
+pub type Kept = RwSignal<Option<Made<Found>>>;
+
+fn follow(app: AppState, calculation: Calculation, kept: Kept) {
+    let turns = Turns::default();
+    let about = Memo::new(move |_| app.setup.with(essence));
+    Effect::new(move |before: Option<()>| {
+        let setup = about.get();
+        let turn = turns.begin();
+        let Some(climate) = calculation.climate.get() else { return };
+        if setup.enabled_loads().next().is_none() {
+            kept.try_set(None);
+            return;
+        }
+        let known = kept.with_untracked(|found| {
+            found.as_ref().is_some_and(|f| f.0.stage == Stage::Done && f.0.essence == setup)
+        });
+        if known {
+            return;
+        }
+        let sky = SkyAndAir::from(&climate);
+        let essence = setup.clone();
+        play_after(
+            if before.is_some() { PAUSE_MS } else { 0 },
+            turn,
+            move || Ok(UnknownsJob::new(&setup, &sky)),
+            move |job, stage| {
+                kept.try_set(job.filter(|_| stage != Stage::Failed).map(|job| {
+                    Made(Arc::new(Found {
+                        essence: essence.clone(),
+                        ranking: job.ranking().to_vec(),
+                        likely_error: job.likely_error(),
+                        outcomes: job.outcomes(),
+                        stage,
+                    }))
+                }));
+            },
+        );
+    });
+}
+
+/// The section; empty where everything is known well enough.
+pub(super) fn view(app: AppState, calculation: Calculation, bench: Bench) -> AnyView {
+    let kept = bench.unknown;
+    follow(app, calculation, kept);
+    view! { {move || kept.get().and_then(|found| section(bench, &found.0))} }.into_any()
+}
+
+fn section(bench: Bench, found: &Found) -> Option<AnyView> {
+    let worth: Vec<&Unknown> =
+        found.ranking.iter().filter(|unknown| unknown.part_frac >= WORTH_FRAC).collect();
+    if worth.is_empty() {
+        return None;
+    }
+    let rows: Vec<AnyView> =
+        worth.into_iter().take(FIRST).map(|unknown| row(bench, found, unknown)).collect();
+    let all = watt_hours(found.likely_error);
+    let moves = match found.outcomes.as_slice() {
+        [higher, _, lower] if found.stage == Stage::Done => {
+            let horizon = higher.lasting_frac.len();
+            let (few, many) =
+                (nights(higher.nights_sure, horizon), nights(lower.nights_sure, horizon));
+            let text = if few == many {
+                t_args("unknown-same", &[("error", Arg::Text(&all)), ("nights", Arg::Text(&few))])
+            } else {
+                t_args(
+                    "unknown-moves",
+                    &[
+                        ("error", Arg::Text(&all)),
+                        ("few", Arg::Text(&few)),
+                        ("many", Arg::Text(&many)),
+                    ],
+                )
+            };
+            Some(text)
+        }
+        _ => None,
+    };
+    Some(
+        view! {
+            <section class="card" aria-labelledby="unknown-title">
+                <h2 id="unknown-title">{t("unknown-title")}</h2>
+                <p>{moves.unwrap_or_else(|| t("change-working"))}</p>
+                <ol class="unknowns">{rows}</ol>
+            </section>
+        }
+        .into_any(),
+    )
+}
+
+fn row(bench: Bench, found: &Found, unknown: &Unknown) -> AnyView {
+    let id = unknown.load;
+    let name = name_of(&found.essence, id);
+    let (energy, error) = (watt_hours(unknown.per_day), watt_hours(unknown.likely_error));
+    let part = percent(unknown.part_frac);
+    let how = learned_name(unknown.learned);
+    let told = t_args(
+        "unknown-row",
+        &[
+            ("energy", Arg::Text(&energy)),
+            ("error", Arg::Text(&error)),
+            ("part", Arg::Text(&part)),
+            ("how", Arg::Text(&how)),
+        ],
+    );
+    let width = format!("{:.1}%", unknown.part_frac.clamp(0.0, 1.0) * 100.0);
+    let label = t_args("unknown-measure-name", &[("name", Arg::Text(&name))]);
+    let measure = move || {
+        bench.for_load(id);
+        crate::view::change::focus("method-title");
+    };
+    view! {
+        <li class="help">
+            <h3>{name}</h3>
+            <span class="bar-track" aria-hidden="true">
+                <span class="bar-fill" style:width=width></span>
+            </span>
+            <p class="help-facts">{told}</p>
+            <div role="group" aria-label=label>
+                {quiet_button(None, t("unknown-measure"), measure)}
+            </div>
+        </li>
+    }
+    .into_any()
+}
