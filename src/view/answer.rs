@@ -2,7 +2,7 @@
 //!
 //! [`AnswerView`] is all this file knows of the calculation: figures and words ready to be shown.
 
-use super::chart::{SocChart, soc_chart};
+use super::chart::{FlowChart, SocChart, flow_chart, soc_chart};
 use super::lang::{number, percent, t, t_args, watt_hours};
 use super::state::{AppState, Tab};
 use super::widgets::{
@@ -34,6 +34,8 @@ pub struct AnswerView {
     pub lanterns: Vec<LanternNight>,
     /// Course of the battery.
     pub course: Option<SocChart>,
+    /// Where the energy of an average day goes.
+    pub flow: FlowChart,
     /// An average day: what comes and goes, in words, in Wh a day; use is negative.
     pub balance: Vec<(String, WattHours)>,
     /// What takes most, largest first.
@@ -205,9 +207,17 @@ fn spoken(answer: Answer) -> AnyView {
 /// The rest of the answer: balance, drains, night by night, how sure.
 #[must_use]
 pub fn details(answer: Answer) -> AnyView {
+    let flow =
+        Memo::new(move |_| answer.with(|answer| answer.as_ref().map(|answer| answer.flow.clone())));
+    let has_flow = Memo::new(move |_| flow.with(Option::is_some));
     view! {
         <div class="details">
             {move || answer.get().map(details_of)}
+            {move || {
+                has_flow
+                    .get()
+                    .then(|| disclosure(t("flow-title"), false, flow_chart(flow.into())))
+            }}
         </div>
     }
     .into_any()

@@ -8,6 +8,7 @@
 //! The average course is there before the next frame. The odds are played in slices of a few
 //! milliseconds between which the page can take input, and shown as they firm up.
 
+mod flow;
 mod picture;
 pub mod words;
 

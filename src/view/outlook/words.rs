@@ -80,6 +80,7 @@ pub fn answer_view(facts: &Facts<'_>) -> AnswerView {
         lowest_soc_frac: outlook.course.lowest.0,
         lanterns: lanterns(facts),
         course: super::picture::course_chart(facts),
+        flow: super::flow::average_day(facts),
         balance: balance(facts),
         drains: drains(facts),
         by_night: Some(by_night(facts)),
