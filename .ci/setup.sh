@@ -115,7 +115,9 @@ setup_rust_lints() {
 # - Debian, or rustup told not to install (RUSTUP_AUTO_INSTALL=0): Debian's compiler, and its standard
 #   library built for wasm32 from Debian's copy of the source, once per compiler version, in the tools cache.
 setup_wasm() {
-  WASM_BIN='' WASM_ENV=()
+  # No path of this machine in what is published, so the same source gives the same bytes anywhere.
+  local flags="--remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}/registry/src=crates"
+  WASM_BIN='' WASM_ENV=("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=$flags")
   if has_wasm_std; then return; fi
   if have rustup && [[ ${RUSTUP_AUTO_INSTALL:-1} != 0 ]]; then
     step rustup "Adding the wasm32-unknown-unknown target with rustup" \
@@ -136,7 +138,7 @@ setup_wasm() {
   WASM_BIN=$bin:
   WASM_ENV=(
     "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-19"
-    "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=--sysroot=$sysroot"
+    "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=$flags --sysroot=$sysroot"
   )
 }
 
@@ -231,7 +233,7 @@ trunk_build() {
     cargo fetch --locked || return 1
   step trunk-build "Building the page (release; about 2 minutes, 5 the first time)" \
     "The compiler's messages stand above." \
-    env -u RUSTFLAGS -u CARGO_BUILD_TARGET RUST_BACKTRACE=0 PATH="$WASM_BIN$PATH" ${WASM_ENV[@]+"${WASM_ENV[@]}"} \
+    env -u RUSTFLAGS -u CARGO_BUILD_TARGET RUST_BACKTRACE=0 PATH="$WASM_BIN$PATH" "${WASM_ENV[@]}" \
     trunk build --release --offline true "$@"
 }
 

@@ -115,6 +115,38 @@ test("a newer build is fetched quietly, waits, and takes over only when asked", 
   watch.assertClean(server.origin);
 });
 
+test("one tap on the notice loads the newer build, once; what was typed is kept", async (t) => {
+  const build = await copyOfBuild(t);
+  await relabel(build, "build one");
+  const server = await serve(t, build);
+  const { context, watch } = await freshContext(t, browser);
+  const nightbank = await Nightbank.open(context, server.url);
+  const other = await Nightbank.open(context, server.url);
+  await nightbank.storedOffline();
+  await nightbank.controlled();
+  await nightbank.page.evaluate(() => localStorage.setItem("nightbank-test", "kept"));
+  assert.equal(await nightbank.newVersionNotice().count(), 0);
+
+  await relabel(build, "build two");
+  await nightbank.lookForUpdate();
+  await nightbank.newVersionNotice().waitFor();
+  const loads = watch.loads;
+  await nightbank.loadNewVersion();
+  await eventually("the page is loaded anew", async () => (await nightbank.page.title()) === "build two");
+  await nightbank.ready();
+  await nightbank.page.waitForTimeout(500);
+  assert.equal(watch.loads, loads + 1, "one load, of the tab that asked");
+  assert.equal(await nightbank.page.evaluate(() => localStorage.getItem("nightbank-test")), "kept");
+  assert.equal(await nightbank.newVersionNotice().count(), 0);
+
+  // The other tab goes on with what it has, and is told.
+  assert.equal(await other.page.title(), "build one");
+  await other.newVersionNotice().waitFor();
+  await other.loadNewVersion();
+  await eventually("the other tab follows", async () => (await other.page.title()) === "build two");
+  watch.assertClean(server.origin);
+});
+
 test("the newer build also takes over when every tab was closed", async (t) => {
   const build = await copyOfBuild(t);
   await relabel(build, "build one");

@@ -56,6 +56,14 @@ export class Nightbank {
     return this.page.evaluate(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
   }
 
+  newVersionNotice() {
+    return this.page.getByText("A new version is ready");
+  }
+
+  async loadNewVersion() {
+    await this.page.getByRole("button", { name: "Load it now" }).click();
+  }
+
   /** What the page is about, below its frame. */
   main() {
     return this.page.getByRole("main");

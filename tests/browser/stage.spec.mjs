@@ -1,0 +1,80 @@
+// What the build does to the staged files: policy, preview addresses, list and version of the service worker.
+import assert from "node:assert/strict";
+import { createHash } from "node:crypto";
+import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import os from "node:os";
+import path from "node:path";
+import { test } from "node:test";
+import { contentSecurityPolicy, stage, withOrigin, withPolicy } from "../../src/shell/stage.mjs";
+
+const PAGE = `<!doctype html><html lang=en><meta charset=utf-8><title>t</title><link href=./app-0123456789abcdef.js rel=modulepreload><style>p{margin:0}</style><script type=module>start()</script><script src="./other.js"></script>`;
+
+const hash = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+
+async function staged(t, files) {
+  const directory = await mkdtemp(path.join(os.tmpdir(), "nightbank-stage-"));
+  t.after(() => rm(directory, { recursive: true, force: true }));
+  for (const [name, text] of Object.entries(files)) {
+    await mkdir(path.dirname(path.join(directory, name)), { recursive: true });
+    await writeFile(path.join(directory, name), text);
+  }
+  return { directory, build: await stage(directory) };
+}
+
+test("the policy names the inline code of this page and nothing more", () => {
+  const directives = Object.fromEntries(
+    contentSecurityPolicy(PAGE).split("; ").map((directive) => [directive.split(" ")[0], directive.split(" ").slice(1)]),
+  );
+  assert.deepEqual(directives["default-src"], ["'none'"]);
+  assert.deepEqual(directives["script-src"], ["'self'", "'wasm-unsafe-eval'", hash("start()")]);
+  assert.deepEqual(directives["style-src"], ["'self'", hash("p{margin:0}")]);
+  assert.deepEqual(directives["connect-src"], ["'self'"]);
+  const allowed = Object.values(directives).flat().filter((source) => !source.startsWith("'sha256-"));
+  assert.deepEqual([...new Set(allowed)].sort(), ["'none'", "'self'", "'wasm-unsafe-eval'", "blob:", "data:"]);
+});
+
+test("the policy stands before everything it governs, and only once", () => {
+  const html = withPolicy(PAGE);
+  assert.match(html, /<meta charset=utf-8>\s*<meta http-equiv="Content-Security-Policy"/);
+  assert.throws(() => withPolicy(html), /a policy already/);
+});
+
+test("a page that the policy would break does not build", () => {
+  assert.throws(() => withPolicy(`${PAGE}<p onclick="x()">`), /event handler/);
+  assert.throws(() => withPolicy(`${PAGE}<p style="margin:0">`), /style attribute/);
+  assert.throws(() => withPolicy("<title>t</title>"), /charset/);
+});
+
+test("preview tags get the published address, in any order of attributes, quoted or not", () => {
+  const tags = `<meta property="og:image" content="./icons/card.png"><meta content=./icons/card.png property=og:image><meta content=./ property=og:url><meta content=630 property=og:image:height>`;
+  assert.equal(
+    withOrigin(tags, "https://example.org/nightbank"),
+    `<meta property="og:image" content="https://example.org/nightbank/icons/card.png"><meta content="https://example.org/nightbank/icons/card.png" property=og:image><meta content="https://example.org/nightbank/" property=og:url><meta content=630 property=og:image:height>`,
+  );
+  assert.equal(withOrigin(tags, undefined), tags);
+});
+
+test("the service worker lists what the page may load, not itself, not the preview card", async (t) => {
+  const { directory, build } = await staged(t, {
+    "index.html": PAGE,
+    "app-0123456789abcdef.js": "1",
+    "texts/de.ftl": "a = b",
+    "icons/card-1200x630.png": "x",
+    "icons/a b.svg": "<svg/>",
+  });
+  assert.deepEqual(build.files, ["app-0123456789abcdef.js", "icons/a%20b.svg", "texts/de.ftl"]);
+  assert.deepEqual(build.parts, ["app-0123456789abcdef.js"]);
+  const worker = await readFile(path.join(directory, "sw.js"), "utf8");
+  assert.ok(worker.includes(`"version":"${build.version}"`));
+});
+
+test("the version changes with any byte of any file, and with a name, and with nothing else", async (t) => {
+  const files = { "index.html": PAGE, "app-0123456789abcdef.js": "1", "texts/de.ftl": "a = b" };
+  const version = async (changed) => (await staged(t, changed)).build.version;
+  const first = await version(files);
+  assert.equal(await version(files), first);
+  assert.notEqual(await version({ ...files, "texts/de.ftl": "a = c" }), first);
+  assert.notEqual(await version({ ...files, "index.html": `${PAGE} ` }), first);
+  const { "texts/de.ftl": text, ...rest } = files;
+  assert.notEqual(await version({ ...rest, "texts/nl.ftl": text }), first);
+});
