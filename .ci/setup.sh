@@ -7,6 +7,8 @@
 readonly TRUNK_VERSION=0.21.14
 readonly BINARYEN_VERSION=132.0.0
 readonly NODE_MAJOR=20
+# No path of this machine in what is published, so the same source gives the same bytes anywhere.
+readonly REMAP=--remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}/registry/src=crates
 
 ROOT=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 TOOLS=${XDG_CACHE_HOME:-$HOME/.cache}/nightbank-tools
@@ -115,8 +117,7 @@ setup_rust_lints() {
 # - Debian, or rustup told not to install (RUSTUP_AUTO_INSTALL=0): Debian's compiler, and its standard
 #   library built for wasm32 from Debian's copy of the source, once per compiler version, in the tools cache.
 setup_wasm() {
-  # No path of this machine in what is published, so the same source gives the same bytes anywhere.
-  local flags="--remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}/registry/src=crates"
+  local flags=$REMAP
   WASM_BIN='' WASM_ENV=("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=$flags")
   if has_wasm_std; then return; fi
   if have rustup && [[ ${RUSTUP_AUTO_INSTALL:-1} != 0 ]]; then
@@ -131,7 +132,7 @@ setup_wasm() {
   local version sysroot bin=$TOOLS/debian-rust-bin host
   version=$(/usr/bin/rustc -V | cut -d ' ' -f 2)
   host=$(/usr/bin/rustc -vV | sed -n 's/^host: //p')
-  sysroot=$TOOLS/wasm-std-$version
+  sysroot=$TOOLS/wasm-std-$version-remapped
   [[ -d $sysroot ]] || build_wasm_std "$sysroot" "$host" || exit 1
   mkdir -p "$bin"
   ln -sfn /usr/bin/cargo /usr/bin/rustc /usr/bin/rustdoc "$bin/"
@@ -152,7 +153,7 @@ build_wasm_std() {
   step wasm-std "Building the standard library for wasm32 (1 to 3 minutes, once)" \
     "It needs Debian's rustc-web, cargo-web, rust-web-src and lld-19 of one version." \
     env -C "$work/crate" -u RUSTUP_TOOLCHAIN -u CARGO_TARGET_DIR PATH="/usr/bin:$PATH" \
-    RUSTC=/usr/bin/rustc RUSTC_BOOTSTRAP=1 RUSTFLAGS=-Cembed-bitcode=yes \
+    RUSTC=/usr/bin/rustc RUSTC_BOOTSTRAP=1 RUSTFLAGS="-Cembed-bitcode=yes $REMAP" \
     CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-19 \
     /usr/bin/cargo build --release -Zbuild-std=std,panic_abort,proc_macro,test --target wasm32-unknown-unknown \
     || return 1
