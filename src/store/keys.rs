@@ -11,8 +11,6 @@ pub const PREFIX: &str = "nightbank.";
 pub enum Key {
     /// All setups: [`write_library`](super::write_library).
     Library,
-    /// A single setup, as the page kept it before it knew several; read once, never written.
-    FirstSetup,
     /// What could not be read, kept as it was for download: a list of texts.
     SetAside,
     /// Language, units of temperature, looks.
@@ -25,21 +23,14 @@ pub enum Key {
 
 impl Key {
     /// All of them.
-    pub const ALL: [Self; 6] = [
-        Self::Library,
-        Self::FirstSetup,
-        Self::SetAside,
-        Self::Preferences,
-        Self::Told,
-        Self::Probe,
-    ];
+    pub const ALL: [Self; 5] =
+        [Self::Library, Self::SetAside, Self::Preferences, Self::Told, Self::Probe];
 
     /// The key as stored. Never changed once released.
     #[must_use]
     pub const fn as_str(self) -> &'static str {
         match self {
             Self::Library => "nightbank.library",
-            Self::FirstSetup => "nightbank.setup.v1",
             Self::SetAside => "nightbank.set-aside",
             Self::Preferences => "nightbank.preferences",
             Self::Told => "nightbank.told",

@@ -42,7 +42,7 @@ pub(super) fn load() -> Start {
     let mut unread = Vec::new();
     match storage::text(Key::Library) {
         Found::Blocked => start.kept = Kept::No(StorageFault::Blocked),
-        Found::Nothing => take_first_setup(&mut start, &mut unread),
+        Found::Nothing => {}
         Found::Text(text) => {
             match read_library(&text) {
                 Loaded::Ready { library, notes } => {
@@ -62,26 +62,6 @@ pub(super) fn load() -> Start {
     }
     remember(&start.library, start.library.current().map(|entry| &entry.setup));
     start
-}
-
-/// The single setup of earlier versions becomes the first of the library. It stays where it was.
-fn take_first_setup(start: &mut Start, unread: &mut Vec<String>) {
-    let Found::Text(text) = storage::text(Key::FirstSetup) else { return };
-    match serde_json::from_str::<Setup>(&text) {
-        Ok(setup) => {
-            let (setup, adjusted) = setup.sanitised();
-            start.adjusted = adjusted;
-            // An empty library has room.
-            if start.library.add(setup, now_ms()).is_ok() {
-                let json = library_json(&start.library);
-                match storage::set(Key::Library, &json) {
-                    Ok(()) => start.stored = Some(json.to_string()),
-                    Err(fault) => start.kept = Kept::No(fault),
-                }
-            }
-        }
-        Err(_) => unread.push(text),
-    }
 }
 
 /// What was set aside on earlier visits. Where that does not read either it is one more text.
@@ -265,7 +245,11 @@ impl Setups {
                 .map(|entry| words::name_of(&entry.setup.name))
                 .collect();
             let left_over = done.left_over.iter();
-            unread.extend(left_over.filter_map(|entry| serde_json::to_string(&entry.setup).ok()));
+            unread.extend(
+                left_over
+                    .filter_map(|entry| serde_json::to_value(&entry.setup).ok())
+                    .map(|json| json.to_string()),
+            );
             let _ = self.book.try_update_value(|book| {
                 book.base = theirs;
                 book.newer = false;
