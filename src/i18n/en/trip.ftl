@@ -46,7 +46,7 @@ dates-clock-longitude = By the longitude: { $utc }
 dates-from-to = From { $from } to { $to }.
 
 days-title = Day by day
-days-hint = Leave a day "not known" and the odds play through the weather of the place.
+days-hint = Leave a day "not known" and the odds play through the weather of the place. Driving and hook-up follow the plan of the Power part where nothing else is said.
 days-more = { $n ->
     [one] Show { $n } more day
    *[other] Show { $n } more days

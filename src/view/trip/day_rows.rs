@@ -6,7 +6,7 @@ use crate::model::limits::{MINUTES_A_DAY, SUN_WH_M2};
 use crate::model::{Climate, DayPlan, Setup, Weather};
 use crate::units::WattHoursPerSquareMetre;
 use crate::view::icons::Icon;
-use crate::view::lang::{day_month, t, t_args, weekday};
+use crate::view::lang::{day_month, number, t, t_args, weekday};
 use crate::view::lens::Lens;
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
@@ -48,6 +48,12 @@ fn change_day(setup: &mut Setup, row: usize, change: impl FnOnce(&mut DayPlan)) 
 
 fn date_of(setup: &Setup, row: usize) -> Date {
     setup.trip.start().saturating_add(Duration::days(i64::try_from(row).unwrap_or(0)))
+}
+
+/// Driving time of a day by the plan [min].
+fn planned_minutes(setup: &Setup, row: usize) -> f64 {
+    let driving = &setup.driving;
+    if driving.every.falls_on(row) { driving.minutes } else { 0.0 }
 }
 
 /// The usual sun of the day's month, to start a figure from, to 100 Wh/m2.
@@ -152,7 +158,7 @@ fn day_row(
     let drive = drives.then(|| {
         let minutes = day(row, |day| day.drive_minutes, |day, value| day.drive_minutes = value);
         NumberField::optional(t("day-drive"), "min", MINUTES_A_DAY, minutes)
-            .placeholder(t("as-planned"))
+            .placeholder(number(app.setup.with_untracked(|setup| planned_minutes(setup, row)), 0))
             .view(app)
     });
     let hook_up = plugs.then(|| {
