@@ -70,6 +70,39 @@ export class Nightbank {
   }
 
   /** What `boot.js` says where the page cannot start. */
+  /** Opens a part of the page by its name in the navigation. */
+  async openPart(name) {
+    await this.page.getByRole("navigation").getByRole("button", { name, exact: true }).click();
+    await this.page.locator("main h1").waitFor();
+  }
+
+  /** A card of the part that is open, by its heading. */
+  card(title) {
+    return this.page
+      .locator("main section.card")
+      .filter({ has: this.page.getByRole("heading", { name: title, exact: true, level: 2 }) });
+  }
+
+  /** Opens what is folded away under `title`, unless it is open. */
+  async unfold(within, title) {
+    const details = within.locator("details.disclosure").filter({ has: this.page.locator("summary", { hasText: title }) });
+    await details.first().evaluate((element) => (element.open = true));
+  }
+
+  /** What stands under a field because its content is no good; empty if it is. */
+  async faultOf(field) {
+    const described = (await field.getAttribute("aria-describedby")) ?? "";
+    const texts = await Promise.all(
+      described.split(" ").map((id) => this.page.locator(`[id="${id}"].field-fault`).allInnerTexts()),
+    );
+    return texts.flat().join("").trim();
+  }
+
+  /** Whether something is wider than the window. */
+  async overflows() {
+    return this.page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
+  }
+
   trouble() {
     return this.page.locator("#trouble");
   }

@@ -1,0 +1,173 @@
+// Battery, sun, engine and inverter: what is typed counts at once, is kept, and bad input loses nothing.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { StaticServer } from "../serve.mjs";
+import { eventually, freshContext, launch } from "./support/browser.mjs";
+import { DIST } from "./support/builds.mjs";
+import { Nightbank } from "./support/nightbank.mjs";
+
+let browser, server;
+before(async () => {
+  browser = await launch();
+  server = await new StaticServer(DIST).start();
+});
+after(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+/** The page with its invented example (two AGM batteries of 95 Ah, one panel), open at the power part. */
+async function atPower(t, options) {
+  const { context, watch } = await freshContext(t, browser, options);
+  const nightbank = await Nightbank.open(context, server.url);
+  await nightbank.openPart("Power");
+  t.after(() => watch.assertClean(server.origin));
+  return nightbank;
+}
+
+/** A row of the bill under the battery. */
+const row = (card, name) => card.locator(".ledger-row").filter({ hasText: name }).locator("dd");
+
+const wattHours = (text) => Number(text.replace(/[^\d.]/g, ""));
+
+test("the bill of the battery follows a number with comma or point, and is there after a reload", async (t) => {
+  const nightbank = await atPower(t);
+  const battery = nightbank.card("Battery");
+  const capacity = battery.getByLabel("Capacity of one");
+  assert.equal(await capacity.inputValue(), "95");
+  for (const [typed, label, tidy] of [["80,5", "161", "80.5"], ["100.25", "201", "100.25"]]) {
+    await capacity.fill(typed);
+    await eventually("the label follows", async () => (await battery.locator(".ledger").innerText()).includes(`${label}\u202fAh`));
+    await capacity.blur();
+    assert.equal(await capacity.inputValue(), tidy);
+  }
+  await nightbank.page.waitForTimeout(500);
+  await nightbank.reload();
+  await nightbank.openPart("Power");
+  assert.equal(await nightbank.card("Battery").getByLabel("Capacity of one").inputValue(), "100.25");
+});
+
+test("a bad number is told at the field; the last good one counts and is kept", async (t) => {
+  const nightbank = await atPower(t);
+  const battery = nightbank.card("Battery");
+  const capacity = battery.getByLabel("Capacity of one");
+  await capacity.fill("120");
+  const usable = row(battery, "Usable at");
+  const good = await usable.innerText();
+  for (const [typed, told] of [["12o", /not a number/], ["", /type a number/], ["0", /At least 1/], ["6000", /At most 5,000/]]) {
+    await capacity.fill(typed);
+    await eventually(`a message for ${JSON.stringify(typed)}`, async () => told.test(await nightbank.faultOf(capacity)));
+    assert.equal(await capacity.getAttribute("aria-invalid"), "true");
+    assert.equal(await capacity.inputValue(), typed, "what was typed stays to be mended");
+    assert.equal(await usable.innerText(), good);
+  }
+  await nightbank.page.waitForTimeout(500);
+  await nightbank.reload();
+  await nightbank.openPart("Power");
+  assert.equal(await nightbank.card("Battery").getByLabel("Capacity of one").inputValue(), "120");
+});
+
+test("another chemistry brings its usual lowest level and its caution along", async (t) => {
+  const nightbank = await atPower(t);
+  const battery = nightbank.card("Battery");
+  const lowest = battery.getByLabel("Lowest you allow");
+  assert.equal(await lowest.inputValue(), "50");
+  assert.match(await battery.innerText(), /Hydrogen/);
+  const agm = wattHours(await row(battery, "Usable at").innerText());
+  await battery.getByRole("radio", { name: "LiFePO4" }).check({ force: true });
+  await eventually("the usual level of lithium", async () => (await lowest.inputValue()) === "10");
+  const text = await battery.innerText();
+  assert.match(text, /Cold lithium/);
+  assert.doesNotMatch(text, /Hydrogen/);
+  // Used to nine tenths instead of one half, at a higher voltage: nearly twice as much.
+  const lithium = wattHours(await row(battery, "Usable at").innerText());
+  assert.ok(lithium > 1.75 * agm && lithium < 2.1 * agm, `${agm} Wh, then ${lithium} Wh`);
+});
+
+test("the bill adds up", async (t) => {
+  const nightbank = await atPower(t);
+  const rows = await nightbank.card("Battery").locator(".ledger dd").allInnerTexts();
+  const amounts = rows.map((text) => wattHours(text) * (text.trim().startsWith("−") ? -1 : 1));
+  const total = amounts.pop();
+  const sum = amounts.reduce((a, b) => a + b, 0);
+  // Each figure is rounded to a whole watt-hour, small ones to a tenth.
+  assert.ok(Math.abs(sum - total) <= amounts.length / 2 + 1, `${amounts} make ${sum}, not ${total}`);
+});
+
+test("panels are added, duplicated and deleted; a half-typed number elsewhere stays; undo brings them back", async (t) => {
+  const nightbank = await atPower(t);
+  const solar = nightbank.card("Solar");
+  const peaks = solar.getByLabel("Peak power");
+  await peaks.first().fill("1x");
+  await solar.getByRole("button", { name: "Add panels" }).click();
+  await eventually("a second row", async () => (await peaks.count()) === 2);
+  assert.equal(await peaks.first().inputValue(), "1x", "the half-typed number is still there");
+  await peaks.first().fill("140");
+  await peaks.nth(1).fill("60");
+  await solar.getByRole("button", { name: "Duplicate these" }).first().click();
+  await eventually("the twin follows its model", async () =>
+    JSON.stringify(await peaks.evaluateAll((fields) => fields.map((f) => f.value))) === '["140","140","60"]');
+  await solar.getByRole("button", { name: "Delete these" }).first().click();
+  await eventually("one less", async () => (await peaks.count()) === 2);
+  await nightbank.page.getByRole("status").getByRole("button", { name: "Undo" }).click();
+  await eventually("back again", async () => (await peaks.count()) === 3);
+  await solar.getByRole("button", { name: "Add panels" }).click();
+  await eventually("four at most", async () => (await peaks.count()) === 4);
+  assert.equal(await solar.getByRole("button", { name: "Add panels" }).count(), 0);
+  assert.equal(await solar.getByRole("button", { name: "Duplicate these" }).count(), 0);
+});
+
+test("an inverter whose figures contradict each other is told so", async (t) => {
+  const nightbank = await atPower(t);
+  const inverter = nightbank.card("Inverter");
+  await inverter.getByRole("switch", { name: "An inverter is fitted" }).check({ force: true });
+  await inverter.getByLabel("Power, lasting").fill("1000");
+  const idle = inverter.getByLabel("Draw with nothing plugged in");
+  await idle.fill("12");
+  assert.equal(await inverter.getByText("cannot both be true").count(), 0);
+  // 1000 W out and 200 W for itself: five sixths at best.
+  await idle.fill("200");
+  await inverter.getByText("83\u202f% at best").waitFor();
+  // 1000 W at 12 V with 200 W for itself.
+  assert.match(await row(inverter, "From the battery").innerText(), /^100\sA$/);
+  // Caution stands where the work is.
+  assert.match(await inverter.innerText(), /Mains voltage/);
+});
+
+test("what was typed for one kind of charger comes back after looking at the other", async (t) => {
+  const nightbank = await atPower(t);
+  const driving = nightbank.card("Charging while driving");
+  await driving.getByLabel("Charging current").fill("45");
+  await driving.getByRole("radio", { name: "Relay" }).check({ force: true });
+  await driving.getByLabel("Cable size").fill("16");
+  await driving.getByRole("radio", { name: "Dc-dc charger" }).check({ force: true });
+  assert.equal(await driving.getByLabel("Charging current").inputValue(), "45");
+  await driving.getByRole("radio", { name: "Relay" }).check({ force: true });
+  assert.equal(await driving.getByLabel("Cable size").inputValue(), "16");
+});
+
+test("parked: more that stays on empties the battery sooner", async (t) => {
+  const nightbank = await atPower(t);
+  const parked = nightbank.card("Parked and unused");
+  await nightbank.unfold(parked, "How long");
+  const days = async () => Number((await row(parked, "lowest allowed").innerText()).match(/[\d.,]+/)[0].replace(",", ""));
+  const draw = parked.getByLabel("Stays on");
+  await draw.fill("1");
+  await eventually("the days follow", async () => (await days()) > 20);
+  const at1W = await days();
+  await draw.fill("3");
+  await eventually("fewer days", async () => (await days()) < at1W / 2);
+});
+
+for (const width of [320, 360, 1280]) {
+  test(`nothing is wider than a screen of ${width} px`, async (t) => {
+    const nightbank = await atPower(t, { viewport: { width, height: 740 } });
+    for (const details of await nightbank.page.locator("main details.disclosure").all()) {
+      await details.evaluate((element) => (element.open = true));
+    }
+    await nightbank.card("Inverter").getByRole("switch", { name: "An inverter is fitted" }).check({ force: true });
+    await nightbank.card("Other sources").getByRole("button", { name: "Add a source" }).click();
+    await nightbank.page.waitForTimeout(100);
+    assert.equal(await nightbank.overflows(), false);
+  });
+}
