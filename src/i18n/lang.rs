@@ -1,6 +1,6 @@
 //! The languages the page speaks.
 
-/// A language with a full set of texts.
+/// A language.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Lang {
     /// English, the source of every text.
@@ -15,7 +15,11 @@ pub enum Lang {
 }
 
 impl Lang {
-    /// All languages, in the order they are offered.
+    /// Languages whose texts exist, in the order they are offered. A language joins when its folder
+    /// beside `en` is complete.
+    pub const OFFERED: &'static [Self] = &[Self::En];
+
+    /// All languages the page is made for.
     pub const ALL: [Self; 4] = [Self::En, Self::De, Self::Fr, Self::Nl];
 
     /// Code as in the `lang` attribute (BCP 47).
@@ -43,6 +47,10 @@ impl Lang {
     /// The language of a tag such as `de-AT`; `None` if the page does not speak it.
     #[must_use]
     pub fn from_tag(tag: &str) -> Option<Self> {
+        Self::known_tag(tag).filter(|lang| Self::OFFERED.contains(lang))
+    }
+
+    fn known_tag(tag: &str) -> Option<Self> {
         let primary = tag.split(['-', '_']).next().unwrap_or("");
         Self::ALL.into_iter().find(|lang| primary.eq_ignore_ascii_case(lang.code()))
     }
@@ -54,10 +62,20 @@ mod tests {
 
     #[test]
     fn tags_find_their_language() {
-        assert_eq!(Lang::from_tag("de-AT"), Some(Lang::De));
-        assert_eq!(Lang::from_tag("FR"), Some(Lang::Fr));
-        assert_eq!(Lang::from_tag("nl_BE"), Some(Lang::Nl));
-        assert_eq!(Lang::from_tag("pt-BR"), None);
-        assert_eq!(Lang::from_tag(""), None);
+        assert_eq!(Lang::known_tag("de-AT"), Some(Lang::De));
+        assert_eq!(Lang::known_tag("FR"), Some(Lang::Fr));
+        assert_eq!(Lang::known_tag("nl_BE"), Some(Lang::Nl));
+        assert_eq!(Lang::known_tag("pt-BR"), None);
+        assert_eq!(Lang::known_tag(""), None);
+        assert_eq!(Lang::from_tag("en-GB"), Some(Lang::En));
+    }
+
+    #[test]
+    fn offered_is_what_has_texts() {
+        for lang in Lang::ALL {
+            let folder = format!("{}/src/i18n/{}", env!("CARGO_MANIFEST_DIR"), lang.code());
+            let exists = std::path::Path::new(&folder).is_dir();
+            assert_eq!(Lang::OFFERED.contains(&lang), exists, "{}", lang.code());
+        }
     }
 }

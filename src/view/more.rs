@@ -20,10 +20,11 @@ pub fn view(setups: Setups) -> AnyView {
             app.theme.set(*theme);
         }
     };
-    let langs = Lang::ALL.iter().map(|lang| lang.own_name().to_owned()).collect();
-    let lang = Signal::derive(move || Lang::ALL.iter().position(|lang| *lang == app.lang.get()));
+    let langs = Lang::OFFERED.iter().map(|lang| lang.own_name().to_owned()).collect();
+    let lang =
+        Signal::derive(move || Lang::OFFERED.iter().position(|lang| *lang == app.lang.get()));
     let choose_lang = move |index: usize| {
-        if let Some(lang) = Lang::ALL.get(index) {
+        if let Some(lang) = Lang::OFFERED.get(index) {
             app.choose_lang(*lang);
         }
     };
@@ -37,7 +38,7 @@ pub fn view(setups: Setups) -> AnyView {
         {tools::links(setups.app)}
         <section class="card">
             {radios(t("look-legend"), looks, look, choose_look)}
-            {radios(t("lang-legend"), langs, lang, choose_lang)}
+            {(Lang::OFFERED.len() > 1).then(|| radios(t("lang-legend"), langs, lang, choose_lang))}
         </section>
         {disclosure(
             t("glossary-title"),
