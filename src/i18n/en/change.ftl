@@ -146,6 +146,9 @@ buy-solar = Solar
 buy-smallest-solar = Smallest solar
 buy-smallest-battery = Smallest battery
 buy-too-little = none is enough
+buy-have = what you have
+buy-curve = { $kind }: battery and solar that just do
+buy-curve-told = The more battery, the less solar is needed. From { $least } of battery with { $solar } of solar up to { $most } of battery with { $few }.
 buy-how = Loads, driving, hook-up, tilt, shade and the battery’s age stay as they are. Add some for years to come.
 prices-title = Prices and weights
 prices-told = Start with these round figures and put your own in; they change no night.
@@ -160,14 +163,7 @@ prices-dc-dc = Dc-dc charger, fitted
 
 year-title = Nights through the year
 year-told = The same stay, started in each month, at this place with this setup.
-year-sure = { $nights } nights
-year-even = at even odds { $nights }
-year-month = Month
-year-head-sure = Nine in ten
-year-head-even = Even odds
-year-head-average = Average weather
-year-head-lowest = Lowest point
-year-table = All figures
+year-progress = Playing the year: { $done } of 12 months
 
 part-compare = Side by side
 compare-title = Setups side by side

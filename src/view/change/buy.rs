@@ -12,7 +12,8 @@ use crate::advice::sizing_result::{Choice, Curve, Sizing};
 use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::Setup;
-use crate::units::AmpHours;
+use crate::units::{AmpHours, Watts};
+use crate::view::chart::{Axis, CurveChart, CurveMark, CurvePoint, curve_chart};
 use crate::view::icons::Icon;
 use crate::view::lang::{amp_hours, month_name, percent, t, t_args, watts};
 use crate::view::lens::Lens;
@@ -161,7 +162,7 @@ fn list(app: AppState, setup: &Setup, found: &Found) -> AnyView {
     });
     let choices = if working { None } else { Some(choices(app, setup, &found.aim, &sizing)) };
     let curves: Vec<AnyView> =
-        sizing.curves.iter().map(|curve| tables(curve, &found.aim)).collect();
+        sizing.curves.iter().map(|curve| sizes(setup, curve, &found.aim)).collect();
     view! {
         {progress}
         {hard}
@@ -256,7 +257,43 @@ fn card(app: AppState, setup: &Setup, aim: &SizingAim, name: String, choice: Cho
     .into_any()
 }
 
-fn tables(curve: &Curve, aim: &SizingAim) -> AnyView {
+/// Battery over solar as a curve; `None` where hardly any pair does.
+fn curve_of(setup: &Setup, curve: &Curve) -> Option<CurveChart> {
+    let mut points: Vec<CurvePoint> =
+        curve.pairs().map(|(battery, solar)| CurvePoint { x: battery.0, y: solar.0 }).collect();
+    points.sort_by(|a, b| a.x.total_cmp(&b.x).then(b.y.total_cmp(&a.y)));
+    points.dedup();
+    let (first, last) = (*points.first()?, *points.last()?);
+    if points.len() < 3 {
+        return None;
+    }
+    let kind = chemistry_name(curve.chemistry);
+    let (least, solar) = (amp_hours(AmpHours(first.x)), watts(Watts(first.y)));
+    let (most, few) = (amp_hours(AmpHours(last.x)), watts(Watts(last.y)));
+    let summary = t_args(
+        "buy-curve-told",
+        &[
+            ("least", Arg::Text(&least)),
+            ("solar", Arg::Text(&solar)),
+            ("most", Arg::Text(&most)),
+            ("few", Arg::Text(&few)),
+        ],
+    );
+    let have: Watts = setup.solar.iter().filter(|a| a.enabled).map(|a| a.peak).sum();
+    let have = CurvePoint { x: setup.bank.rated_capacity().0, y: have.0 };
+    let same = curve.chemistry == setup.bank.chemistry;
+    let marks = same.then(|| CurveMark { at: have, label: t("buy-have") });
+    Some(CurveChart {
+        title: t_args("buy-curve", &[("kind", Arg::Text(&kind))]),
+        summary,
+        x: Axis { name: t("buy-battery"), unit: AmpHours::UNIT.to_owned(), decimals: 0 },
+        y: Axis { name: t("buy-solar"), unit: Watts::UNIT.to_owned(), decimals: 0 },
+        points,
+        marks: marks.into_iter().collect(),
+    })
+}
+
+fn sizes(setup: &Setup, curve: &Curve, aim: &SizingAim) -> AnyView {
     let kind = chemistry_name(curve.chemistry);
     let kind = [("kind", Arg::Text(kind.as_str()))];
     let by_battery = DataTable {
@@ -287,5 +324,17 @@ fn tables(curve: &Curve, aim: &SizingAim) -> AnyView {
     if !whole {
         return ().into_any();
     }
-    disclosure(title, false, view! { {data_table(by_battery)} {data_table(by_solar)} }.into_any())
+    let drawn = curve_of(setup, curve).map(|chart| {
+        let title = chart.title.clone();
+        view! {
+            <h3>{title}</h3>
+            {curve_chart(RwSignal::new(Some(chart)).into())}
+        }
+    });
+    let tables = view! { {data_table(by_battery)} {data_table(by_solar)} }.into_any();
+    view! {
+        {drawn}
+        {disclosure(title, false, tables)}
+    }
+    .into_any()
 }

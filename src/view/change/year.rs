@@ -1,6 +1,5 @@
 //! The year: nights by month for this setup.
 
-use super::helps::nights;
 use super::stay::essence;
 use super::work::{Stage, Turns, play_after};
 use crate::advice::season::YearStripJob;
@@ -8,10 +7,10 @@ use crate::advice::trial::Outcome;
 use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::Setup;
-use crate::view::lang::{month_name, percent, t, t_args};
+use crate::view::chart::{MonthNights, MonthsChart, months_chart};
+use crate::view::lang::{number, t, t_args};
 use crate::view::outlook::{Calculation, Made};
 use crate::view::state::AppState;
-use crate::view::widgets::{Bar, DataTable, bars, data_table, disclosure};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -34,6 +33,9 @@ pub type Kept = RwSignal<Option<Made<Found>>>;
 pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
     let failed = RwSignal::new(false);
     search(app, calculation, kept, failed);
+    let months = Memo::new(move |_| {
+        kept.with(|found| found.as_ref().filter(|f| f.0.stage == Stage::Done).map(|f| chart(&f.0)))
+    });
     view! {
         <section class="card" aria-labelledby="year-title">
             <h2 id="year-title">{t("year-title")}</h2>
@@ -45,8 +47,14 @@ pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
                     let text = if empty { t("answer-none") } else { t("change-working") };
                     view! { <p>{text}</p> }.into_any()
                 }
-                Some(found) => list(&found.0),
+                Some(found) if found.0.stage == Stage::Working => {
+                    let done = number(found.0.months.len() as f64, 0);
+                    let told = t_args("year-progress", &[("done", Arg::Text(&done))]);
+                    view! { <p class="working">{told}</p> }.into_any()
+                }
+                Some(_) => ().into_any(),
             }}
+            {months_chart(months.into())}
         </section>
     }
     .into_any()
@@ -92,58 +100,19 @@ fn search(app: AppState, calculation: Calculation, kept: Kept, failed: RwSignal<
     });
 }
 
-fn list(found: &Found) -> AnyView {
-    let working = found.stage == Stage::Working;
-    let figures = |index: usize, outcome: &Outcome| {
-        let horizon = outcome.lasting_frac.len();
-        let month = u8::try_from(index + 1).unwrap_or(1);
-        let lowest = percent(outcome.lowest_frac);
-        (
-            month_name(month),
-            nights(outcome.nights_sure, horizon),
-            nights(outcome.nights_even, horizon),
-            nights(outcome.nights, horizon),
-            lowest,
-        )
-    };
-    let rows: Vec<Bar> = found
-        .months
-        .iter()
-        .enumerate()
-        .map(|(index, outcome)| {
-            let (label, sure, even, _, _) = figures(index, outcome);
-            let horizon = outcome.lasting_frac.len().max(1) as f64;
-            Bar {
-                label,
-                value: t_args("year-sure", &[("nights", Arg::Text(&sure))]),
-                length_frac: outcome.nights_sure as f64 / horizon,
-                note: Some(t_args("year-even", &[("nights", Arg::Text(&even))])),
-            }
-        })
-        .collect();
-    let table = DataTable {
-        caption: t("year-title"),
-        heads: vec![
-            t("year-month"),
-            t("year-head-sure"),
-            t("year-head-even"),
-            t("year-head-average"),
-            t("year-head-lowest"),
-        ],
-        rows: found
-            .months
-            .iter()
-            .enumerate()
-            .map(|(index, outcome)| {
-                let (label, sure, even, average, lowest) = figures(index, outcome);
-                vec![label, sure, even, average, lowest]
-            })
-            .collect(),
-    };
-    view! {
-        {working.then(|| view! { <p class="working">{t("change-working")}</p> })}
-        {bars(rows)}
-        {(!working).then(|| disclosure(t("year-table"), false, data_table(table)))}
+/// The months played so far, ready to be drawn.
+fn chart(found: &Found) -> MonthsChart {
+    let whole = |nights: usize| u16::try_from(nights).unwrap_or(u16::MAX);
+    let horizon = found.months.first().map_or(0, |outcome| outcome.lasting_frac.len());
+    let months = found.months.iter().zip(1..).map(|(outcome, month)| MonthNights {
+        month,
+        sure_nights: whole(outcome.nights_sure),
+        even_nights: whole(outcome.nights_even),
+        average_nights: whole(outcome.nights),
+    });
+    MonthsChart {
+        months: months.collect(),
+        looked_ahead: whole(horizon),
+        this_month: Some(found.essence.trip.month),
     }
-    .into_any()
 }
