@@ -1,0 +1,85 @@
+// What to change: what helps, and ways to more nights.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { StaticServer } from "../serve.mjs";
+import { freshContext, launch } from "./support/browser.mjs";
+import { DIST } from "./support/builds.mjs";
+import { Deciding } from "./support/deciding.mjs";
+
+let browser, server;
+before(async () => {
+  browser = await launch();
+  server = await new StaticServer(DIST).start();
+});
+after(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+const figures = (text) => [...text.matchAll(/\d+/g)].map((match) => Number(match[0]));
+
+test("what helps is ranked, says what it brings, is applied with one tap and taken back with one", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const page = await Deciding.open(context, server.url);
+  await page.settled();
+  await page.goTo("Change");
+  const helps = await page.helps();
+  assert.ok((await helps.count()) >= 8, "more than a handful of changes is looked at");
+  const lengths = await helps.locator(".bar-fill").evaluateAll((bars) => bars.map((bar) => Number.parseFloat(bar.style.width)));
+  assert.deepEqual(lengths, [...lengths].sort((a, b) => b - a), "the most comes first");
+  // What applying it really does agrees with what the line said.
+  const first = helps.first();
+  const [foreseenFrom, foreseenTo] = figures(await first.getByText(/nine in ten/).innerText());
+  const nights = await page.nights();
+  assert.ok(Math.abs(nights - foreseenFrom) <= 1, `${nights} nights in the answer, ${foreseenFrom} in the list`);
+  await first.getByRole("button", { name: "Apply" }).click();
+  await page.page.locator(".toast").getByText(/^Changed: /).waitFor();
+  await page.settled();
+  const after = await page.nights();
+  assert.ok(after > nights, `${nights} nights became ${after}`);
+  assert.ok(Math.abs(after - foreseenTo) <= 1, `${after} nights came true, ${foreseenTo} were foreseen`);
+  await page.undo();
+  await page.settled();
+  assert.equal(await page.nights(), nights);
+  watch.assertClean(server.origin);
+});
+
+test("three different ways to night 8, each with its price, in four taps", async (t) => {
+  const { context } = await freshContext(t, browser);
+  const page = await Deciding.open(context, server.url);
+  assert.ok((await page.nights()) < 5, "the setup fails before night 5");
+  await page.tab("Change").tap();
+  await page.main().getByRole("button", { name: "More nights" }).tap();
+  await page.main().getByRole("button", { name: "More: Nights to last" }).tap();
+  assert.equal(await page.field("Nights to last").inputValue(), "8");
+  const ways = page.page.locator(".way");
+  await page.page.locator(".ways[aria-busy=false]").waitFor({ timeout: 30_000 });
+  assert.equal(await ways.count(), 3);
+  const titles = new Set(await ways.locator("h3").allInnerTexts());
+  assert.equal(titles.size, 3, "they are of different kinds");
+  for (const way of await ways.all()) {
+    assert.ok((await way.locator(".way-steps li").count()) > 0, "it has steps");
+    assert.match(await way.innerText(), /What it costs\s+\S+/);
+  }
+  const buying = ways.filter({ hasText: "By buying" });
+  assert.match(await buying.innerText(), /About [\d,.]+\s*€/);
+  assert.match(await buying.innerText(), /Lasts 8 nights with a chance of 9\d|100/);
+  assert.ok(await buying.getByRole("note").first().isVisible(), "with the caution there and then");
+  await buying.getByRole("button", { name: "Take this way" }).tap();
+  const chance = await page.chance();
+  assert.ok(chance >= 0.86, `taken, the chance of all 8 nights is ${chance}`);
+  assert.equal(await page.page.locator(".lantern-night").count(), 8);
+});
+
+test("a number of nights that cannot be is told at the field, and the last good one stays", async (t) => {
+  const { context } = await freshContext(t, browser);
+  const page = await Deciding.open(context, server.url);
+  await page.show("More nights");
+  await page.page.locator(".way").first().waitFor({ timeout: 30_000 });
+  await page.type("Nights to last", "0");
+  await page.assertSays(/At least 1\. /);
+  assert.equal(await page.field("Nights to last").getAttribute("aria-invalid"), "true");
+  await page.type("Nights to last", "many");
+  await page.assertSays(/That is not a number/);
+  assert.ok((await page.page.locator(".way").count()) > 0, "nothing is lost");
+});
