@@ -8,6 +8,8 @@ const BUILD = /*BUILD*/ { version: "dev", files: [], parts: [] };
 const PREFIX = "nightbank-";
 const CACHE = PREFIX + BUILD.version;
 const PAGE = new URL("./", self.location).href;
+// Mail programs and share plugins write "#" as "%23": a shared link is then asked for as a file of that name.
+const LINK_AS_FILE = `${PAGE}%23`;
 const LISTED = new Set(BUILD.files.map((file) => new URL(file, self.location).href));
 
 // All of it or nothing: a build that is only partly kept would be a dead page without a network.
@@ -70,6 +72,8 @@ self.addEventListener("fetch", (event) => {
   const href = url.href;
   if (href === PAGE || (event.request.mode === "navigate" && href === PAGE + "index.html")) {
     event.respondWith(fromThisBuild(PAGE, event.request));
+  } else if (event.request.mode === "navigate" && href.startsWith(LINK_AS_FILE)) {
+    event.respondWith(Response.redirect(`${PAGE}#${href.slice(LINK_AS_FILE.length)}`));
   } else if (LISTED.has(href)) {
     event.respondWith(fromThisBuild(href, event.request));
   }

@@ -1,0 +1,180 @@
+// Files out and in, tables, pictures, paper.
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+import { StaticServer } from "../serve.mjs";
+import { eventually, freshContext, launch } from "./support/browser.mjs";
+import { DIST } from "./support/builds.mjs";
+import { Sharing } from "./support/sharing.mjs";
+
+let browser, server;
+before(async () => {
+  browser = await launch();
+  server = await new StaticServer(DIST).start();
+});
+after(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+const wrapped = (setups, rest = {}) => JSON.stringify({ format: "nightbank", schema: 1, setups, ...rest });
+
+test("a file gives the same numbers in another profile, and is added beside what is there", async (t) => {
+  const { context } = await freshContext(t, browser);
+  const there = await Sharing.open(context, server.url);
+  await there.switchLoad(0);
+  await there.rename("Lakeside, our van");
+  const figures = await there.figures();
+  await there.part("More");
+  const file = await there.download(() => there.press("Save this setup as a file"));
+  assert.equal(file.name, "nightbank-lakeside-our-van.json");
+
+  const { context: clean, watch } = await freshContext(t, browser);
+  const here = await Sharing.open(clean, server.url);
+  await here.rename("Mine");
+  await here.openFile(file.text);
+  await here.notices().getByText("Added from the file: Lakeside, our van.").waitFor();
+  assert.deepEqual(await here.names(), ["Mine", "Lakeside, our van"]);
+  assert.deepEqual(await here.figures(), figures);
+  await here.part("More");
+  const again = await here.download(() => here.press("Save this setup as a file"));
+  assert.equal(again.text, file.text, "out, in and out again is the same file");
+  watch.assertClean(server.origin);
+});
+
+test("a file dropped anywhere on the page opens; a link or text dropped into a field is left alone", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const here = await Sharing.open(context, server.url);
+  const prevented = await here.page.evaluate((text) => {
+    const carried = new DataTransfer();
+    carried.items.add(new File([text], "setups.json", { type: "application/json" }));
+    const fire = (type, dataTransfer) =>
+      !document.querySelector("main").dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true }));
+    const words = new DataTransfer();
+    words.setData("text/plain", "hello");
+    return [fire("dragover", carried), fire("drop", carried), fire("dragover", words), fire("drop", words)];
+  }, wrapped([{ name: "Dropped" }, { name: "Dropped too" }]));
+  assert.deepEqual(prevented, [true, true, false, false]);
+  await here.notices().getByText("Added 2 setups from the file: Dropped, Dropped too.").waitFor();
+  assert.deepEqual(await here.names(), ["Dropped", "Dropped too"]);
+  watch.assertClean(server.origin);
+});
+
+test("what does not open says why, and nothing is touched", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const here = await Sharing.open(context, server.url);
+  await here.rename("Mine");
+  const stored = await here.stored();
+  const faults = [
+    ["", /The file is empty/],
+    ["hello", /damaged or of another kind: reading stopped at line 1, character 1/],
+    [wrapped([{}]).slice(0, -4), /damaged or of another kind/],
+    ["[1,2]", /not a file of Nightbank/],
+    [JSON.stringify({ format: "nightbank", schema: 99 }), /newer version/],
+    [wrapped([]), /no setup in the file/],
+    [wrapped(Array.from({ length: 17 }, () => ({}))), /has 17 setups/],
+    [wrapped([{}, { bank: { capacity_20h: "much" } }]), /Setup 2 of the file has a value of the wrong kind/],
+    [" ".repeat((1 << 20) + 1), /has 1 MiB; no setup needs more than 1 MiB/],
+    [Buffer.from([0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe, 0, 1]), /damaged or of another kind/],
+  ];
+  for (const [content, says] of faults) {
+    await here.openFile(content);
+    await eventually(String(says), async () => says.test(await here.notices().innerText()));
+    assert.equal(await here.stored(), stored, String(says));
+    await here.press("Dismiss");
+  }
+  watch.assertClean(server.origin);
+});
+
+test("numbers out of bounds and unknown fields are told, and what finds no room", async (t) => {
+  const { context } = await freshContext(t, browser);
+  const here = await Sharing.open(context, server.url);
+  await here.openFile(wrapped([{ name: "Odd", bank: { capacity_20h: -5, colour: "red" } }]));
+  await eventually("told", async () => {
+    const told = await here.notices().innerText();
+    return /One value was out of bounds/.test(told) && /One field is unknown here and was left out: setups\[0\]\.bank\.colour/.test(told);
+  });
+  await here.openFile(wrapped(Array.from({ length: 16 }, (_, n) => ({ name: `No ${n + 1}` }))));
+  await eventually("told", async () => /Added 15 setups[\s\S]*One more found no room: 16 setups is the limit/.test(await here.notices().innerText()));
+  assert.equal((await here.names()).length, 16);
+});
+
+test("tables open in a spreadsheet: marks of the language, one row a load and a day", async (t) => {
+  for (const [locale, mark] of [["en-GB", ","], ["de-DE", ";"]]) {
+    const { context } = await freshContext(t, browser, { locale });
+    const here = await Sharing.open(context, server.url);
+    await here.figures().catch(() => {});
+    // The words differ by language, the order of parts does not.
+    await here.page.locator(".nav-tab").last().click();
+    const buttons = here.page.locator("details", { has: here.page.locator("button") });
+    await here.page.locator("summary").filter({ hasText: /tables|Tabelle/i }).first().click();
+    const save = buttons.filter({ hasText: /CSV/ }).locator("button").filter({ hasText: "CSV" });
+    const loads = await here.download(() => save.first().click());
+    assert.match(loads.name, /\.csv$/);
+    assert.equal(loads.text[0], "\ufeff");
+    const rows = loads.text.trim().split("\r\n");
+    const own = await here.page.evaluate(() => document.querySelectorAll(".load").length);
+    assert.ok(rows.length > 10 && own === 0);
+    assert.equal(rows[0].split(mark).length, 11);
+    const days = await here.download(() => save.nth(1).click());
+    const dayRows = days.text.trim().split("\r\n");
+    assert.match(dayRows[1], new RegExp(`^\\d{4}-\\d{2}-\\d{2}${mark}`));
+    assert.equal(dayRows[1].split(mark).length, 10);
+  }
+});
+
+test("pictures: the outlook as PNG, the ranking as SVG", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const here = await Sharing.open(context, server.url);
+  await here.figures();
+  await here.rename("Lakeside <b>");
+  await here.page.getByText("As a picture", { exact: true }).click();
+  const [download] = await Promise.all([here.page.waitForEvent("download"), here.press("The outlook (PNG)")]);
+  const png = await readFile(await download.path());
+  assert.deepEqual([...png.subarray(1, 4)], [..."PNG"].map((c) => c.charCodeAt(0)));
+  const [width, height] = [png.readUInt32BE(16), png.readUInt32BE(20)];
+  assert.equal(width, 1200);
+  assert.ok(height > 600 && height < 2400, `${height} px high`);
+  // Something is drawn: thousands of pixels are not of the colour of paper.
+  const inked = await here.page.evaluate(async (bytes) => {
+    const bitmap = await createImageBitmap(new Blob([new Uint8Array(bytes)], { type: "image/png" }));
+    const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
+    const context = canvas.getContext("2d");
+    context.drawImage(bitmap, 0, 0);
+    const { data } = context.getImageData(0, 0, bitmap.width, bitmap.height);
+    let inked = 0;
+    for (let at = 0; at < data.length; at += 4) if (data[at] < 120) inked += 1;
+    return inked;
+  }, [...png]);
+  assert.ok(inked > 5000, `${inked} dark pixels`);
+
+  const svg = await here.download(() => here.press("What takes most (SVG)"));
+  const parsed = await here.page.evaluate((text) => {
+    const svg = new DOMParser().parseFromString(text, "image/svg+xml");
+    return { fault: Boolean(svg.querySelector("parsererror")), words: svg.documentElement.textContent, bold: svg.querySelectorAll("b").length };
+  }, svg.text);
+  assert.equal(parsed.fault, false);
+  assert.match(parsed.words, /Lakeside <b>/);
+  assert.equal(parsed.bold, 0);
+  watch.assertClean(server.origin);
+});
+
+test("printed, it is one A4 page with the answer, the drains and the way back", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const here = await Sharing.open(context, server.url);
+  await here.figures();
+  await here.rename("Lakeside");
+  const pdf = (await here.page.pdf({ format: "A4", preferCSSPageSize: true })).toString("latin1");
+  assert.equal(pdf.match(/\/Type\s*\/Page\b/g)?.length, 1, "pages");
+  await here.page.emulateMedia({ media: "print" });
+  await here.page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  const paper = here.page.locator(".paper");
+  await paper.waitFor({ state: "visible" });
+  const words = await paper.innerText();
+  assert.match(words, /Lakeside[\s\S]*night[\s\S]*What takes most/);
+  assert.ok(await paper.getByRole("img", { name: "QR code of the link" }).isVisible());
+  assert.equal(await here.page.getByRole("navigation").isVisible(), false);
+  await here.page.evaluate(() => dispatchEvent(new Event("afterprint")));
+  assert.equal(await paper.count(), 0);
+  watch.assertClean(server.origin);
+});
