@@ -75,7 +75,7 @@ pub struct ChartEvent {
     pub kind: EventKind,
     /// When.
     pub span: Span,
-    /// Its own words, such as what cuts out; empty for the usual word of its kind.
+    /// What stands after the word of its kind, such as what cuts out; may be empty.
     pub label: String,
 }
 
@@ -245,33 +245,56 @@ impl SocChart {
         if said.is_empty() { "–".to_owned() } else { said.join(", ") }
     }
 
+    fn shown(&self) -> Shown {
+        Shown {
+            line: self.line,
+            band: self.hours.iter().any(|hour| hour.band.is_some()),
+            nights: !self.nights.is_empty(),
+            readings: !self.readings.is_empty(),
+            kinds: EventKind::ALL
+                .into_iter()
+                .filter(|kind| self.events.iter().any(|event| event.kind == *kind))
+                .collect(),
+        }
+    }
+}
+
+/// What the legend has to explain.
+#[derive(Clone, PartialEq)]
+struct Shown {
+    line: MiddleLine,
+    band: bool,
+    nights: bool,
+    readings: bool,
+    kinds: Vec<EventKind>,
+}
+
+impl Shown {
     fn legend(&self) -> AnyView {
         let line = match self.line {
             MiddleLine::Average => t("chart-key-average"),
             MiddleLine::Median => t("chart-key-median"),
         };
         let mut items = vec![legend_item("sign-line", "M1 8H23".to_owned(), line)];
-        if self.hours.iter().any(|hour| hour.band.is_some()) {
+        if self.band {
             let path = "M1 3H23V13H1z".to_owned();
             items.push(legend_item("sign-band", path, t("chart-key-band")));
         }
         let path = "M1 6H23M3 15L8 9M10 15L15 9M17 15L22 9".to_owned();
         items.push(legend_item("sign-low", path, t("chart-key-low")));
-        if !self.nights.is_empty() {
+        if self.nights {
             items.push(legend_item(
                 "sign-night",
                 "M1 1H23V15H1zM1 3H23".to_owned(),
                 t("chart-key-night"),
             ));
         }
-        if !self.readings.is_empty() {
+        if self.readings {
             let path = "M12 1V15M9 1H15M9 15H15M15 8A3 3 0 1 1 9 8A3 3 0 1 1 15 8".to_owned();
             items.push(legend_item("sign-event", path, t("chart-key-reading")));
         }
-        for kind in EventKind::ALL {
-            if self.events.iter().any(|event| event.kind == kind) {
-                items.push(legend_item("sign-event", kind.svg_path(), word_of(kind)));
-            }
+        for kind in &self.kinds {
+            items.push(legend_item("sign-event", kind.svg_path(), word_of(*kind)));
         }
         legend(items)
     }
@@ -279,7 +302,8 @@ impl SocChart {
 
 impl ChartEvent {
     fn word(&self) -> String {
-        if self.label.is_empty() { word_of(self.kind) } else { self.label.clone() }
+        let word = word_of(self.kind);
+        if self.label.is_empty() { word } else { format!("{word}: {}", self.label) }
     }
 }
 
@@ -319,7 +343,8 @@ pub fn soc_chart(data: Signal<Option<SocChart>>) -> AnyView {
             data.with(|chart| chart.as_ref().map(|chart| chart.words(hours)).unwrap_or_default())
         }),
     };
-    let legend = view! { {move || data.with(|chart| chart.as_ref().map(SocChart::legend))} };
+    let shown = Memo::new(move |_| data.with(|chart| chart.as_ref().map(SocChart::shown)));
+    let legend = view! { {move || shown.with(|shown| shown.as_ref().map(Shown::legend))} };
     Picture {
         class: "chart-course",
         summary: Signal::derive(move || with(SocChart::summary)),

@@ -8,7 +8,7 @@
 use super::brush::Brush;
 use super::watch::Watch;
 use crate::view::lang::t;
-use crate::view::widgets::{DataTable, data_table, disclosure};
+use crate::view::widgets::{DataTable, data_table};
 use leptos::ev;
 use leptos::html;
 use leptos::prelude::*;
@@ -120,7 +120,6 @@ impl Picture {
         let follow = std::rc::Rc::new(follow);
         let press = std::rc::Rc::clone(&follow);
         let slider = reading.map(|reading| slider(reading, ends));
-        let table = view! { {move || data_table(table.get())} }.into_any();
         view! {
             <div class=format!("chart {class}")>
                 <div class="chart-room">
@@ -135,11 +134,28 @@ impl Picture {
                 </div>
                 {slider}
                 {legend}
-                {disclosure(t("chart-figures"), false, table)}
+                {figures(table)}
             </div>
         }
         .into_any()
     }
+}
+
+/// The table, made only while it is open: the odds change many times while they are worked out.
+fn figures(table: Signal<DataTable>) -> AnyView {
+    let open = RwSignal::new(false);
+    let toggled = move |event: ev::Event| {
+        open.set(event_target::<web_sys::Element>(&event).has_attribute("open"));
+    };
+    view! {
+        <details class="disclosure" on:toggle=toggled>
+            <summary><span>{t("chart-figures")}</span></summary>
+            <div class="disclosure-inside">
+                {move || open.get().then(|| data_table(table.get()))}
+            </div>
+        </details>
+    }
+    .into_any()
 }
 
 fn slider(reading: Reading, ends: RwSignal<Ends>) -> AnyView {

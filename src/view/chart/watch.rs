@@ -1,6 +1,7 @@
 //! Notices everything after which a canvas must be drawn again: another size, another look,
 //! another pixel ratio.
 
+use js_sys::{Array, Function, Object, Reflect};
 use leptos::prelude::*;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
@@ -30,7 +31,9 @@ impl Watch {
         let call = notice.as_ref().unchecked_ref();
         let resize = ResizeObserver::new(call).ok();
         if let Some(resize) = &resize {
-            resize.observe(room);
+            if observe_device_pixels(resize, room).is_none() {
+                resize.observe(room);
+            }
         }
         let theme = MutationObserver::new(call).ok();
         let root = web_sys::window()
@@ -40,7 +43,7 @@ impl Watch {
             let options = MutationObserverInit::new();
             options.set_attributes(true);
             options.set_attribute_filter(
-                &[JsValue::from_str("data-theme")].into_iter().collect::<js_sys::Array>(),
+                &[JsValue::from_str("data-theme")].into_iter().collect::<Array>(),
             );
             // Only fails for options that watch nothing.
             let _ = theme.observe_with_options(&root, &options);
@@ -80,6 +83,16 @@ impl Drop for Watch {
             unlisten(query, &self.notice);
         }
     }
+}
+
+/// Watches the size of `room` in device pixels, which changes with the pixel ratio too. `None`
+/// where the browser cannot: it then throws, which only a call by hand can catch.
+fn observe_device_pixels(resize: &ResizeObserver, room: &Element) -> Option<()> {
+    let options = Object::new();
+    Reflect::set(&options, &"box".into(), &"device-pixel-content-box".into()).ok()?;
+    let observe: Function = Reflect::get(resize, &"observe".into()).ok()?.dyn_into().ok()?;
+    observe.call2(resize, room, &options).ok()?;
+    Some(())
 }
 
 fn media(query: &str) -> Option<MediaQueryList> {
