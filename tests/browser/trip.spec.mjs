@@ -99,7 +99,7 @@ test("the position of the device: only on request, rounded, refused without harm
 test("the camp clock follows summer time and the place, unless somebody set another", async (t) => {
   const { nightbank } = await atTrip(t);
   const dates = nightbank.card("Dates");
-  const offset = dates.getByLabel("Clock ahead of UTC");
+  const offset = dates.getByLabel("Clock ahead of UTC", { exact: true });
   assert.equal(await offset.inputValue(), "2", "summer time in September");
   await dates.getByLabel("Arrival").fill("2026-12-20");
   await eventually("winter time", async () => (await offset.inputValue()) === "1");
