@@ -175,6 +175,6 @@ parked-low = Down to the lowest allowed after
 parked-empty = Empty after
 parked-days = { $days } days
 parked-years = more than two years
-parked-freezes = At { $lowest } this battery freezes at { $at }.
+parked-freezes = Down to the lowest allowed, this battery freezes at { $at }.
 parked-frost = Colder than that it can burst: keep it charged, or take it out before the frost. Never charge a frozen battery.
 parked-lithium = Lithium is best stored partly charged and disconnected, as its maker says, and must not be charged below 0 °C.

@@ -7,7 +7,7 @@ use crate::model::{Feed, Setup, Usage};
 use crate::physics::battery::BankPhysics;
 use crate::physics::battery::storage::{Parked, parked};
 use crate::units::{Celsius, HOURS_PER_DAY, Hours, Watts};
-use crate::view::lang::{amps, celsius, number, percent, t, t_args};
+use crate::view::lang::{amps, celsius, number, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{Fact, NumberField, disclosure, facts};
@@ -65,7 +65,7 @@ fn inside(app: AppState) -> AnyView {
             {air_field.view(app)}
         </div>
         {move || figures(&result.get())}
-        {move || frost(bank.with(|bank| bank.soc_min_frac), &result.get(), Celsius(air.get()))}
+        {move || frost(&result.get(), Celsius(air.get()))}
     }
     .into_any()
 }
@@ -87,14 +87,13 @@ fn figures(result: &Parked) -> AnyView {
     ])
 }
 
-fn frost(lowest_frac: f64, result: &Parked, air: Celsius) -> AnyView {
+fn frost(result: &Parked, air: Celsius) -> AnyView {
     let Some(freezes_at) = result.freezes_at_low else {
         return view! { <p class="field-hint">{t("parked-lithium")}</p> }.into_any();
     };
-    let (lowest, at) = (percent(lowest_frac), celsius(freezes_at));
-    let args = [("lowest", Arg::Text(lowest.as_str())), ("at", Arg::Text(at.as_str()))];
+    let at = celsius(freezes_at);
+    let text = t_args("parked-freezes", &[("at", Arg::Text(&at))]);
     let danger = air.0 <= freezes_at.0;
-    let text = t_args("parked-freezes", &args);
     view! {
         <p class=if danger { "notice" } else { "field-hint" }>
             {text} {danger.then(|| view! { " " {t("parked-frost")} })}

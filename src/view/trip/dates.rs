@@ -1,6 +1,6 @@
 //! Arrival, nights, and the camp clock.
 
-use super::clock::{by_longitude, keep_suggested, of_device, utc};
+use super::clock::{by_longitude, keep_suggested, of_device, suggested, utc};
 use crate::i18n::Arg;
 use crate::model::limits::{NIGHTS, UTC_OFFSET_MIN};
 use crate::model::{Setup, Trip};
@@ -77,16 +77,18 @@ fn from_to(setup: &Setup) -> String {
     t_args("dates-from-to", &[("from", Arg::Text(&arrival)), ("to", Arg::Text(&departure))])
 }
 
-/// The clocks there are to choose from, where another than the one in force.
+/// The clocks there are to choose from, where another than the suggested one is in force.
 fn clocks(app: AppState) -> AnyView {
     let choices = Memo::new(move |_| {
         app.setup.with(|setup| {
             let trip = &setup.trip;
-            (of_device(trip.start()), by_longitude(trip.place.longitude), trip.utc_offset_min)
+            let now = trip.utc_offset_min;
+            let choices = (of_device(trip.start()), by_longitude(trip.place.longitude), now);
+            (now != suggested(trip)).then_some(choices)
         })
     });
     let buttons = move || {
-        let (device, longitude, now) = choices.get();
+        let (device, longitude, now) = choices.get()?;
         let set = move |minutes: i16| app.edit_apart(|s| s.trip.utc_offset_min = minutes);
         let device_button = (device != now).then(|| {
             let text = t_args("dates-clock-device", &[("utc", Arg::Text(&utc(device)))]);
@@ -96,7 +98,7 @@ fn clocks(app: AppState) -> AnyView {
             let text = t_args("dates-clock-longitude", &[("utc", Arg::Text(&utc(longitude)))]);
             quiet_button(None, text, move || set(longitude))
         });
-        view! { {device_button} {longitude_button} }
+        Some(view! { {device_button} {longitude_button} })
     };
     view! { <div class="button-row">{buttons}</div> }.into_any()
 }
