@@ -173,13 +173,13 @@ impl AppState {
     pub fn edit(self, change: impl FnOnce(&mut Setup)) {
         let now = js_sys::Date::now();
         let last = self.last_edit_ms.try_get_value().unwrap_or(f64::NEG_INFINITY);
-        self.change(now - last > SAME_CHANGE_MS, change);
+        self.change(now - last > SAME_CHANGE_MS, &mut once(change));
         let _ = self.last_edit_ms.try_update_value(|last| *last = now);
     }
 
     /// Changes the setup by one deliberate step, such as adding a row.
     pub fn edit_apart(self, change: impl FnOnce(&mut Setup)) {
-        self.change(true, change);
+        self.change(true, &mut once(change));
         let _ = self.last_edit_ms.try_update_value(|last| *last = f64::NEG_INFINITY);
     }
 
@@ -189,7 +189,8 @@ impl AppState {
         self.tell(told, true);
     }
 
-    fn change(self, remember: bool, change: impl FnOnce(&mut Setup)) {
+    /// Not generic: the program holds it once, not for every field.
+    fn change(self, remember: bool, change: &mut dyn FnMut(&mut Setup)) {
         let Some(mut next) = self.setup.try_get_untracked() else { return };
         let before = next.clone();
         change(&mut next);
@@ -273,5 +274,15 @@ impl AppState {
     #[must_use]
     pub fn starting_lang() -> Lang {
         Lang::from_tag(&Preferences::load().lang).unwrap_or_else(super::lang::browser_lang)
+    }
+}
+
+/// Something done once as something that can be called through a reference.
+fn once(change: impl FnOnce(&mut Setup)) -> impl FnMut(&mut Setup) {
+    let mut change = Some(change);
+    move |setup| {
+        if let Some(change) = change.take() {
+            change(setup);
+        }
     }
 }

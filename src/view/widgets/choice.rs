@@ -5,6 +5,7 @@ use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use leptos::ev::Event;
 use leptos::prelude::*;
+use std::rc::Rc;
 
 /// One of a few, all in sight: a row of radio buttons.
 #[must_use]
@@ -28,13 +29,22 @@ pub fn radios(
     chosen: Signal<Option<usize>>,
     choose: impl Fn(usize) + 'static,
 ) -> AnyView {
+    radios_boxed(legend, options, chosen, Rc::new(choose))
+}
+
+/// One function for all rows of choices, whatever choosing does.
+fn radios_boxed(
+    legend: String,
+    options: Vec<String>,
+    chosen: Signal<Option<usize>>,
+    choose: Rc<dyn Fn(usize)>,
+) -> AnyView {
     let name = fresh_id("r");
-    let choose = std::rc::Rc::new(choose);
     let options: Vec<AnyView> = options
         .into_iter()
         .enumerate()
         .map(|(index, text)| {
-            let choose = std::rc::Rc::clone(&choose);
+            let choose = Rc::clone(&choose);
             view! {
                 <label class="choice">
                     <input

@@ -43,6 +43,11 @@ pub fn sheet(
     title: String,
     inside: impl Fn() -> AnyView + Send + Sync + 'static,
 ) -> AnyView {
+    boxed(sheet, title, Box::new(inside))
+}
+
+/// One function for all sheets, whatever they hold.
+fn boxed(sheet: Sheet, title: String, inside: Box<dyn Fn() -> AnyView + Send + Sync>) -> AnyView {
     let node: NodeRef<Dialog> = NodeRef::new();
     let title_id = fresh_id("sheet");
     let labelled = title_id.clone();
