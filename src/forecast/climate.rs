@@ -25,8 +25,9 @@ pub fn monthly_extraterrestrial(place: &Place, year: i32) -> [WattHoursPerSquare
 /// Climate of the trip's place, the user's own sun first.
 #[must_use]
 pub fn climate_of(trip: &Trip) -> Climate {
-    let above = monthly_extraterrestrial(&trip.place, i32::from(trip.year));
-    Climate::at(&trip.place, trip.own_sun.as_ref(), &above)
+    let place = trip.place.coarse();
+    let above = monthly_extraterrestrial(&place, i32::from(trip.year));
+    Climate::at(&place, trip.own_sun.as_ref(), &above)
 }
 
 impl From<&Climate> for SkyAndAir {

@@ -101,10 +101,11 @@ impl TripSun {
             })
             .collect();
         let by_hour: Vec<[Celsius; 24]> = air.iter().map(DayAir::by_hour).collect();
+        let place = trip.place.coarse();
         let sky = TripSky {
             system: setup.bank.system,
             ground_reflectance: trip.ground_albedo_frac,
-            ..TripSky::new(&trip.place, start, day_count, trip.utc_offset_min)
+            ..TripSky::new(&place, start, day_count, trip.utc_offset_min)
         };
         let table = SolarTable::build(&sky, &setup.solar, |day, hour| {
             by_hour.get(day).and_then(|day| day.get(hour)).copied().unwrap_or(Celsius(15.0))

@@ -29,6 +29,21 @@ impl Default for Place {
     }
 }
 
+impl Place {
+    /// The same place to 0.1 degrees and 50 m: as fine as a shared link tells it, and as fine as the
+    /// forecast looks, so that a link gives the same numbers as the setup it was made from.
+    #[must_use]
+    pub fn coarse(&self) -> Self {
+        let tenth = |angle: Degrees| Degrees((angle.0 * 10.0).round() / 10.0);
+        Self {
+            name: self.name.clone(),
+            latitude: tenth(self.latitude),
+            longitude: tenth(self.longitude),
+            altitude: Metres((self.altitude.0 / 50.0).round() * 50.0),
+        }
+    }
+}
+
 /// What the sky does on one day.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]

@@ -77,17 +77,6 @@ test("the last keystrokes before the page goes away are kept", async (t) => {
   assert.deepEqual(await here.names(), ["Just now"]);
 });
 
-test("the single setup of an earlier version becomes the first of several and stays where it was", async (t) => {
-  const { context } = await freshContext(t, browser);
-  const before = JSON.stringify({ name: "From before", trip: { nights: 3 } });
-  await stored(context, "nightbank.setup.v1", before);
-  const here = await Sharing.open(context, server.url);
-  assert.deepEqual(await here.names(), ["From before"]);
-  assert.equal(await here.stored("nightbank.setup.v1"), before);
-  await here.nightbank.reload();
-  assert.deepEqual(await here.names(), ["From before"], "taken over once");
-});
-
 test("two tabs: changes to different setups both count, to the same one both are kept", async (t) => {
   const { context, watch } = await freshContext(t, browser);
   const one = await Sharing.open(context, server.url);

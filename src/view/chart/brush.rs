@@ -1,7 +1,7 @@
 //! Drawing on a canvas in CSS pixels, sharp at any pixel ratio.
 //!
 //! plotters-canvas knows whole pixels only and no pixel ratio. So the canvas is made as many device
-//! pixels large as it covers on the screen, and plotters draws on a grid [`GRID`] times finer than
+//! pixels large as it covers on the screen, and plotters draws on a grid `GRID` times finer than
 //! those, which the context scales down: curves are smooth and nothing is rounded to whole pixels
 //! by accident. The backend's own calls are used, since a drawing area would cut that finer grid off
 //! at the size of the canvas. Text goes to the context directly, since plotters measures it through an element

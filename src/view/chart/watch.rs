@@ -30,10 +30,10 @@ impl Watch {
         });
         let call = notice.as_ref().unchecked_ref();
         let resize = ResizeObserver::new(call).ok();
-        if let Some(resize) = &resize {
-            if observe_device_pixels(resize, room).is_none() {
-                resize.observe(room);
-            }
+        if let Some(resize) = &resize
+            && observe_device_pixels(resize, room).is_none()
+        {
+            resize.observe(room);
         }
         let theme = MutationObserver::new(call).ok();
         let root = web_sys::window()

@@ -42,7 +42,7 @@ pub struct Readings {
     pub off_after_a: Option<f64>,
     /// What the controller says it does.
     pub stage: ChargeStage,
-    /// Place in [`SUN_FRAC`].
+    /// Place in `SUN_FRAC`.
     pub sun: usize,
     /// Used since full, before [Ah].
     pub before_ah: Option<f64>,
