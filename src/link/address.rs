@@ -90,7 +90,8 @@ fn no_width(c: char) -> bool {
             | '\u{feff}')
 }
 
-/// `%23` becomes `#`; an escape of anything but ASCII, or a broken one, stays as it is.
+/// `%23` becomes `#`; escaped white space and characters of no width go; an escape of anything else
+/// that is not ASCII, or a broken one, stays as it is.
 fn percent_decoded(text: &str) -> String {
     let mut decoded = String::with_capacity(text.len());
     let mut rest = text;
@@ -105,14 +106,33 @@ fn percent_decoded(text: &str) -> String {
                 }
                 rest = &rest[at + 3..];
             }
-            None => {
-                decoded.push('%');
-                rest = &rest[at + 1..];
-            }
+            None => match no_width_escape(&rest[at..]) {
+                Some(length) => rest = &rest[at + length..],
+                None => {
+                    decoded.push('%');
+                    rest = &rest[at + 1..];
+                }
+            },
         }
     }
     decoded.push_str(rest);
     decoded
+}
+
+/// Length of an escaped character of no width at the start of `text`, such as `%E2%80%8B`.
+fn no_width_escape(text: &str) -> Option<usize> {
+    (2..=3).find_map(|count| {
+        let escaped = text.get(..3 * count)?;
+        let bytes: Option<Vec<u8>> = (0..count)
+            .map(|index| {
+                let hex = escaped.get(3 * index..3 * index + 3)?.strip_prefix('%')?;
+                u8::from_str_radix(hex, 16).ok()
+            })
+            .collect();
+        let bytes = bytes?;
+        let one = std::str::from_utf8(&bytes).ok()?;
+        one.chars().all(|c| no_width(c) || c.is_whitespace()).then_some(3 * count)
+    })
 }
 
 #[cfg(test)]
@@ -148,6 +168,7 @@ mod tests {
     #[test]
     fn line_ends_and_quotes_go() {
         assert_eq!(texts("#1ab\n c\u{200b}d"), ["1abcd"]);
+        assert_eq!(texts("1ab%E2%80%8Bcd"), ["1abcd"]);
         assert_eq!(texts("> #1ab\r\n> > cd"), ["1abcd"]);
         assert_eq!(texts("#1ab=\r\ncd"), ["1abcd"]);
     }

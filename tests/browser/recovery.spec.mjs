@@ -55,7 +55,7 @@ test("a panel with link, file and reload takes the page's place, and everything 
   assert.deepEqual(JSON.parse(file.text).setups.map((setup) => setup.name), ["Mine", "Spare"]);
   assert.equal(file.name, "nightbank-setups.json");
 
-  await panel.getByText("Load the page again").click();
+  await panel.getByRole("link", { name: "Load the page again" }).click();
   await here.nightbank.ready();
   assert.deepEqual(await here.names(), ["Mine", "Spare"]);
   assert.deepEqual(await here.chosen(), ["Spare"]);

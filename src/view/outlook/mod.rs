@@ -122,6 +122,12 @@ impl Calculation {
                 self.odds.try_set(None);
                 return;
             };
+            // What is shown belongs to the plan before until this one has been played.
+            let _ = self.odds.try_update(|odds| {
+                if let Some(odds) = odds {
+                    odds.played = 0;
+                }
+            });
             let Ok(run) = OddsRun::new(plan.0, SEQUENCES) else {
                 self.odds.try_set(None);
                 return;
