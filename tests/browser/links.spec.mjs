@@ -241,9 +241,9 @@ test("copying, the share sheet, the QR code and the post", async (t) => {
   const text = here.page.getByLabel("The text", { exact: true });
   assert.match(await text.inputValue(), /Lakeside[\s\S]*Nights on battery: \d+/);
   assert.ok((await text.inputValue()).includes(link));
-  await here.page.getByRole("radio", { name: "BBCode", exact: true }).check({ force: true });
+  await here.page.getByText("BBCode", { exact: true }).click({ force: true });
   assert.ok((await text.inputValue()).includes(`[url=${link}]`));
-  await here.page.getByRole("radio", { name: "Markdown", exact: true }).check({ force: true });
+  await here.page.getByText("Markdown", { exact: true }).click({ force: true });
   assert.ok((await text.inputValue()).includes(`](${link})`));
   watch.assertClean(server.origin);
 });
