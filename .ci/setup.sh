@@ -66,19 +66,30 @@ apt_install() {
     [[ $(dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null) == installed ]] || missing+=("$package")
   done
   ((${#missing[@]})) || return 0
-  local command="apt-get install -y --no-install-recommends ${missing[*]}"
+  apt_fetch "${missing[@]}"
+}
+
+# apt_fetch <packages...>: installs them, or brings them up to date, from package lists of today.
+apt_fetch() {
+  local command="apt-get install -y --no-install-recommends $*"
   if ((EUID != 0)) && ! { have sudo && { sudo -n true 2>/dev/null || [[ -t 0 ]]; }; }; then
-    die "these Debian packages are missing and need root to install: ${missing[*]}" "As root: $command"
+    die "these Debian packages are missing or too old, and need root to install: $*" "As root: $command"
   fi
   if ((EUID != 0)) && ! sudo -n true 2>/dev/null; then sudo -v; fi
-  # A fresh machine has no package lists, or old ones: refresh them only then.
-  apt-cache show "${missing[@]}" >/dev/null 2>&1 \
-    || step apt-update "Refreshing the Debian package lists" "Check the network and the apt sources." \
+  # A fresh machine has no package lists or old ones. Old lists name packages that the mirrors no longer have, or
+  # versions too old to build with.
+  if [[ -z ${APT_REFRESHED:-} ]]; then
+    step apt-update "Refreshing the Debian package lists" "Check the network and the apt sources." \
       as_root env DEBIAN_FRONTEND=noninteractive apt-get update || exit 1
+    APT_REFRESHED=1
+  fi
   # shellcheck disable=SC2086
-  step apt-install "Installing ${missing[*]}" "Check the network; the lists may be old: run apt-get update, then $command" \
+  step apt-install "Installing $*" "Check the network, then run: $command" \
     as_root env DEBIAN_FRONTEND=noninteractive $command || exit 1
 }
+
+# at_least <version> <wanted version>
+at_least() { [[ $(printf '%s\n%s\n' "$2" "$1" | sort -V | head -n 1) == "$2" ]]; }
 
 # ---------------------------------------------------------------------------------------------- Rust
 
@@ -129,8 +140,15 @@ setup_wasm() {
   have apt-get || die "this compiler has no wasm32-unknown-unknown target" \
     "With rustup: rustup target add wasm32-unknown-unknown" "Otherwise install your system's package for that target."
   apt_install rustc-web cargo-web rust-web-src lld-19
-  local version sysroot bin=$TOOLS/debian-rust-bin host
+  local version wanted sysroot bin=$TOOLS/debian-rust-bin host
+  wanted=$(sed -n 's/^rust-version = "\(.*\)"/\1/p' Cargo.toml)
   version=$(/usr/bin/rustc -V | cut -d ' ' -f 2)
+  if ! at_least "$version" "$wanted"; then
+    apt_fetch rustc-web cargo-web rust-web-src lld-19
+    version=$(/usr/bin/rustc -V | cut -d ' ' -f 2)
+    at_least "$version" "$wanted" || die "Debian's compiler here is $version, and $wanted or newer is needed" \
+      "Install a newer Rust with the wasm32-unknown-unknown target, for example with rustup."
+  fi
   host=$(/usr/bin/rustc -vV | sed -n 's/^host: //p')
   sysroot=$TOOLS/wasm-std-$version-remapped
   [[ -d $sysroot ]] || build_wasm_std "$sysroot" "$host" || exit 1
