@@ -81,7 +81,7 @@ proptest! {
             library
         };
         let (ours, theirs) = (change(&ours, 1_800_000_000_000), change(&theirs, 1_900_000_000_000));
-        let done = reconcile(&base, &ours, &theirs, 2_000_000_000_000);
+        let done = reconcile(&base, &ours, &theirs);
         prop_assert!(done.left_over.is_empty());
         let nameless = |setup: &Setup| Setup { name: String::new(), ..setup.clone() };
         let kept: Vec<Setup> =

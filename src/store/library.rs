@@ -1,6 +1,7 @@
 //! The library: several setups by name, one of them on screen.
 
 use super::file::MAX_SETUPS;
+use super::tab::Lineage;
 use crate::model::Setup;
 use crate::model::limits::MAX_NAME_CHARS;
 use serde::{Deserialize, Serialize};
@@ -35,6 +36,8 @@ pub struct Library {
     pub(super) revision: u64,
     /// The highest id given so far, deleted setups included.
     pub(super) last_id: EntryId,
+    /// The writings this library has taken in.
+    pub(super) lineage: Lineage,
 }
 
 /// Why the library did not change.

@@ -4,12 +4,14 @@
 //!
 //! ```json
 //! { "format": "nightbank", "schema": 1, "revision": 5, "last_id": 2, "current": 2,
+//!   "marks": [ { "tab": 7, "write": 3 } ],
 //!   "entries": [ { "id": 2, "changed_at_ms": 0, "setup": {} } ] }
 //! ```
 
 use super::file::{self, FORMAT, FileError, MAX_SETUPS};
 use super::library::{Entry, EntryId, Library};
 use super::migration::{SCHEMA, Step};
+use super::tab::{Lineage, Mark};
 use crate::model::Setup;
 use serde_json::{Value, json};
 
@@ -66,6 +68,7 @@ fn read(raw: &str) -> Result<(Library, Notes), FileError> {
     let Some(Value::Array(entries)) = object.remove("entries") else {
         return Err(FileError::NoSetups);
     };
+    let marks = object.remove("marks").and_then(|marks| serde_json::from_value(marks).ok());
     let whole = |name: &str| object.get(name).and_then(Value::as_u64);
     let mut notes = Notes::default();
     let mut library = Library {
@@ -73,6 +76,8 @@ fn read(raw: &str) -> Result<(Library, Notes), FileError> {
         entries: Vec::new(),
         revision: whole("revision").unwrap_or(0).min(MAX_COUNT),
         last_id: EntryId(whole("last_id").unwrap_or(0).min(MAX_COUNT)),
+        // Marks that do not read are as good as none: at worst a version too many is kept.
+        lineage: Lineage::from_marks(marks.unwrap_or_else(Vec::<Mark>::new)),
     };
     let highest = entries.iter().filter_map(stored_id).max().unwrap_or_default();
     library.last_id = library.last_id.max(highest);
@@ -139,6 +144,7 @@ pub fn library_json(library: &Library) -> Value {
         "revision": library.revision,
         "last_id": library.last_id,
         "current": library.current,
+        "marks": library.lineage.marks(),
         "entries": entries,
     })
 }

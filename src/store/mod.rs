@@ -11,6 +11,7 @@ pub mod library;
 pub mod library_text;
 mod migration;
 pub mod reconcile;
+pub mod tab;
 
 pub use file::{FileContent, FileError, read_file, write_file};
 pub use keys::Key;
@@ -18,3 +19,4 @@ pub use library::{Deleted, Entry, EntryId, Library, LibraryError};
 pub use library_text::{Loaded, Notes, library_json, read_library, write_library};
 pub use migration::SCHEMA;
 pub use reconcile::{Reconciled, reconcile};
+pub use tab::{TabMemory, TakenIn};

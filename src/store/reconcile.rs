@@ -1,9 +1,13 @@
 //! Two tabs, one storage.
 //!
-//! Each tab knows what it last read or wrote (`base`), what it has now (`ours`) and what storage
-//! holds (`theirs`). Per setup: changed on one side only, that side counts; changed on both sides,
-//! the later one stays and the earlier one is kept beside it under a number; deleted on one side
-//! and changed on the other, it stays. Nothing typed is ever overwritten unasked.
+//! Each tab knows what both have in common (`base`, see [`super::tab`]), what it has now (`ours`)
+//! and what storage holds (`theirs`). Per setup: changed on one side only, that side counts;
+//! changed on both sides, the later one stays and the earlier one is kept beside it under a number;
+//! deleted on one side and changed on the other, it stays. Nothing typed is ever overwritten
+//! unasked.
+//!
+//! Both tabs may do this at once, so both must come to the same: which version is the later one and
+//! which id the other gets follow from the two versions alone, not from who looks.
 
 use super::file::MAX_SETUPS;
 use super::library::{Entry, EntryId, Library};
@@ -19,15 +23,16 @@ pub struct Reconciled {
     pub left_over: Vec<Entry>,
 }
 
-/// Brings a tab's library and the stored one together. `base` is what the tab last read or wrote;
+/// Brings a tab's library and the stored one together. `base` is what both have in common;
 /// the setup on screen stays that of `ours` where it still exists.
 #[must_use]
-pub fn reconcile(base: &Library, ours: &Library, theirs: &Library, now_ms: u64) -> Reconciled {
+pub fn reconcile(base: &Library, ours: &Library, theirs: &Library) -> Reconciled {
     let mut library = Library {
         current: None,
         entries: Vec::new(),
         revision: ours.revision.max(theirs.revision),
         last_id: ours.last_id.max(theirs.last_id),
+        lineage: ours.lineage.joined(&theirs.lineage),
     };
     let mut earlier: Vec<Entry> = Vec::new();
     for entry in &theirs.entries {
@@ -50,7 +55,7 @@ pub fn reconcile(base: &Library, ours: &Library, theirs: &Library, now_ms: u64) 
     let left_over = library.entries.split_off(library.entries.len().min(MAX_SETUPS));
     let mut reconciled = Reconciled { library, kept_beside: Vec::new(), left_over };
     for entry in earlier {
-        keep_beside(&mut reconciled, entry, now_ms);
+        keep_beside(&mut reconciled, entry);
     }
     let library = &mut reconciled.library;
     let there = |id: &EntryId| library.entries.iter().any(|entry| entry.id == *id);
@@ -92,7 +97,7 @@ fn merged<'a>(
                 Merged::One(theirs)
             } else if unchanged(theirs) {
                 Merged::One(ours)
-            } else if ours.changed_at_ms > theirs.changed_at_ms {
+            } else if is_later(ours, theirs) {
                 Merged::Both { later: ours, before: theirs }
             } else {
                 Merged::Both { later: theirs, before: ours }
@@ -101,7 +106,23 @@ fn merged<'a>(
     }
 }
 
-fn keep_beside(reconciled: &mut Reconciled, mut entry: Entry, now_ms: u64) {
+/// Of two versions changed in the same millisecond, any order will do that both tabs agree on.
+fn is_later(one: &Entry, other: &Entry) -> bool {
+    let text = |entry: &Entry| serde_json::to_string(&entry.setup).unwrap_or_default();
+    let order = one.changed_at_ms.cmp(&other.changed_at_ms);
+    order.then_with(|| text(one).cmp(&text(other))).is_gt()
+}
+
+/// The id of a version that is kept beside another: the time of its change, or the next free one.
+fn id_beside(library: &Library, entry: &Entry) -> EntryId {
+    let mut id = EntryId(entry.changed_at_ms);
+    while library.get(id).is_some() {
+        id.0 += 1;
+    }
+    id
+}
+
+fn keep_beside(reconciled: &mut Reconciled, mut entry: Entry) {
     let library = &mut reconciled.library;
     if library.entries.len() >= MAX_SETUPS {
         reconciled.left_over.push(entry);
@@ -109,7 +130,8 @@ fn keep_beside(reconciled: &mut Reconciled, mut entry: Entry, now_ms: u64) {
     }
     let behind = library.entries.iter().position(|other| other.id == entry.id);
     let position = behind.map_or(library.entries.len(), |at| at + 1);
-    entry.id = library.fresh_id(now_ms);
+    entry.id = id_beside(library, &entry);
+    library.last_id = library.last_id.max(entry.id);
     entry.setup.name = library.free_name(&entry.setup.name);
     reconciled.kept_beside.push(entry.id);
     library.entries.insert(position.min(library.entries.len()), entry);
@@ -145,7 +167,7 @@ mod tests {
     #[test]
     fn no_change_anywhere_is_no_change() {
         let (base, ..) = base();
-        let done = reconcile(&base, &base, &base, 9);
+        let done = reconcile(&base, &base, &base);
         assert_eq!(done.library, base);
         assert!(done.kept_beside.is_empty() && done.left_over.is_empty());
     }
@@ -156,7 +178,7 @@ mod tests {
         let (mut ours, mut theirs) = (base.clone(), base.clone());
         ours.update(a, with_nights("A", 3), 10).expect("there");
         theirs.update(b, with_nights("B", 4), 11).expect("there");
-        let done = reconcile(&base, &ours, &theirs, 12);
+        let done = reconcile(&base, &ours, &theirs);
         assert_eq!(seen(&done.library), [("A", 3), ("B", 4)]);
         assert!(done.kept_beside.is_empty());
         assert!(done.library.revision() > theirs.revision().max(base.revision()));
@@ -169,7 +191,7 @@ mod tests {
             let (mut ours, mut theirs) = (base.clone(), base.clone());
             ours.update(a, with_nights("A", 3), our_time).expect("there");
             theirs.update(a, with_nights("A", 4), their_time).expect("there");
-            let done = reconcile(&base, &ours, &theirs, 30);
+            let done = reconcile(&base, &ours, &theirs);
             let second = if first == 3 { 4 } else { 3 };
             assert_eq!(seen(&done.library), [("A", first), ("A 2", second), ("B", 7)]);
             assert_eq!(done.kept_beside, [done.library.entries()[1].id]);
@@ -184,9 +206,9 @@ mod tests {
         ours.delete(a).expect("there");
         theirs.delete(b).expect("there");
         theirs.update(a, with_nights("A", 4), 11).expect("there");
-        let done = reconcile(&base, &ours, &theirs, 12);
+        let done = reconcile(&base, &ours, &theirs);
         assert_eq!(seen(&done.library), [("A", 4)]);
-        let swapped = reconcile(&base, &theirs, &ours, 12);
+        let swapped = reconcile(&base, &theirs, &ours);
         assert_eq!(seen(&swapped.library), [("A", 4)]);
     }
 
@@ -196,7 +218,7 @@ mod tests {
         let (mut ours, mut theirs) = (base.clone(), base.clone());
         let c = ours.add(named("C"), 10).expect("room");
         theirs.add(named("D"), 11).expect("room");
-        let done = reconcile(&base, &ours, &theirs, 12);
+        let done = reconcile(&base, &ours, &theirs);
         assert_eq!(seen(&done.library), [("A", 7), ("B", 7), ("C", 7), ("D", 7)]);
         assert_eq!(done.library.current().map(|e| e.id), Some(c));
     }
@@ -208,7 +230,7 @@ mod tests {
         let c = ours.add(named("C"), 10).expect("room");
         let d = theirs.add(named("D"), 10).expect("room");
         assert_eq!(c, d);
-        let done = reconcile(&base, &ours, &theirs, 12);
+        let done = reconcile(&base, &ours, &theirs);
         assert_eq!(seen(&done.library), [("A", 7), ("B", 7), ("D", 7), ("C", 7)]);
         assert_eq!(done.kept_beside.len(), 1);
     }
@@ -221,7 +243,7 @@ mod tests {
             ours.add(named(&format!("o{n}")), 100 + n as u64).expect("room");
             theirs.add(named(&format!("t{n}")), 200 + n as u64).expect("room");
         }
-        let done = reconcile(&base, &ours, &theirs, 12);
+        let done = reconcile(&base, &ours, &theirs);
         assert_eq!(done.library.entries().len(), MAX_SETUPS);
         assert_eq!(done.left_over.len(), MAX_SETUPS - 2);
     }
@@ -232,9 +254,9 @@ mod tests {
         let (mut ours, mut theirs) = (base.clone(), base.clone());
         ours.update(a, with_nights("A", 3), 10).expect("there");
         theirs.update(a, with_nights("A", 4), 11).expect("there");
-        let written = reconcile(&base, &ours, &theirs, 12).library;
+        let written = reconcile(&base, &ours, &theirs).library;
         // The other tab had written `theirs` before and now reads `written`.
-        let there = reconcile(&theirs, &theirs, &written, 13);
+        let there = reconcile(&theirs, &theirs, &written);
         assert_eq!(there.library.entries(), written.entries());
         assert!(there.kept_beside.is_empty());
     }

@@ -107,8 +107,8 @@ impl Setups {
         }
         // This page wrote the address, but the browser has lost what was stored: the address is
         // then all there is of the user's own setup.
-        let lost =
-            own.is_some() && self.book.try_with_value(|book| book.stored.is_none()) == Some(true);
+        let lost = own.is_some()
+            && self.book.try_with_value(|book| book.memory.has_read_nothing()) == Some(true);
         match link::open(&fragment) {
             Ok(opened) if lost && self.library.with_untracked(|l| l.entries().is_empty()) => {
                 self.add_setup(opened.setup);

@@ -4,10 +4,10 @@
 //! one this tab knows, and reconciled where another tab was faster. What cannot be read is set
 //! aside first; where even that finds no room, nothing is written at all.
 
-use super::setups::{Kept, Setups, now_ms};
+use super::setups::{Kept, Setups};
 use super::{told, words};
 use crate::model::Setup;
-use crate::store::{Key, Library, Loaded, library_json, read_library, reconcile};
+use crate::store::{Key, Library, Loaded, TakenIn, read_library};
 use crate::view::recovery;
 use crate::view::storage::{self, Found, StorageFault};
 use leptos::leptos_dom::helpers::TimeoutHandle;
@@ -62,6 +62,11 @@ pub(super) fn load() -> Start {
     }
     remember(&start.library, start.library.current().map(|entry| &entry.setup));
     start
+}
+
+/// A number that tells this tab from others; exact in every reader of JSON.
+pub(super) fn tab_number() -> u64 {
+    (js_sys::Math::random() * (1_u64 << 52) as f64) as u64
 }
 
 /// What was set aside on earlier visits. Where that does not read either it is one more text.
@@ -156,45 +161,34 @@ impl Setups {
         match storage::text(Key::Library) {
             Found::Blocked => return Err(StorageFault::Blocked),
             Found::Text(text) => {
-                let known = |stored: &Option<String>| stored.as_deref() == Some(text.as_str());
-                if self.book.try_with_value(|book| known(&book.stored)) != Some(true) {
+                if self.book.try_with_value(|book| book.memory.knows(&text)) != Some(true) {
                     self.take_in(text);
                 }
             }
             Found::Nothing => {
-                let _ = self.book.try_update_value(|book| {
-                    book.stored = None;
-                    book.newer = false;
-                });
+                let _ = self.book.try_update_value(|book| book.memory.found_nothing());
             }
         }
+        let Some(library) = self.peek() else { return Ok(()) };
         let state = self.book.try_with_value(|book| {
-            (book.newer, book.aside_pending, book.stored.clone(), book.base.clone())
+            (book.memory.is_newer(), book.aside_pending, book.memory.has_news(&library))
         });
-        let (Some((newer, pending, stored, base)), Some(library)) = (state, self.peek()) else {
-            return Ok(());
-        };
+        let Some((newer, pending, news)) = state else { return Ok(()) };
         if newer {
             return Err(StorageFault::Newer);
-        }
-        let nothing_new = library == base && (stored.is_some() || library.entries().is_empty());
-        if nothing_new && !pending {
-            return Ok(());
         }
         if pending {
             let aside = self.aside.try_get_untracked().unwrap_or_default();
             storage::set(Key::SetAside, &aside)?;
             let _ = self.book.try_update_value(|book| book.aside_pending = false);
         }
-        if nothing_new {
+        if !news {
             return Ok(());
         }
-        let json = library_json(&library);
-        storage::set(Key::Library, &json)?;
-        let _ = self.book.try_update_value(|book| {
-            book.base = library;
-            book.stored = Some(json.to_string());
+        let written = self.book.try_update_value(|book| {
+            book.memory.write(&library, |json| storage::set(Key::Library, json))
         });
+        written.unwrap_or(Ok(()))?;
         told::ask_to_persist();
         Ok(())
     }
@@ -206,56 +200,32 @@ impl Setups {
             // Cleared: what this tab has is written again with its next change.
             return;
         };
-        if self.book.try_with_value(|book| book.stored.as_ref() == Some(&text)) == Some(true) {
+        if self.book.try_with_value(|book| book.memory.knows(&text)) == Some(true) {
             return;
         }
         self.take_in(text);
         // Written only where the other tab lacks something: two tabs that show different setups
         // would otherwise answer each other for ever.
-        let lacking = self.book.try_with_value(|book| {
-            self.library.try_with_untracked(|ours| ours.entries() != book.base.entries())
-        });
+        let lacking = self
+            .book
+            .try_with_value(|book| self.library.try_with_untracked(|ours| book.memory.lacks(ours)));
         if lacking.flatten() == Some(true) {
             self.save_now();
         } else {
-            let newer = self.book.try_with_value(|book| book.newer) == Some(true);
+            let newer = self.book.try_with_value(|book| book.memory.is_newer()) == Some(true);
             self.note(if newer { Err(StorageFault::Newer) } else { Ok(()) });
         }
     }
 
     /// Brings the stored library in `text` and this tab's together.
     fn take_in(self, text: String) {
-        let (theirs, unread) = match read_library(&text) {
-            Loaded::Ready { library, notes } => (Some(library), notes.set_aside),
-            Loaded::Newer { .. } => {
-                let _ = self.book.try_update_value(|book| book.newer = true);
-                return;
-            }
-            Loaded::Corrupt { raw, .. } => (None, vec![raw]),
-        };
-        let mut unread = unread;
         let ours = self.peek().unwrap_or_default();
-        if let Some(theirs) = theirs {
-            let base = self.book.try_with_value(|book| book.base.clone()).unwrap_or_default();
-            let done = reconcile(&base, &ours, &theirs, now_ms());
-            let beside: Vec<String> = done
-                .kept_beside
-                .iter()
-                .filter_map(|id| done.library.get(*id))
-                .map(|entry| words::name_of(&entry.setup.name))
-                .collect();
-            let left_over = done.left_over.iter();
-            unread.extend(
-                left_over
-                    .filter_map(|entry| serde_json::to_value(&entry.setup).ok())
-                    .map(|json| json.to_string()),
-            );
-            let _ = self.book.try_update_value(|book| {
-                book.base = theirs;
-                book.newer = false;
-            });
-            self.library.try_set(done.library);
+        let taken = self.book.try_update_value(|book| book.memory.take_in(text, &ours));
+        let Some(TakenIn { library, beside, unread }) = taken else { return };
+        if let Some(library) = library {
+            self.library.try_set(library);
             if !beside.is_empty() {
+                let beside = beside.iter().map(|name| words::name_of(name));
                 let _ = self.beside.try_update(|names| names.extend(beside));
             }
             if !self.in_preview() {
@@ -267,11 +237,7 @@ impl Setups {
                     self.show_current();
                 }
             }
-        } else {
-            // Not readable: what this tab knows is written over it once it is set aside.
-            let _ = self.book.try_update_value(|book| book.base = Library::default());
         }
-        let _ = self.book.try_update_value(|book| book.stored = Some(text));
         if !unread.is_empty() {
             let mut aside = set_aside_before();
             let stored = set_aside(&mut aside, unread);

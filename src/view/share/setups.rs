@@ -12,7 +12,7 @@
 use super::keeping::{self, Start};
 use crate::link::LinkError;
 use crate::model::Setup;
-use crate::store::{Deleted, Entry, EntryId, Library, LibraryError};
+use crate::store::{Deleted, Entry, EntryId, Library, LibraryError, TabMemory};
 use crate::view::lang::{t, t_args};
 use crate::view::state::{AppState, Undo};
 use crate::view::storage::StorageFault;
@@ -67,14 +67,10 @@ pub struct Setups {
 
 /// What this tab remembers; nothing of it is shown.
 pub(super) struct Book {
-    /// The library as last read or written.
-    pub(super) base: Library,
-    /// The text storage held then.
-    pub(super) stored: Option<String>,
+    /// What it knows of storage.
+    pub(super) memory: TabMemory,
     /// What was set aside is not yet stored: nothing may be written over it.
     pub(super) aside_pending: bool,
-    /// What stands in storage is of a newer version.
-    pub(super) newer: bool,
     /// The setup the page put on screen itself: different from it means that the user changed it.
     pub(super) shown: Setup,
     pub(super) save_timer: Option<TimeoutHandle>,
@@ -100,10 +96,8 @@ impl Setups {
         let app = AppState::new(shown.clone());
         let newer = kept == Kept::No(StorageFault::Newer);
         let book = Book {
-            base: library.clone(),
-            stored,
+            memory: TabMemory::new(keeping::tab_number(), library.clone(), stored, newer),
             aside_pending,
-            newer,
             shown,
             save_timer: None,
             address_timer: None,

@@ -1,0 +1,233 @@
+//! What one tab knows of the storage it shares with other tabs.
+//!
+//! Storage has no lock, and two tabs may write before either hears of the other: then one writing
+//! takes the place of the other unseen. So every stored library carries [`Mark`]s: the newest
+//! writing of each tab that it has taken in. A tab remembers the states it read and wrote; the
+//! newest of them that a stored library has taken in is what both have in common, the base that
+//! [`reconcile`] compares both sides with. A writing that was lost is not in common, so what was
+//! typed in it counts as a change and comes back.
+
+use super::library::Library;
+use super::library_text::{Loaded, library_json, read_library};
+use super::reconcile::reconcile;
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+/// One writing of the library by one tab.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Mark {
+    /// The tab, a number drawn by lot when it opens.
+    pub tab: u64,
+    /// Counts the writings of this tab, from 1.
+    pub write: u64,
+}
+
+/// The writings a library has taken in: the newest of each tab, the latest tab first. Empty for one
+/// that was never written.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Lineage(Vec<Mark>);
+
+impl Lineage {
+    /// Most tabs that are remembered. A state whose tab has dropped out counts as not taken in,
+    /// which at worst keeps a version too many.
+    const MOST: usize = 16;
+
+    /// From marks as they were stored.
+    pub(super) fn from_marks(marks: Vec<Mark>) -> Self {
+        let mut lineage = Self::default();
+        marks.into_iter().for_each(|mark| lineage.add(mark));
+        lineage.0.truncate(Self::MOST);
+        lineage
+    }
+
+    pub(super) fn marks(&self) -> &[Mark] {
+        &self.0
+    }
+
+    /// Adds a mark behind the others, or raises the one its tab has.
+    fn add(&mut self, mark: Mark) {
+        match self.0.iter_mut().find(|known| known.tab == mark.tab) {
+            Some(known) => known.write = known.write.max(mark.write),
+            None => self.0.push(mark),
+        }
+    }
+
+    /// What either has taken in.
+    pub(super) fn joined(&self, other: &Self) -> Self {
+        Self::from_marks(self.0.iter().chain(&other.0).copied().collect())
+    }
+
+    fn signed(&self, mark: Mark) -> Self {
+        Self::from_marks(std::iter::once(mark).chain(self.0.iter().copied()).collect())
+    }
+
+    /// Whether the state that `state` is the lineage of was taken in: its newest writing says so,
+    /// and one that was never written is where everybody starts.
+    fn took_in(&self, state: &Self) -> bool {
+        state.0.first().is_none_or(|newest| {
+            self.0.iter().any(|mark| mark.tab == newest.tab && mark.write >= newest.write)
+        })
+    }
+}
+
+/// What one tab knows of storage.
+#[derive(Clone, Debug)]
+pub struct TabMemory {
+    tab: u64,
+    writes: u64,
+    /// States read and written, the latest last.
+    states: Vec<Library>,
+    stored: Option<String>,
+    newer: bool,
+}
+
+/// What came of a stored text.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct TakenIn {
+    /// Both sides together; `None` where the text could not be read.
+    pub library: Option<Library>,
+    /// Names of setups that were changed on both sides and are kept beside the later version.
+    pub beside: Vec<String>,
+    /// What could not be read or found no room, as JSON; to be set aside.
+    pub unread: Vec<String>,
+}
+
+impl TabMemory {
+    /// States that are remembered.
+    const MOST_STATES: usize = 32;
+
+    /// A tab with the number `tab` that found `library` in the text `stored`, or `newer` where a
+    /// newer version of the page wrote it.
+    #[must_use]
+    pub fn new(tab: u64, library: Library, stored: Option<String>, newer: bool) -> Self {
+        Self { tab, writes: 0, states: vec![library], stored, newer }
+    }
+
+    /// A newer version of the page wrote what is stored: it must not be written over.
+    #[must_use]
+    pub fn is_newer(&self) -> bool {
+        self.newer
+    }
+
+    /// Whether `text` is what this tab last read or wrote.
+    #[must_use]
+    pub fn knows(&self, text: &str) -> bool {
+        self.stored.as_deref() == Some(text)
+    }
+
+    /// Whether storage held nothing when this tab last looked.
+    #[must_use]
+    pub fn has_read_nothing(&self) -> bool {
+        self.stored.is_none()
+    }
+
+    /// Storage was emptied.
+    pub fn found_nothing(&mut self) {
+        self.stored = None;
+        self.newer = false;
+    }
+
+    /// Brings what another tab stored together with what this one has.
+    pub fn take_in(&mut self, text: String, ours: &Library) -> TakenIn {
+        let (theirs, unread) = match read_library(&text) {
+            Loaded::Ready { library, notes } => (library, notes.set_aside),
+            Loaded::Newer { .. } => {
+                self.newer = true;
+                return TakenIn::default();
+            }
+            Loaded::Corrupt { raw, .. } => {
+                // What this tab has is written over it once it is set aside.
+                self.remember(Library::default());
+                self.stored = Some(text);
+                return TakenIn { unread: vec![raw], ..TakenIn::default() };
+            }
+        };
+        let nothing = Library::default();
+        let common = self.states.iter().rev().find(|state| theirs.lineage.took_in(&state.lineage));
+        let done = reconcile(common.unwrap_or(&nothing), ours, &theirs);
+        let beside = done.kept_beside.iter().filter_map(|id| done.library.get(*id));
+        let left_over = done.left_over.iter();
+        let taken = TakenIn {
+            beside: beside.map(|entry| entry.setup.name.clone()).collect(),
+            unread: unread
+                .into_iter()
+                .chain(left_over.filter_map(|entry| serde_json::to_string(&entry.setup).ok()))
+                .collect(),
+            library: Some(done.library),
+        };
+        self.remember(theirs);
+        self.stored = Some(text);
+        self.newer = false;
+        taken
+    }
+
+    /// Whether storage lacks something of `ours`.
+    #[must_use]
+    pub fn lacks(&self, ours: &Library) -> bool {
+        self.states.last().is_none_or(|latest| latest.entries() != ours.entries())
+    }
+
+    /// Whether there is something to write.
+    #[must_use]
+    pub fn has_news(&self, ours: &Library) -> bool {
+        let nothing_stored = self.stored.is_none() && !ours.entries().is_empty();
+        nothing_stored
+            || self.lacks(ours)
+            || self.states.last().map(|s| s.current) != Some(ours.current)
+    }
+
+    /// Writes `ours` through `keep`, marked as a writing of this tab.
+    ///
+    /// # Errors
+    ///
+    /// Those of `keep`; the tab then knows no more than before.
+    pub fn write<E>(
+        &mut self,
+        ours: &Library,
+        keep: impl FnOnce(&Value) -> Result<(), E>,
+    ) -> Result<(), E> {
+        self.writes += 1;
+        let mark = Mark { tab: self.tab, write: self.writes };
+        let mut library = ours.clone();
+        library.lineage = self
+            .states
+            .iter()
+            .rev()
+            .fold(ours.lineage.clone(), |all, state| all.joined(&state.lineage))
+            .signed(mark);
+        let json = library_json(&library);
+        keep(&json)?;
+        self.stored = Some(json.to_string());
+        self.remember(library);
+        Ok(())
+    }
+
+    fn remember(&mut self, state: Library) {
+        self.states.push(state);
+        if self.states.len() > Self::MOST_STATES {
+            self.states.remove(0);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn mark(tab: u64, write: u64) -> Mark {
+        Mark { tab, write }
+    }
+
+    #[test]
+    fn a_lineage_keeps_the_newest_writing_of_each_tab() {
+        let one = Lineage::from_marks(vec![mark(1, 2), mark(2, 5), mark(1, 3)]);
+        assert_eq!(one.marks(), [mark(1, 3), mark(2, 5)]);
+        let two = one.signed(mark(2, 6));
+        assert_eq!(two.marks(), [mark(2, 6), mark(1, 3)]);
+        assert!(two.took_in(&one) && !one.took_in(&two));
+        assert!(one.took_in(&Lineage::default()));
+        let many = (0..40).fold(two.clone(), |all, tab| all.signed(mark(tab + 10, 1)));
+        assert_eq!(many.marks().len(), Lineage::MOST);
+        assert!(!many.took_in(&two), "forgotten is not taken in");
+    }
+}
