@@ -57,6 +57,43 @@ fn ranks_agree_with_trips_played_directly() {
     assert!(first > last);
 }
 
+/// A few weather sequences are enough to choose the best eight: played in full, no change left out
+/// of them brings more than the last of them by a tenth of a night, and the first is the best to
+/// within a tenth.
+#[test]
+fn the_first_look_leaves_nothing_good_out() {
+    let mut lithium = failing_van();
+    lithium.bank.chemistry = Chemistry::LiFePo4;
+    lithium.solar[0].peak = Watts(200.0);
+    lithium.trip.month = 9;
+    let mut many = everything(SystemVoltage::V12, 40);
+    many.loads.truncate(40);
+    many.bank.capacity_20h.0 = 1200.0;
+    many.solar[0].peak = Watts(900.0);
+    for setup in [failing_van(), lithium, many] {
+        let climate = summer();
+        let job = all_helps(&setup, &climate);
+        let (sequences, best) = ROUNDS[2];
+        let helps = job.helps();
+        let mean = |change: &Change| directly(&change.apply(&setup), &climate, sequences).0;
+        let base = directly(&setup, &climate, sequences).0;
+        let told = &helps[..best.min(helps.len())];
+        let last = told.iter().map(|help| help.gain.nights_mean).fold(f64::INFINITY, f64::min);
+        let mut highest = f64::NEG_INFINITY;
+        for change in candidates(&setup, job.baseline()) {
+            let gain = mean(&change) - base;
+            highest = highest.max(gain);
+            let is_told = told.iter().any(|help| {
+                help.change == change
+                    || (change.family().is_some() && help.change.family() == change.family())
+            });
+            assert!(is_told || gain <= last + 0.1, "{change:?} brings {gain}, the eighth {last}");
+        }
+        assert!(told[0].gain.nights_mean >= highest - 0.1, "{highest} {:?}", told[0]);
+        assert!(highest > 0.3, "nothing helps: {highest}");
+    }
+}
+
 #[test]
 fn portions_do_not_change_the_answer() {
     let (setup, climate) = (failing_van(), summer());
@@ -64,13 +101,16 @@ fn portions_do_not_change_the_answer() {
     let mut job = HelpsJob::new(&setup, &climate).expect("valid climate");
     let mut portions = 0;
     let mut progress = 0.0;
+    let mut screened = 0.0;
     while job.advance(17).expect("valid climate") {
         portions += 1;
+        assert!(job.screened_frac() >= screened && job.screened_frac() <= 1.0);
+        screened = job.screened_frac();
         assert!(job.progress_frac() >= progress - 1e-12 && job.progress_frac() <= 1.0);
         progress = job.progress_frac();
     }
     assert!(portions > 20);
-    assert_eq!(job.progress_frac(), 1.0);
+    assert_eq!((job.progress_frac(), job.screened_frac()), (1.0, 1.0));
     assert_eq!(job.helps(), at_once);
 }
 

@@ -1,13 +1,13 @@
 //! What helps most: every sensible change played through the whole simulation, ranked by what it
 //! brings.
 //!
-//! All candidates are played with a few weather sequences first, the better ones again with more
-//! ([`ROUNDS`]). A change is compared with the setup as it is under the very same sequences, so
-//! few of them tell much. Ranked by the mean number of nights gained; where that is equal, by the
+//! All candidates are played with a few weather sequences first, the better ones played on with more
+//! ([`ROUNDS`]); what a better one has played already is not played again. A change is compared
+//! with the setup as it is under the very same sequences, so few of them tell much. Ranked by the mean number of nights gained; where that is equal, by the
 //! time gained until the battery gets low in average weather, then by the lowest state of charge.
 
 use super::candidates::candidates;
-use super::change::Change;
+use super::change::{Change, Family};
 use super::cost::{Cost, Hazard};
 use super::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::SkyAndAir;
@@ -20,7 +20,10 @@ use std::collections::VecDeque;
 use std::sync::Arc;
 
 /// Weather sequences of each round, and how many of the best changes are in it.
-pub const ROUNDS: [(usize, usize); 3] = [(40, usize::MAX), (160, 16), (400, 8)];
+pub const ROUNDS: [(usize, usize); 3] = [(24, usize::MAX), (120, 16), (400, 8)];
+
+/// A first look does not tell apart changes of one family that differ by less.
+const CLOSE_NIGHTS: f64 = 0.4;
 
 /// What a change brings, against the setup as it is under the same weather.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -97,6 +100,8 @@ pub struct Help {
 struct Candidate {
     change: Change,
     sun: Option<Arc<TripSun>>,
+    /// Where it stopped, kept while it is among those that the next round goes on with.
+    trial: Option<Trial>,
     result: Option<(Gain, Outcome)>,
 }
 
@@ -112,6 +117,9 @@ pub struct HelpsJob {
     setup: Setup,
     climate: SkyAndAir,
     sun: Arc<TripSun>,
+    /// The setup as it is, after the sequences of each round.
+    baselines: Vec<Outcome>,
+    /// The same, as far as it is known.
     baseline: Outcome,
     candidates: Vec<Candidate>,
     round: usize,
@@ -127,11 +135,12 @@ impl HelpsJob {
     /// [`WeatherError`] where the climate or a day's weather is not a number in range.
     pub fn new(setup: &Setup, climate: &SkyAndAir) -> Result<Self, WeatherError> {
         let sun = Arc::new(TripSun::build(setup, climate)?);
-        let trial = Trial::new(setup, sun.clone(), ROUNDS[ROUNDS.len() - 1].0)?;
+        let trial = Trial::new(setup, sun.clone(), ROUNDS[0].0)?;
         Ok(Self {
             setup: setup.clone(),
             climate: *climate,
             sun,
+            baselines: Vec::new(),
             baseline: trial.outcome(),
             candidates: Vec::new(),
             round: 0,
@@ -162,7 +171,7 @@ impl HelpsJob {
                 }
                 None => match self.queue.pop_front() {
                     Some(index) => self.start(index, &mut left)?,
-                    None if !self.next_round()? => return Ok(false),
+                    None if !self.next_round() => return Ok(false),
                     None => {}
                 },
             }
@@ -172,22 +181,48 @@ impl HelpsJob {
 
     fn note(&mut self, playing: Playing) {
         match playing {
-            Playing::Baseline(trial) => {
-                self.baseline = trial.outcome();
-                if self.candidates.is_empty() {
-                    self.candidates = candidates(&self.setup, &self.baseline)
-                        .into_iter()
-                        .map(|change| Candidate { change, sun: None, result: None })
-                        .collect();
-                }
-            }
+            Playing::Baseline(trial) => self.note_baseline(trial),
             Playing::Candidate(index, trial) => {
                 let outcome = trial.outcome();
-                let gain = Gain::between(&self.baseline, &outcome);
+                let round = self.round.saturating_sub(1);
+                let before = self.baselines.get(round).unwrap_or(&self.baseline);
+                let gain = Gain::between(before, &outcome);
                 if let Some(candidate) = self.candidates.get_mut(index) {
                     candidate.result = Some((gain, outcome));
+                    candidate.trial = Some(trial);
                 }
                 self.played += 1;
+                self.put_trials_away();
+            }
+        }
+    }
+
+    /// The setup as it is has been played as far as one round goes: on to the next, or to the
+    /// candidates.
+    fn note_baseline(&mut self, mut trial: Trial) {
+        self.baseline = trial.outcome();
+        self.baselines.push(self.baseline.clone());
+        if let Some((sequences, _)) = ROUNDS.get(self.baselines.len()) {
+            trial.want(*sequences);
+            self.playing = Some(Playing::Baseline(trial));
+        } else {
+            self.candidates = candidates(&self.setup, &self.baseline)
+                .into_iter()
+                .map(|change| Candidate { change, sun: None, trial: None, result: None })
+                .collect();
+        }
+    }
+
+    /// Keeps the trials that the next round goes on with, as far as is known, and no others: a
+    /// long trip of many appliances would take tens of megabytes.
+    fn put_trials_away(&mut self) {
+        let goes_on = ROUNDS.get(self.round).map_or(0, |round| round.1);
+        let mut best = self.ranking(self.close_nights());
+        best.retain(|index| self.sequences_of(*index) > 0);
+        best.truncate(goes_on);
+        for (index, candidate) in self.candidates.iter_mut().enumerate() {
+            if candidate.trial.is_some() && !best.contains(&index) {
+                candidate.trial = None;
             }
         }
     }
@@ -195,6 +230,11 @@ impl HelpsJob {
     fn start(&mut self, index: usize, left: &mut usize) -> Result<(), WeatherError> {
         let sequences = self.sequences();
         let Some(candidate) = self.candidates.get_mut(index) else { return Ok(()) };
+        if let Some(mut trial) = candidate.trial.take() {
+            trial.want(sequences);
+            self.playing = Some(Playing::Candidate(index, trial));
+            return Ok(());
+        }
         let changed = candidate.change.apply(&self.setup);
         let sun = match &candidate.sun {
             Some(sun) => sun.clone(),
@@ -212,32 +252,42 @@ impl HelpsJob {
         Ok(())
     }
 
+    /// How close to the best of its family a change is played on after the round that is played:
+    /// few sequences do not tell one day to drive on from the next.
+    fn close_nights(&self) -> f64 {
+        if self.round <= 1 { CLOSE_NIGHTS } else { 0.0 }
+    }
+
     fn sequences(&self) -> usize {
         ROUNDS.get(self.round.saturating_sub(1)).map_or(1, |round| round.0)
     }
 
-    /// Queues the best changes for the next round, the baseline of that round first; false after
-    /// the last one. The last round goes on until all of the best have been in it.
-    fn next_round(&mut self) -> Result<bool, WeatherError> {
+    /// Queues the best changes for the next round; false after the last one. The last round goes on until all of the best have been in it.
+    fn next_round(&mut self) -> bool {
         let again = self.round == ROUNDS.len();
         let round = self.round.min(ROUNDS.len() - 1);
         let (sequences, keep) = ROUNDS[round];
-        let mut best = self.ranking();
+        let mut best = self.ranking(self.close_nights());
         best.truncate(keep);
         if again {
             best.retain(|index| self.sequences_of(*index) < sequences);
         }
-        if best.is_empty() || (self.round > 0 && self.baseline.certain) {
+        if self.round > 0 {
+            // What the weather makes no difference to is known after one sequence.
+            best.retain(|index| !self.is_certain(*index));
+        }
+        if best.is_empty() {
             self.round = ROUNDS.len();
-            return Ok(false);
+            return false;
         }
         self.round = round + 1;
         self.queue = best.into();
-        if !again {
-            let trial = Trial::new(&self.setup, self.sun.clone(), sequences)?;
-            self.playing = Some(Playing::Baseline(trial));
-        }
-        Ok(true)
+        true
+    }
+
+    fn is_certain(&self, index: usize) -> bool {
+        let result = self.candidates.get(index).and_then(|candidate| candidate.result.as_ref());
+        result.is_some_and(|(_, outcome)| outcome.certain)
     }
 
     fn sequences_of(&self, index: usize) -> usize {
@@ -245,9 +295,9 @@ impl HelpsJob {
         result.map_or(0, |(_, outcome)| outcome.sequences)
     }
 
-    /// Candidates worth playing on: not yet played ones, then the noticeable ones best first, one
-    /// of each family.
-    fn ranking(&self) -> Vec<usize> {
+    /// Candidates worth playing on: not yet played ones, then the noticeable ones best first. Of
+    /// each family the best, and those that are less than `close_nights` behind it.
+    fn ranking(&self, close_nights: f64) -> Vec<usize> {
         let fresh = self.candidates.iter().enumerate().filter(|(_, c)| c.result.is_none());
         let mut order: Vec<usize> = fresh.map(|(index, _)| index).collect();
         let mut played: Vec<(usize, &Candidate, &Gain)> = self
@@ -258,13 +308,14 @@ impl HelpsJob {
             .filter(|(_, _, gain)| gain.is_noticeable())
             .collect();
         played.sort_by(|a, b| a.2.rank(b.2));
-        let mut families = Vec::new();
-        for (index, candidate, _) in played {
+        let mut families: Vec<(Family, f64)> = Vec::new();
+        for (index, candidate, gain) in played {
             if let Some(family) = candidate.change.family() {
-                if families.contains(&family) {
-                    continue;
+                match families.iter().find(|(seen, _)| *seen == family) {
+                    Some((_, best)) if best - gain.nights_mean >= close_nights => continue,
+                    Some(_) => {}
+                    None => families.push((family, gain.nights_mean)),
                 }
-                families.push(family);
             }
             order.push(index);
         }
@@ -275,7 +326,7 @@ impl HelpsJob {
     /// exclude each other; nothing that brings nothing.
     #[must_use]
     pub fn helps(&self) -> Vec<Help> {
-        let known = self.ranking().into_iter().filter_map(|index| self.candidates.get(index));
+        let known = self.ranking(0.0).into_iter().filter_map(|index| self.candidates.get(index));
         known
             .filter_map(|candidate| {
                 let (gain, outcome) = candidate.result.as_ref()?;
@@ -300,6 +351,20 @@ impl HelpsJob {
     #[must_use]
     pub fn candidate_count(&self) -> usize {
         self.candidates.len()
+    }
+
+    /// Share of the changes that have been played at all, 0..1: at 1 the list is whole, and only
+    /// its best lines still get finer.
+    #[must_use]
+    pub fn screened_frac(&self) -> f64 {
+        let known = self.candidates.iter().filter(|candidate| candidate.result.is_some()).count();
+        if self.baselines.len() < ROUNDS.len() {
+            0.0
+        } else if self.candidates.is_empty() {
+            1.0
+        } else {
+            known as f64 / self.candidates.len() as f64
+        }
     }
 
     /// Share of the work that is done, 0..1.

@@ -140,11 +140,17 @@ impl Trial {
     /// played. `units` is lowered by what was done.
     pub fn advance(&mut self, units: &mut usize) -> bool {
         let wanted = (*units * HOURS_A_UNIT / self.unit_hours).max(1);
-        let before = self.odds.odds().played;
+        let before = self.odds.played();
         self.more = self.odds.advance(wanted);
-        let played = self.odds.odds().played - before;
+        let played = self.odds.played() - before;
         *units = units.saturating_sub(self.units_of(played));
         self.more
+    }
+
+    /// Wants at least so many sequences in all, those played before among them.
+    pub fn want(&mut self, sequences: usize) {
+        self.odds.want(sequences);
+        self.more = self.odds.played() < self.odds.wanted();
     }
 
     /// Plays all sequences.

@@ -125,6 +125,14 @@ impl OddsRun {
         })
     }
 
+    /// Wants at least so many sequences in all; those played before stay played, so that the
+    /// chances are the same as of a run that wanted as many from the start.
+    pub fn want(&mut self, sequences: usize) {
+        if !self.certain {
+            self.wanted = self.wanted.max(sequences);
+        }
+    }
+
     /// Plays at most `count` more sequences; false once all are done.
     pub fn advance(&mut self, count: usize) -> bool {
         let count = count.min(self.wanted - self.played);
@@ -173,6 +181,12 @@ impl OddsRun {
     #[must_use]
     pub fn played(&self) -> usize {
         self.played
+    }
+
+    /// Sequences wanted in all.
+    #[must_use]
+    pub fn wanted(&self) -> usize {
+        self.wanted
     }
 
     /// The chances so far.

@@ -163,16 +163,21 @@ fn row(app: AppState, found: &Found, help: &Help, most: f64) -> AnyView {
     let from_to = |key: &str, from: String, to: String| {
         t_args(key, &[("from", Arg::Text(&from)), ("to", Arg::Text(&to))])
     };
+    // A line played with fewer weather sequences is told as what it gains on the setup under the
+    // same few, so that no saving looks like a loss.
+    let gained = |from: usize, gain: i32| {
+        nights(from.saturating_add_signed(gain as isize).min(horizon), horizon)
+    };
     let facts = [
         from_to(
             crate::view::lang::key!("help-sure"),
             nights(before.nights_sure, horizon),
-            nights(after.nights_sure, horizon),
+            gained(before.nights_sure, help.gain.nights_sure),
         ),
         from_to(
             crate::view::lang::key!("help-even"),
             nights(before.nights_even, horizon),
-            nights(after.nights_even, horizon),
+            gained(before.nights_even, help.gain.nights_even),
         ),
         from_to(
             crate::view::lang::key!("help-lowest"),
