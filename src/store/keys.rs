@@ -13,6 +13,8 @@ pub enum Key {
     Library,
     /// What could not be read, kept as it was for download: a list of texts.
     SetAside,
+    /// Copies set beside for comparing: [`copies_json`](super::copies_json).
+    Compared,
     /// Language, units of temperature, looks.
     Preferences,
     /// What was explained once and need not be explained again.
@@ -23,8 +25,8 @@ pub enum Key {
 
 impl Key {
     /// All of them.
-    pub const ALL: [Self; 5] =
-        [Self::Library, Self::SetAside, Self::Preferences, Self::Told, Self::Probe];
+    pub const ALL: [Self; 6] =
+        [Self::Library, Self::SetAside, Self::Compared, Self::Preferences, Self::Told, Self::Probe];
 
     /// The key as stored. Never changed once released.
     #[must_use]
@@ -32,6 +34,7 @@ impl Key {
         match self {
             Self::Library => "nightbank.library",
             Self::SetAside => "nightbank.set-aside",
+            Self::Compared => "nightbank.compared",
             Self::Preferences => "nightbank.preferences",
             Self::Told => "nightbank.told",
             Self::Probe => "nightbank.probe",

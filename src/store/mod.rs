@@ -4,6 +4,7 @@
 //! Everything read passes [`Setup::sanitised`](crate::model::Setup::sanitised), as links do. What
 //! cannot be read is handed back as it was, so that the page can set it aside; nothing is erased.
 
+pub mod copies;
 pub mod csv;
 pub mod file;
 pub mod keys;
@@ -13,6 +14,7 @@ mod migration;
 pub mod reconcile;
 pub mod tab;
 
+pub use copies::{copies_json, read_copies};
 pub use file::{FileContent, FileError, read_file, write_file};
 pub use keys::Key;
 pub use library::{Deleted, Entry, EntryId, Library, LibraryError};

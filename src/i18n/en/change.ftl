@@ -172,6 +172,7 @@ compare-with = Compare with
 compare-copy = Set a copy of this one beside
 compare-copy-name = Copy { $n }
 compare-drop = Put away: { $name }
+compare-copies-passing = These copies cannot be kept in this browser: they are gone once the page is closed.
 compare-full = { $most } is the most that stand side by side.
 compare-this = On screen
 compare-alone = Choose another setup, or set a copy beside and change something.

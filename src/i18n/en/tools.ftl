@@ -271,6 +271,7 @@ measured-new = A new load
 measured-one = The reading is of one appliance; how many there are stays as entered. Only loads fed from where it was read are offered.
 measured-no-load = There is no load yet that this could be for.
 measured-take = Use for this load
+measured-kept = The readings above last until the page is closed. What they tell is kept with the load that you use it for.
 toast-measured = Measured: { $name }
 measure-out-of-range = { $field }: this number makes no sense here.
 measure-not-positive = { $field }: this has to be more than nothing.

@@ -1,7 +1,8 @@
 //! Up to four setups side by side: the one on screen, the user's other ones, and copies set
-//! beside.
+//! beside, which this browser keeps.
 
 use super::compare_words::{field_words, value_words};
+use super::copies::Copies;
 use super::helps::nights;
 use super::prices;
 use super::words::{count, kilograms, money};
@@ -39,13 +40,13 @@ pub struct Found {
 #[derive(Clone, Copy, Default)]
 pub struct Kept {
     chosen: RwSignal<Vec<EntryId>>,
-    copies: RwSignal<Vec<Setup>>,
+    copies: Copies,
     found: RwSignal<Option<Made<Found>>>,
 }
 
 impl Kept {
     fn others(self) -> usize {
-        self.chosen.with(Vec::len) + self.copies.with(Vec::len)
+        self.chosen.with(Vec::len) + self.copies.count()
     }
 
     fn is_full(self) -> bool {
@@ -57,13 +58,14 @@ impl Kept {
 #[must_use]
 pub fn view(app: AppState, kept: Kept) -> AnyView {
     let setups = use_context::<Setups>();
+    kept.copies.follow(setups);
     search(app, setups, kept);
     view! {
         <section class="card" aria-labelledby="compare-title">
             <h2 id="compare-title" tabindex="-1">{t("compare-title")}</h2>
             <p>{t("compare-told")}</p>
             {setups.map(|setups| move || picker(setups, kept))}
-            {move || copies(kept)}
+            {move || copies(setups, kept)}
             {move || {
                 if kept.is_full() {
                     let most = Arg::Count(count(MOST_SETUPS));
@@ -71,7 +73,7 @@ pub fn view(app: AppState, kept: Kept) -> AnyView {
                 } else {
                     quiet_button(Some(Icon::Duplicate), t("compare-copy"), move || {
                         let setup = app.setup.get_untracked();
-                        kept.copies.try_update(|copies| copies.push(setup));
+                        kept.copies.add(setups, setup);
                     })
                 }
             }}
@@ -136,22 +138,24 @@ fn copy_name(index: usize) -> String {
     t_args("compare-copy-name", &[("n", Arg::Count(count(index + 1)))])
 }
 
-/// Copies set beside, to put away again.
-fn copies(kept: Kept) -> Vec<AnyView> {
-    let copies = kept.copies.with(Vec::len);
-    (0..copies)
+/// Copies set beside, to put away again; and a word where they are not kept.
+fn copies(setups: Option<Setups>, kept: Kept) -> AnyView {
+    let buttons: Vec<AnyView> = (0..kept.copies.count())
         .map(|index| {
             let name = copy_name(index);
             let text = t_args("compare-drop", &[("name", Arg::Text(&name))]);
-            quiet_button(Some(Icon::Close), text, move || {
-                kept.copies.try_update(|copies| {
-                    if index < copies.len() {
-                        copies.remove(index);
-                    }
-                });
-            })
+            quiet_button(Some(Icon::Close), text, move || kept.copies.put_away(setups, index))
         })
-        .collect()
+        .collect();
+    let passing = kept
+        .copies
+        .are_passing()
+        .then(|| view! { <p class="notice">{t("compare-copies-passing")}</p> });
+    view! {
+        {buttons}
+        {passing}
+    }
+    .into_any()
 }
 
 fn search(app: AppState, setups: Option<Setups>, kept: Kept) {
@@ -173,10 +177,9 @@ fn search(app: AppState, setups: Option<Setups>, kept: Kept) {
                 }
             });
         }
-        kept.copies.with(|copies| {
-            names.extend((0..copies.len()).map(copy_name));
-            all.extend(copies.iter().cloned());
-        });
+        let copies = kept.copies.get();
+        names.extend((0..copies.len()).map(copy_name));
+        all.extend(copies);
         all.truncate(MOST_SETUPS);
         for (setup, name) in all.iter_mut().zip(names) {
             setup.name = name;

@@ -4,6 +4,7 @@
 pub mod buy;
 pub mod compare;
 pub mod compare_words;
+pub mod copies;
 pub mod helps;
 pub mod prices;
 pub mod stay;

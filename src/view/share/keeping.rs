@@ -239,12 +239,22 @@ impl Setups {
             }
         }
         if !unread.is_empty() {
-            let mut aside = set_aside_before();
-            let stored = set_aside(&mut aside, unread);
-            self.aside.try_set(aside);
-            self.aside_told.try_set(true);
-            let _ = self.book.try_update_value(|book| book.aside_pending = !stored);
+            self.put_aside(unread);
         }
+    }
+
+    /// Sets aside what cannot be read, and tells the user; `false` where it could not be stored
+    /// there, so that what it comes from must not be written over.
+    pub fn put_aside(self, mut unread: Vec<String>) -> bool {
+        let mut aside = set_aside_before();
+        if self.book.try_with_value(|book| book.aside_pending) == Some(true) {
+            unread.extend(self.aside.try_get_untracked().unwrap_or_default());
+        }
+        let stored = set_aside(&mut aside, unread);
+        self.aside.try_set(aside);
+        self.aside_told.try_set(true);
+        let _ = self.book.try_update_value(|book| book.aside_pending = !stored);
+        stored
     }
 
     /// Takes what was set aside out of this browser, because the user says so.

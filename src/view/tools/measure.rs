@@ -128,6 +128,7 @@ pub fn view(app: AppState, calculation: Calculation, bench: Bench) -> AnyView {
         <section class="card" aria-labelledby="measured-title">
             <h2 id="measured-title" tabindex="-1">{t("measured-title")}</h2>
             {result::view(app, bench)}
+            <p><small>{t("measured-kept")}</small></p>
         </section>
     }
     .into_any()
