@@ -9,6 +9,7 @@ use super::offline::Offline;
 use super::outlook::Calculation;
 use super::share::{self, Outcome, Setups};
 use super::state::{AppState, Tab};
+use super::tools::measure;
 use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, toasts};
 use super::{loads, more, outlook, power, start, trip};
 use crate::i18n::Lang;
@@ -82,6 +83,7 @@ fn page(
                         view! {
                             <h1 class="unseen">{t("answer-name")}</h1>
                             {answer::details(answer)}
+                            {measure::in_the_outlook(app, calculation)}
                         }
                             .into_any()
                     }

@@ -85,3 +85,55 @@ test("a number of nights that cannot be is told at the field, and the last good 
   await page.assertSays(/That is not a number/);
   assert.ok((await page.page.locator(".way").count()) > 0, "nothing is lost");
 });
+
+test("a copy set beside shows what a change does, outlives a reload, and is put away", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const page = await Deciding.open(context, server.url);
+  await page.show("Side by side");
+  await page.assertSays(/Choose another setup, or set a copy beside/);
+  await page.press("Set a copy of this one beside");
+  await page.assertSays(/They do not differ/);
+  await page.goTo("Change");
+  await page.main().getByRole("button", { name: "What helps" }).first().click();
+  await page.helps();
+  await page.main().getByRole("button", { name: "Apply" }).first().click();
+  await page.show("Side by side");
+  const copy = page.main().getByRole("columnheader", { name: "Copy 1" });
+  await copy.first().waitFor();
+  await page.assertSays(/Where they differ/);
+  await page.nightbank.reload();
+  await page.show("Side by side");
+  await copy.first().waitFor();
+  await page.assertSays(/Where they differ/);
+  assert.equal(await page.main().getByText(/gone once the page is closed/).count(), 0);
+  await page.press("Put away: Copy 1");
+  await copy.first().waitFor({ state: "detached" });
+  await page.nightbank.reload();
+  await page.show("Side by side");
+  await page.assertSays(/Choose another setup, or set a copy beside/);
+  watch.assertClean(server.origin);
+});
+
+test("copies that cannot be kept say so", async (t) => {
+  const { context } = await freshContext(t, browser);
+  await context.addInitScript(() => {
+    const refuse = () => {
+      throw new DOMException("denied", "SecurityError");
+    };
+    for (const name of ["localStorage", "sessionStorage"]) Object.defineProperty(window, name, { get: refuse });
+  });
+  const page = await Deciding.open(context, server.url);
+  await page.show("Side by side");
+  await page.press("Set a copy of this one beside");
+  await page.assertSays(/gone once the page is closed/);
+  await page.main().getByRole("columnheader", { name: "Copy 1" }).first().waitFor();
+});
+
+test("the answer says how far unmeasured figures could move it, and leads to the bench", async (t) => {
+  const { context } = await freshContext(t, browser);
+  const page = await Deciding.open(context, server.url);
+  await page.settled();
+  await page.assertSays(/Your figures may be off by ±/);
+  await page.press("See what to measure first");
+  await page.assertSays(/Measure this first/);
+});

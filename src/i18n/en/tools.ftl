@@ -301,4 +301,6 @@ unknown-moves = Your figures may be off by ±{ $error } a day all together. With
 unknown-same = Your figures may be off by ±{ $error } a day all together. It lasts { $nights } nights in nine cases of ten either way.
 unknown-row = { $energy } a day, ±{ $error } ({ $how }): { $part } of what is unsure
 unknown-measure = Measure it
+unknown-outlook-title = How far your own figures could move this
+unknown-outlook-measure = See what to measure first
 unknown-measure-name = Measure: { $name }

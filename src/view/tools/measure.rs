@@ -6,6 +6,7 @@ mod result;
 mod unknown;
 
 pub use readings::Readings;
+pub use unknown::in_the_outlook;
 
 use crate::view::change::focus;
 use crate::view::lang::{key, t};

@@ -1,9 +1,10 @@
-//! Which load to measure first: how far the unmeasured ones could move the answer.
+//! Which load to measure first: how far the unmeasured ones could move the answer, on the bench and
+//! beside the answer.
 
 use super::Bench;
 use crate::advice::trial::Outcome;
 use crate::advice::unknowns::{Unknown, UnknownsJob};
-use crate::forecast::SkyAndAir;
+use crate::forecast::{Odds, SkyAndAir};
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::units::WattHours;
@@ -11,6 +12,7 @@ use crate::view::change::helps::nights;
 use crate::view::change::stay::essence;
 use crate::view::change::words::name_of;
 use crate::view::change::work::{Stage, Turns, play_after};
+use crate::view::change::{Deciding, Part};
 use crate::view::lang::{percent, t, t_args, watt_hours};
 use crate::view::loads::learned_name;
 use crate::view::outlook::{Calculation, Made};
@@ -40,13 +42,17 @@ pub struct Found {
 /// What is known, kept while other parts of the page are shown.
 pub type Kept = RwSignal<Option<Made<Found>>>;
 
-fn follow(app: AppState, calculation: Calculation, kept: Kept) {
+/// Plays it for every setup, once `ready`.
+fn follow(app: AppState, calculation: Calculation, kept: Kept, ready: Signal<bool>) {
     let turns = Turns::default();
     let about = Memo::new(move |_| app.setup.with(essence));
     Effect::new(move |before: Option<()>| {
         let setup = about.get();
         let turn = turns.begin();
         let Some(climate) = calculation.climate.get() else { return };
+        if !ready.get() {
+            return;
+        }
         if setup.enabled_loads().next().is_none() {
             kept.try_set(None);
             return;
@@ -81,45 +87,73 @@ fn follow(app: AppState, calculation: Calculation, kept: Kept) {
 /// The section; empty where everything is known well enough.
 pub(super) fn view(app: AppState, calculation: Calculation, bench: Bench) -> AnyView {
     let kept = bench.unknown;
-    follow(app, calculation, kept);
+    follow(app, calculation, kept, Signal::stored(true));
     view! { {move || kept.get().and_then(|found| section(bench, &found.0))} }.into_any()
 }
 
+/// How far the figures nobody has measured could move the answer, beside the answer; empty while
+/// it is not known and where everything is known well enough.
+#[must_use]
+pub fn in_the_outlook(app: AppState, calculation: Calculation) -> AnyView {
+    let Some(deciding) = use_context::<Deciding>() else { return ().into_any() };
+    let kept = deciding.bench.unknown;
+    // The odds of the answer itself come first.
+    let settled = Memo::new(move |_| {
+        calculation.odds.with(|odds| odds.as_ref().is_some_and(Odds::is_complete))
+    });
+    follow(app, calculation, kept, settled.into());
+    let about = Memo::new(move |_| app.setup.with(essence));
+    let shown = move || {
+        // What was found for the setup before an edit would stand beside another answer.
+        let found = kept.get().filter(|found| about.with(|about| *about == found.0.essence))?;
+        let moves = moves(&found.0).filter(|_| !worth_measuring(&found.0).is_empty())?;
+        Some(view! {
+            <section class="card" aria-labelledby="unknown-outlook-title">
+                <h2 id="unknown-outlook-title">{t("unknown-outlook-title")}</h2>
+                <p>{moves}</p>
+                {quiet_button(None, t("unknown-outlook-measure"), move || {
+                    deciding.show(app, Part::Measure);
+                })}
+            </section>
+        })
+    };
+    view! { {shown} }.into_any()
+}
+
+fn worth_measuring(found: &Found) -> Vec<&Unknown> {
+    found.ranking.iter().filter(|unknown| unknown.part_frac >= WORTH_FRAC).collect()
+}
+
+/// Between how many nights the answer could lie, in words; `None` until all of it is played.
+fn moves(found: &Found) -> Option<String> {
+    let ([higher, _, lower], Stage::Done) = (found.outcomes.as_slice(), found.stage) else {
+        return None;
+    };
+    let all = watt_hours(found.likely_error);
+    let horizon = higher.lasting_frac.len();
+    let (few, many) = (nights(higher.nights_sure, horizon), nights(lower.nights_sure, horizon));
+    Some(if few == many {
+        t_args("unknown-same", &[("error", Arg::Text(&all)), ("nights", Arg::Text(&few))])
+    } else {
+        t_args(
+            "unknown-moves",
+            &[("error", Arg::Text(&all)), ("few", Arg::Text(&few)), ("many", Arg::Text(&many))],
+        )
+    })
+}
+
 fn section(bench: Bench, found: &Found) -> Option<AnyView> {
-    let worth: Vec<&Unknown> =
-        found.ranking.iter().filter(|unknown| unknown.part_frac >= WORTH_FRAC).collect();
+    let worth = worth_measuring(found);
     if worth.is_empty() {
         return None;
     }
     let rows: Vec<AnyView> =
         worth.into_iter().take(FIRST).map(|unknown| row(bench, found, unknown)).collect();
-    let all = watt_hours(found.likely_error);
-    let moves = match found.outcomes.as_slice() {
-        [higher, _, lower] if found.stage == Stage::Done => {
-            let horizon = higher.lasting_frac.len();
-            let (few, many) =
-                (nights(higher.nights_sure, horizon), nights(lower.nights_sure, horizon));
-            let text = if few == many {
-                t_args("unknown-same", &[("error", Arg::Text(&all)), ("nights", Arg::Text(&few))])
-            } else {
-                t_args(
-                    "unknown-moves",
-                    &[
-                        ("error", Arg::Text(&all)),
-                        ("few", Arg::Text(&few)),
-                        ("many", Arg::Text(&many)),
-                    ],
-                )
-            };
-            Some(text)
-        }
-        _ => None,
-    };
     Some(
         view! {
             <section class="card" aria-labelledby="unknown-title">
                 <h2 id="unknown-title">{t("unknown-title")}</h2>
-                <p>{moves.unwrap_or_else(|| t("change-working"))}</p>
+                <p>{moves(found).unwrap_or_else(|| t("change-working"))}</p>
                 <ol class="unknowns">{rows}</ol>
             </section>
         }
