@@ -93,6 +93,45 @@ fn stated_uncertainty_covers_the_truth() {
     assert!(off.abs() < 0.04, "biased by {off}");
 }
 
+/// Charge counted since full, and voltages after a rest, recover a known factor as a state of charge
+/// does: noise of 2 % of the charge, of 0.02 V (a cheap voltmeter; common practice, no source).
+#[test]
+fn counted_charge_and_rested_voltages_recover_the_factor() {
+    let setup = known_weather(van());
+    let bank = &setup.bank;
+    let capacity = bank.aged_capacity();
+    let curve = OpenCircuit::new(bank.chemistry, bank.system, capacity);
+    let truth = (1.3, 0.9);
+    let seeds = 30_u64;
+    let noise = Normal::new(0.0, 1.0).expect("positive");
+    for counted in [true, false] {
+        let (mut within, mut mean) = (0, 0.0);
+        for seed in 0..seeds {
+            let mut rng = Pcg32::seed_from_u64(100 + seed);
+            let mut readings = log(&setup, truth, &EVENING_AND_MORNING, 1e-9, seed);
+            for reading in &mut readings {
+                let ReadingKind::StateOfCharge { soc_frac } = reading.kind else { unreachable!() };
+                let off: f64 = rng.sample(noise);
+                reading.kind = if counted {
+                    let used = capacity * ((1.0 - soc_frac) * (1.0 + 0.02 * off));
+                    ReadingKind::Used { amp_hours: used }
+                } else {
+                    let volts = Volts(curve.volts(soc_frac).0 + 0.02 * off);
+                    ReadingKind::Voltage { volts, rested: Hours(6.0) }
+                };
+            }
+            let fit = fitted(&setup, readings);
+            let use_factor = fit.use_factor;
+            within += i32::from((use_factor.value - truth.0).abs() <= 2.0 * use_factor.sd);
+            mean += use_factor.value / seeds as f64;
+            assert!(fit.is_consistent(), "{fit:?}");
+        }
+        assert!(within >= 26, "counted {counted}: {within} of {seeds}");
+        let allowed = if counted { 0.03 } else { 0.08 };
+        assert!((mean - truth.0).abs() < allowed, "counted {counted}: {mean}");
+    }
+}
+
 #[test]
 fn readings_of_one_night_tell_consumption_and_not_sun() {
     let setup = van();

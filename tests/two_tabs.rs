@@ -63,7 +63,7 @@ impl World {
 
     fn take(&mut self, step: Step) {
         // Several changes may fall into one millisecond.
-        self.clock_ms += u64::from(self.typed % 3 == 0);
+        self.clock_ms += u64::from(self.typed.is_multiple_of(3));
         match step {
             Step::Type { tab, setup } => {
                 let entries = self.tabs[tab].library.entries();
