@@ -129,6 +129,28 @@ test("copies that cannot be kept say so", async (t) => {
   await page.main().getByRole("columnheader", { name: "Copy 1" }).first().waitFor();
 });
 
+test("stored copies that do not read are set aside whole, those of a newer version are left alone", async (t) => {
+  for (const [text, keeps] of [
+    ["{ cut off", false],
+    ['{"format":"nightbank","schema":999,"setups":[]}', true],
+  ]) {
+    const { context } = await freshContext(t, browser);
+    await context.addInitScript((text) => {
+      if (!sessionStorage.getItem("put")) localStorage.setItem("nightbank.compared", text);
+      sessionStorage.setItem("put", "1");
+    }, text);
+    const page = await Deciding.open(context, server.url);
+    await page.show("Side by side");
+    await page.press("Set a copy of this one beside");
+    await page.main().getByRole("columnheader", { name: "Copy 1" }).first().waitFor();
+    const stored = (key) => page.page.evaluate((key) => localStorage.getItem(key), key);
+    assert.equal((await stored("nightbank.compared")) === text, keeps, text);
+    const aside = JSON.parse((await stored("nightbank.set-aside")) ?? "[]");
+    assert.deepEqual(aside, keeps ? [] : [text]);
+    assert.equal(await page.main().getByText(/gone once the page is closed/).count(), keeps ? 1 : 0);
+  }
+});
+
 test("the answer says how far unmeasured figures could move it, and leads to the bench", async (t) => {
   const { context } = await freshContext(t, browser);
   const page = await Deciding.open(context, server.url);
