@@ -17,7 +17,7 @@ pub enum Lang {
 impl Lang {
     /// Languages whose texts exist, in the order they are offered. A language joins when its folder
     /// beside `en` is complete.
-    pub const OFFERED: &'static [Self] = &[Self::En];
+    pub const OFFERED: &'static [Self] = &Self::ALL;
 
     /// All languages the page is made for.
     pub const ALL: [Self; 4] = [Self::En, Self::De, Self::Fr, Self::Nl];

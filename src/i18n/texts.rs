@@ -10,17 +10,17 @@ macro_rules! files {
     };
 }
 
-/// English, built in: every key the page uses is here. Other languages have files of these names.
-pub const ENGLISH: &[(&str, &str)] = files![
-    "page.ftl",
-    "widgets.ftl",
+/// The English the page starts with: the answer, and what may be told at any time.
+pub const ENGLISH_START: &[(&str, &str)] =
+    files!["page.ftl", "notices.ftl", "widgets.ftl", "answer.ftl", "chart.ftl", "catalogue.ftl",];
+
+/// The English of the parts that are fetched when needed. Every key the page uses is in one of the
+/// two; other languages have the same keys.
+pub const ENGLISH_REST: &[(&str, &str)] = files![
     "loads.ftl",
     "power.ftl",
     "trip.ftl",
-    "answer.ftl",
     "safety.ftl",
-    "catalogue.ftl",
-    "chart.ftl",
     "change.ftl",
     "tools.ftl",
     "share.ftl",
@@ -44,12 +44,18 @@ pub struct Texts {
 }
 
 impl Texts {
-    /// English only.
+    /// The English the page starts with.
     #[must_use]
     pub fn english() -> Self {
         let mut faults = Vec::new();
-        let english = bundle(Lang::En, ENGLISH.iter().map(|(_, text)| *text), &mut faults);
+        let mut english = empty(Lang::En);
+        ENGLISH_START.iter().for_each(|(_, text)| add(&mut english, text, &mut faults));
         Self { lang: Lang::En, own: None, english, faults }
+    }
+
+    /// Adds English texts, such as [`ENGLISH_REST`].
+    pub fn add_english(&mut self, files: &[(&str, &str)]) {
+        files.iter().for_each(|(_, text)| add(&mut self.english, text, &mut self.faults));
     }
 
     /// Texts of `lang` from Fluent `sources`, English behind them. Lines that are not Fluent are
@@ -58,7 +64,8 @@ impl Texts {
     pub fn new(lang: Lang, sources: &[&str]) -> Self {
         let mut texts = Self::english();
         if lang != Lang::En {
-            texts.own = Some(bundle(lang, sources.iter().copied(), &mut texts.faults));
+            let own = texts.own.insert(empty(lang));
+            sources.iter().for_each(|source| add(own, source, &mut texts.faults));
             texts.lang = lang;
         }
         texts
@@ -93,28 +100,25 @@ impl Texts {
     }
 }
 
-fn bundle<'a>(
-    lang: Lang,
-    sources: impl Iterator<Item = &'a str>,
-    faults: &mut Vec<String>,
-) -> FluentBundle<FluentResource> {
+fn empty(lang: Lang) -> FluentBundle<FluentResource> {
     let id: LanguageIdentifier = lang.code().parse().unwrap_or_default();
     let mut bundle = FluentBundle::new(vec![id]);
     // Marks around every value would end up in titles, file names and copied text.
     bundle.set_use_isolating(false);
-    for source in sources {
-        let resource = match FluentResource::try_new(source.to_owned()) {
-            Ok(resource) => resource,
-            Err((resource, errors)) => {
-                faults.extend(errors.iter().map(|error| format!("{}: {error}", lang.code())));
-                resource
-            }
-        };
-        if let Err(errors) = bundle.add_resource(resource) {
-            faults.extend(errors.iter().map(|error| format!("{}: {error}", lang.code())));
-        }
-    }
     bundle
+}
+
+fn add(bundle: &mut FluentBundle<FluentResource>, source: &str, faults: &mut Vec<String>) {
+    let resource = match FluentResource::try_new(source.to_owned()) {
+        Ok(resource) => resource,
+        Err((resource, errors)) => {
+            faults.extend(errors.iter().map(ToString::to_string));
+            resource
+        }
+    };
+    if let Err(errors) = bundle.add_resource(resource) {
+        faults.extend(errors.iter().map(ToString::to_string));
+    }
 }
 
 fn find(
@@ -143,7 +147,10 @@ mod tests {
 
     #[test]
     fn english_is_sound() {
-        assert_eq!(Texts::english().faults(), &[] as &[String]);
+        let mut texts = Texts::english();
+        texts.add_english(ENGLISH_REST);
+        assert_eq!(texts.faults(), &[] as &[String]);
+        assert_ne!(texts.text("loads-title", &[]), "loads-title");
     }
 
     #[test]

@@ -3,7 +3,6 @@
 //! The texts live in the thread, not in a signal: when the language changes the whole page is
 //! built again (see [`crate::view::App`]), so a call of [`t`] is a plain look-up.
 
-use crate::i18n::texts::ENGLISH;
 use crate::i18n::{Arg, Lang, Texts};
 use crate::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
 use js_sys::{Array, Function, Intl, Object, Reflect};
@@ -19,6 +18,8 @@ const UNIT_SPACE: char = '\u{202f}';
 
 struct Words {
     texts: Texts,
+    /// English that came with parts of the page, put in force once.
+    parts: Vec<&'static str>,
     locale: String,
     formats: HashMap<Format, Function>,
 }
@@ -41,6 +42,7 @@ fn words() -> Rc<RefCell<Words>> {
         Rc::clone(slot.borrow_mut().get_or_insert_with(|| {
             Rc::new(RefCell::new(Words {
                 texts: Texts::english(),
+                parts: Vec::new(),
                 locale: locale_for(Lang::En),
                 formats: HashMap::new(),
             }))
@@ -66,6 +68,18 @@ pub fn t(key: &str) -> String {
 #[must_use]
 pub fn t_args(key: &str, args: &[(&str, Arg<'_>)]) -> String {
     words().borrow().texts.text(key, args)
+}
+
+/// Adds English that comes with a part of the page; files that are there already add nothing.
+pub fn add_english(files: &[(&'static str, &'static str)]) {
+    let words = words();
+    let mut words = words.borrow_mut();
+    for file in files {
+        if !words.parts.contains(&file.1) {
+            words.parts.push(file.1);
+            words.texts.add_english(&[*file]);
+        }
+    }
 }
 
 /// The language in force.
@@ -101,17 +115,17 @@ fn locale_for(lang: Lang) -> String {
 ///
 /// Tells in a word what failed; the texts in force stay.
 pub async fn switch_to(lang: Lang) -> Result<(), String> {
-    let mut sources = Vec::new();
-    if lang != Lang::En {
-        for (file, _) in ENGLISH {
-            sources.push(fetch_text(&format!("i18n/{}/{file}", lang.code())).await?);
-        }
-    }
-    let sources: Vec<&str> = sources.iter().map(String::as_str).collect();
-    let texts = Texts::new(lang, &sources);
+    let source = match lang {
+        Lang::En => String::new(),
+        _ => fetch_text(&format!("i18n/{}.ftl", lang.code())).await?,
+    };
+    let texts = Texts::new(lang, &[source.as_str()]);
     let words = words();
     let mut words = words.borrow_mut();
     words.texts = texts;
+    for part in words.parts.clone() {
+        words.texts.add_english(&[("", part)]);
+    }
     words.locale = locale_for(lang);
     words.formats.clear();
     if let Some(root) = web_sys::window()

@@ -3,7 +3,6 @@ loads-title = What you use
 loads-none = Nothing here yet. Add what you have on board: two taps each.
 loads-add = Add an appliance
 loads-full = The list holds { $most } appliances at most.
-load-unnamed = Appliance without a name
 load-count-it = Count { $name } in
 load-deleted = Deleted: { $name }
 load-name = Name

@@ -29,6 +29,9 @@ look-dark = Lamplight
 look-dim = Dim red
 lang-legend = Language
 glossary-title = Words of the trade
+part-coming = Fetching this part…
+part-failed = This part could not be fetched. The rest of the page works on.
+part-again = Try again
 about-title = About the figures
 about-text = Every figure here is an estimate from what you typed. Follow the makers' manuals and the rules of your country, and have heavy-current and mains work checked by someone licensed for it.
 

@@ -1,0 +1,65 @@
+# Told on any part of the page: setups, links, files and storage; the panel of last resort.
+notice-close = Schließen
+notice-understood = Verstanden
+adjusted = { $n ->
+    [one] Ein Wert lag außerhalb der Grenzen und wurde angepasst.
+   *[other] { $n } Werte lagen außerhalb der Grenzen und wurden angepasst.
+}
+preview-told = Du siehst ein Setup aus einem Link: { $name }.
+preview-safe = Deine eigenen Setups bleiben unberührt. Probiere, was du magst; gespeichert wird davon nichts, bis du es behältst.
+preview-keep = Als eins von meinen behalten
+preview-back = Zurück zu meinen
+preview-back-example = Zurück zum Beispiel
+preview-kept = Zu deinen Setups gelegt.
+preview-left = Das Setup aus dem Link ist verlassen, samt deinen Änderungen daran.
+link-empty = Darin ist kein Link.
+link-truncated = Das Ende dieses Links fehlt. Kopiere den Link selbst noch einmal, nicht seinen gekürzten Text mit Punkten. Von deinen Daten wurde nichts angetastet.
+link-newer = Dieser Link stammt von einer neueren Version der Seite. Lade die Seite mit Netz neu, um sie zu aktualisieren. Von deinen Daten wurde nichts angetastet.
+link-corrupt = Dieser Link wurde unterwegs verändert oder gehört nicht zu dieser Seite. Bitte noch einmal darum, oder um die Datei. Von deinen Daten wurde nichts angetastet.
+kept-blocked = Dieser Browser speichert nichts für diese Seite. Was du eingibst, bleibt nur, bis du sie schließt.
+kept-not-written = Die letzten Änderungen ließen sich nicht speichern: Der Speicher dieses Browsers ist voll oder verweigert es. Sie bleiben nur, bis du die Seite schließt.
+kept-newer = Was hier gespeichert ist, stammt von einer neueren Version der Seite und bleibt, wie es ist. Lade die Seite neu, um sie zu aktualisieren; bis dahin bleiben Änderungen nur, bis du die Seite schließt.
+kept-take-along = Als Link oder Datei mitnehmen
+kept-beside = Dasselbe Setup wurde auch in einem anderen Tab geändert. Beide Fassungen bleiben erhalten; die frühere heißt jetzt { $names }.
+aside-told = Etwas hier Gespeichertes ließ sich nicht lesen. Es wurde unverändert beiseitegelegt, nicht gelöscht.
+aside-download = Als Datei speichern
+ios-storage = Browser auf diesem Gerät löschen, was eine Seite gespeichert hat, wenn du sie sieben Nutzungstage lang nicht besuchst, und eine Seite auf dem Startbildschirm hat einen eigenen Speicher. Speichere unter „Mehr“ einen Link oder eine Datei: So kannst du auch mit deinen Setups umziehen.
+setups-deleted = { $name } ist gelöscht.
+setups-full = Es ist Platz für 16 Setups. Lösche eins, das du nicht mehr brauchst, oder speichere es vorher als Datei.
+setups-gone = Dieses Setup ist weg; vielleicht hat ein anderer Tab es gelöscht.
+setup-nameless = Setup ohne Namen
+setup-example = Beispiel
+setup-outline = { $n ->
+    [one] { $n } Gerät
+   *[other] { $n } Geräte
+}, { $capacity }
+setup-outline-sun = { $peak } Solar
+file-added = { $n ->
+    [one] Aus der Datei hinzugefügt: { $names }.
+   *[other] { $n } Setups aus der Datei hinzugefügt: { $names }.
+}
+file-no-room = { $n ->
+    [one] Ein weiteres fand keinen Platz: { $limit } Setups sind die Grenze.
+   *[other] { $n } weitere fanden keinen Platz: { $limit } Setups sind die Grenze.
+}
+file-ignored = { $n ->
+    [one] Ein Feld ist hier unbekannt und wurde weggelassen: { $fields }.
+   *[other] { $n } Felder sind hier unbekannt und wurden weggelassen: { $fields }.
+}
+file-unread = Die Datei ließ sich nicht vom Gerät lesen.
+file-not-saved = Der Browser wollte keine Datei daraus machen.
+file-empty = Die Datei ist leer.
+file-too-large = Die Datei hat { $size } MiB; kein Setup braucht mehr als { $limit }. Sie wurde nicht geöffnet.
+file-not-json = Die Datei ist beschädigt oder von anderer Art: Das Lesen endete in Zeile { $line }, Zeichen { $column }. Nichts daraus wurde übernommen.
+file-other-format = Das ist keine Datei von Nightbank. Nichts daraus wurde übernommen.
+file-newer = Die Datei stammt von einer neueren Version der Seite. Lade die Seite mit Netz neu, um sie zu aktualisieren.
+file-no-setups = In der Datei ist kein Setup.
+file-too-many = Die Datei enthält { $n } Setups, mehr als eine Datei haben darf. Nichts daraus wurde übernommen.
+file-wrong-value = Setup { $n } der Datei hat einen Wert von falscher Art ({ $why }). Nichts daraus wurde übernommen.
+recovery-title = Nightbank ist stehen geblieben
+recovery-text = In der Seite selbst ging etwas schief. Deine Setups sind sicher: Lade die Seite neu, oder nimm sie vorher mit.
+recovery-reload = Seite neu laden
+recovery-file = Meine Setups als Datei speichern
+recovery-link = Das angezeigte Setup als Link:
+recovery-empty = Mit leerem Setup laden, falls sie wieder stehen bleibt
+load-unnamed = Gerät ohne Namen

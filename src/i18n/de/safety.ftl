@@ -1,0 +1,27 @@
+# Cautions, shown where they apply.
+caution-cold = Kaltes Lithium.
+caution-cold-text = Laden unter 0 °C schädigt LiFePO4-Zellen dauerhaft. Sagt der Hersteller nichts anderes und ist die Batterie nicht beheizt, muss das Batteriemanagementsystem (BMS) das Laden stoppen. Achte auf die Temperatur der Zellen, nicht auf die der Luft.
+caution-hydrogen = Wasserstoff.
+caution-hydrogen-text = Bleibatterien geben beim Laden explosiven Wasserstoff ab, verschlossene ebenfalls, wenn sie überladen werden. Setze sie in einen Kasten mit Entlüftung ins Freie, halte Funken fern und lade nie eine gefrorene Batterie.
+caution-fuse = Sicherung an der Batterie.
+caution-fuse-text = Ein Kurzschluss kann Tausende Ampere ziehen und einen Brand auslösen. Jede Plusleitung braucht nahe an der Batterie eine Sicherung, die zum Kabel passt. Nimm Ringe ab, decke die Pole ab, klemme zuerst Minus ab. Bist du unsicher, lass es machen.
+caution-roof = Dach und Module.
+caution-roof-text = Solarmodule stehen unter Spannung, sobald Licht darauf fällt: Decke sie ab, bevor du sie anschließt. Arbeite auf einem Dach nur gegen Absturz gesichert, und befestige Module nach der Anleitung ihres Herstellers. Meist wird zuerst die Batterie an den Regler angeschlossen und das Modul zuletzt.
+caution-mains = Netzspannung.
+caution-mains-text = Ein Wechselrichter erzeugt Netzspannung, die töten kann. Feste Installation, Erdung und Fehlerstromschutz richten sich nach der Anleitung des Herstellers und den nationalen Vorschriften und gehören in die Hände zugelassener Fachleute. Lass ihn nie in einen Landstromanschluss zurückspeisen.
+caution-co = Kohlenmonoxid.
+caution-co-text = Heizungen, Kocher und Generatoren können töten, ohne dass man etwas riecht. Halte Lüftungen und Abgaswege frei, betreibe Generatoren im Freien und fern von Öffnungen, und baue einen Kohlenmonoxid-Melder ein. Heize nie mit einem Kocher.
+caution-medical = Gesundheit geht vor.
+caution-medical-text = Diese Schätzung ist keine Garantie. Halte eine zweite Stromquelle bereit für ein Gerät, an dem jemandes Gesundheit hängt, und frage dessen Lieferanten und deine Ärztin oder deinen Arzt, bevor du dich auf eine Batterie verlässt.
+caution-alternator = Lichtmaschine.
+caution-alternator-text = Eine große Lithiumbatterie kann so viel Strom ziehen, dass die Lichtmaschine überhitzt. Begrenze den Strom auf das, was der Fahrzeughersteller erlaubt, und lass nie einen Motor in einem geschlossenen Raum laufen.
+caution-cable = Heiße Kabel.
+caution-cable-text = Dünne oder lange Kabel und lockere Klemmen werden bei hohem Strom heiß. Wähle den Querschnitt nach Strom und Spannungsabfall, und lass Arbeiten an Leitungen mit hohem Strom prüfen.
+caution-mixed = Gleiches mit Gleichem.
+caution-mixed-text = Verbinde nur Batterien gleicher Art, Größe und gleichen Alters, so wie ihr Hersteller es erlaubt.
+caution-food = Essen kühl halten.
+caution-food-text = Verderbliches braucht 5 °C oder weniger. Leg ein Thermometer in den Kühlschrank, bevor du ihn wärmer stellst, und wirf weg, was warm geworden ist.
+caution-safety = Lass an, was dich schützt.
+caution-safety-text = Gas-, Rauch- und Kohlenmonoxid-Melder, Schlösser und medizinische Geräte bleiben an. Schalte nur ab, woran niemandes Sicherheit hängt.
+caution-meter = Messgerät in Reihe.
+caution-meter-text = Ein auf Ampere gestelltes Messgerät ist ein Kurzschluss, wenn es beide Pole einer Batterie berührt: Es kann platzen und brennen. Schalte zuerst ab, trenne die Plusleitung hinter ihrer Sicherung auf, nutze den 10-A-Eingang nur unter 10 A und stecke die Messleitungen danach wieder zurück.

@@ -1,0 +1,87 @@
+# Where and when.
+trip-title = Wo und wann
+place-title = Ort
+place-search = Anderer Ort
+place-search-hint = Stadt, oder 52.1, 5.2
+place-found = { $n ->
+    [one] Ein Ort gefunden.
+   *[other] { $n } Orte gefunden.
+}
+place-none = Kein solcher Ort in der Liste. Versuche eine größere Stadt in der Nähe oder Koordinaten wie 52.1, 5.2.
+place-near = bei { $town }
+place-clock-set = Die Uhr am Platz wurde passend zum Ort auf { $offset } gestellt.
+place-figures = Koordinaten und Höhe
+place-latitude = Breitengrad
+place-latitude-hint = Südlich des Äquators negativ.
+place-longitude = Längengrad
+place-longitude-hint = Westlich von Greenwich negativ.
+place-altitude = Höhe über dem Meer
+place-altitude-hint = Auf { $height } genau genügt.
+short-north = N
+short-south = S
+short-east = E
+short-west = W
+coordinates-only-one = Breiten- oder Längengrad fehlt. Gib beide an, etwa 52.1, 5.2.
+coordinates-unclear = Es ist nicht klar, welche Zahl Breite und welche Länge ist. Versuche 52.1, 5.2 oder 52.1 N 5.2 E.
+coordinates-letter-o = Der Buchstabe O kann Osten oder Westen bedeuten. Nimm E oder W.
+coordinates-sixtieths = Minuten und Sekunden gehen von 0 bis 59.
+coordinates-latitude = Der Breitengrad geht von -90 bis 90.
+coordinates-longitude = Der Längengrad geht von -180 bis 180.
+locate = Wo ich gerade bin
+locate-asking = Frage das Gerät …
+locate-refused = Der Standort wurde nicht freigegeben. Gib stattdessen einen Ort ein.
+locate-failed = Das Gerät weiß nicht, wo es ist. Gib stattdessen einen Ort ein.
+locate-timed-out = Die Ortung hat zu lange gedauert. Versuche es unter freiem Himmel noch einmal oder gib einen Ort ein.
+locate-hint = Wird nur abgefragt, wenn du tippst, auf etwa 10 km gerundet und bleibt auf diesem Gerät.
+locate-missing = Dieser Browser gibt der Seite keinen Standort. Gib stattdessen einen Ort ein.
+
+dates-title = Reisetage
+dates-arrival = Ankunft
+dates-nights = Nächte
+dates-hour = Ankunft um
+dates-offset = Uhr vor UTC
+dates-offset-hint = Mitteleuropa: 1 im Winter, 2 in der Sommerzeit.
+dates-clock-device = Wie dieses Gerät an dem Tag: { $utc }
+dates-clock-longitude = Nach dem Längengrad: { $utc }
+dates-from-to = Von { $from } bis { $to }.
+
+days-title = Tag für Tag
+days-hint = Lass einen Tag auf „Nicht bekannt“, dann spielt die Vorhersage das Wetter des Ortes durch. Fahren und Landstrom folgen dem Plan unter „Strom“, wo nichts anderes angegeben ist.
+days-more = { $n ->
+    [one] { $n } weiteren Tag zeigen
+   *[other] { $n } weitere Tage zeigen
+}
+days-all = Himmel an allen Tagen
+day-sky = Himmel
+sky-unknown = Nicht bekannt
+sky-typical = Monatsdurchschnitt
+sky-clear = Klar
+sky-mixed = Sonne und Wolken
+sky-dull = Trüb
+sky-sun = Wie vorhergesagt
+day-sun = Sonne an dem Tag
+day-drive = Fahrt
+day-hook-up = Landstrom
+day-hook-up-yes = Ja
+day-hook-up-no = Nein
+as-planned = wie geplant
+
+climate-title = Sonne und Luft
+climate-air-region = Luft ohne geprüfte Quelle geschätzt für { $name }, { $distance } km entfernt, auf die Höhe hier umgerechnet: im Monatsmittel auf etwa 2 °C genau, einzelne Tage weichen viel stärker ab.
+climate-air-latitude = Luft nur nach Breitengrad und Höhe geschätzt: kann um 5 °C und mehr danebenliegen.
+climate-impossible = Kein Himmel kann das liefern, was für { $months } eingegeben wurde. Stattdessen zählt der nächste mögliche Wert.
+climate-months = Monat für Monat
+climate-months-caption = Sonne am Tag auf ebener Fläche, und Mittel der Luft
+climate-month = Monat
+climate-own-sun = Eigene Werte für die Sonne
+climate-own-sun-hint = Sonne auf ebener Fläche, aus beliebiger Quelle. Spitzensonnenstunden (peak sun hours) am Tag sind dasselbe wie kWh/m² am Tag. Leere Monate behalten den eingebauten Wert.
+own-sun-unit = Meine Werte sind
+own-sun-daily = kWh/m² am Tag
+own-sun-monthly = kWh/m² im Monat
+climate-usual = Eingebaut: { $amount }
+climate-own-air = Luft, Mittel von Tag und Nacht
+climate-ground = Licht vom Boden
+climate-ground-kind = Der Boden ist
+ground-grass = Gras
+ground-sand = Sand
+ground-snow = Neuschnee

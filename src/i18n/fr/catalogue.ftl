@@ -1,0 +1,174 @@
+# Names of the appliances in the catalogue, one message per key.
+
+## Cold
+app-fridge-compressor-small = Frigo à compression, 40–60 L
+app-fridge-compressor-large = Frigo à compression, 80–130 L
+app-coolbox-compressor = Glacière à compression, 30–45 L
+app-freezer = Congélateur, 12 V
+app-coolbox-thermoelectric = Glacière thermoélectrique
+app-fridge-absorption-control = Frigo à absorption au gaz : électronique
+app-fridge-absorption-element = Frigo à absorption : résistance 12 V, en roulant seulement
+app-fridge-vent-fans = Ventilateurs d’aération du frigo
+app-fridge-drawer = Frigo tiroir, 20–30 L
+app-fridge-household = Frigo domestique, secteur
+app-ice-maker = Machine à glaçons
+
+## Heating
+app-heater-diesel = Chauffage à air gazole ou essence : ventilateur
+app-heater-diesel-start = Chauffage gazole ou essence : bougie au démarrage
+app-heater-gas-blown = Chauffage au gaz à air pulsé : ventilateur
+app-furnace-blower = Générateur d’air chaud au propane : soufflerie
+app-boiler-wet = Chauffage central à eau : chaudière et pompe
+app-water-heater-ignition = Chauffe-eau : allumage, vanne antigel
+app-electric-blanket = Couverture chauffante, 12 V
+app-fan-heater-12v = Chauffage soufflant, 12 V
+app-heater-mains = Chauffage électrique, secteur
+app-underfloor-heating = Plancher chauffant électrique
+app-water-heater-electric = Chauffe-eau électrique, secteur
+app-heated-seat-pad = Coussin de siège chauffant
+app-tank-heater-pads = Tapis chauffants pour réservoirs et tuyaux
+app-pellet-stove = Poêle à granulés : ventilateur et alimentation
+
+## Air
+app-roof-fan = Ventilateur de toit
+app-desk-fan = Ventilateur de table ou à pince, 12 V
+app-evaporative-cooler = Rafraîchisseur à évaporation
+app-air-con-roof = Climatiseur, secteur
+app-air-con-12v = Climatiseur, 12 V
+app-extractor-hood = Hotte de cuisine
+app-dehumidifier = Déshumidificateur
+app-air-purifier = Purificateur d’air
+
+## Water
+app-pump-diaphragm = Pompe à eau à membrane
+app-pump-submersible = Pompe à eau immergée
+app-toilet-flush = Pompe de chasse d’eau
+app-macerator = Broyeur ou pompe de vidange
+app-shower-booster = Surpresseur de douche, douche extérieure
+app-shower-drain-pump = Pompe d’évacuation de douche
+app-water-purifier = Purificateur d’eau, UV
+
+## Light
+app-led-spot = Lampe LED
+app-led-strip = Ruban LED, par mètre
+app-awning-light = Éclairage d’auvent, LED
+app-halogen-lamp = Lampe halogène, 10 W
+app-fluorescent-tube = Tube fluorescent, 8–13 W
+app-night-light = Veilleuse, éclairage de marchepied
+app-reading-light = Liseuse
+app-string-lights = Guirlande lumineuse
+app-wardrobe-lights = Éclairage de penderie et de coffres
+app-lantern-charging = Lanterne ou lampe torche, recharge
+app-mosquito-lamp = Lampe anti-moustiques
+
+## Screens and sound
+app-tv-small = Téléviseur, 19–24 pouces, 12 V
+app-tv-large = Téléviseur, 28–32 pouces, 12 V
+app-satellite-tv = Antenne et récepteur de télévision par satellite
+app-streaming-stick = Décodeur numérique ou clé de streaming
+app-projector = Mini-projecteur
+app-laptop = Ordinateur portable
+app-monitor = Écran d’ordinateur
+app-tablet = Tablette, recharge
+app-phone = Téléphone, recharge
+app-smart-watch = Montre ou écouteurs, recharge
+app-camera = Batterie d’appareil photo, recharge
+app-drone = Batterie de drone, recharge
+app-power-bank = Batterie externe, recharge
+app-games-console = Console de jeux
+app-radio = Autoradio
+app-speaker = Enceinte sans fil, recharge
+app-soundbar = Barre de son ou amplificateur
+app-two-way-radio = Émetteur-récepteur radio
+
+## Network
+app-mobile-router = Routeur mobile, 4G/5G
+app-satellite-internet-small = Terminal internet par satellite, petit
+app-satellite-internet-large = Terminal internet par satellite, grand
+app-aerial-amplifier = Amplificateur d’antenne
+app-signal-booster = Amplificateur de réseau mobile
+
+## Health
+app-cpap-dry = PPC (CPAP), humidificateur éteint
+app-cpap-humidifier = PPC (CPAP) avec humidificateur chauffant
+app-nebuliser = Nébuliseur
+app-medicine-cooler = Mini-frigo à médicaments
+app-oxygen-concentrator = Concentrateur d’oxygène
+app-wheelchair-charging = Fauteuil roulant ou scooter PMR, recharge
+app-baby-monitor = Babyphone
+
+## Kitchen
+app-kettle-low-watt = Bouilloire, faible puissance
+app-kettle-household = Bouilloire, domestique
+app-kettle-12v = Bouilloire, 12 V
+app-induction-hob = Plaque à induction
+app-hot-plate = Plaque électrique
+app-microwave = Four à micro-ondes, 800 W restitués
+app-toaster = Grille-pain
+app-coffee-pod = Machine à café, dosettes ou expresso
+app-coffee-filter = Cafetière filtre
+app-coffee-grinder = Moulin à café
+app-air-fryer = Friteuse à air
+app-slow-cooker = Mijoteuse, cuiseur à riz
+app-multi-cooker = Autocuiseur électrique
+app-electric-grill = Gril électrique
+app-sandwich-maker = Appareil à croque-monsieur ou gaufrier
+app-egg-boiler = Cuiseur à œufs
+app-blender = Blender, mixeur
+app-bottle-warmer = Chauffe-biberon, 12 V
+app-hob-ignition = Plaque de cuisson et four à gaz : allumage
+
+## Body and laundry
+app-hairdryer = Sèche-cheveux
+app-hair-straightener = Lisseur à cheveux
+app-shaver-toothbrush = Rasoir, brosse à dents électrique
+app-hair-clipper = Tondeuse à cheveux
+app-washing-machine = Mini lave-linge
+app-spin-dryer = Essoreuse
+app-iron = Fer à repasser de voyage
+
+## Tools
+app-e-bike = Vélo électrique, recharge (500 Wh)
+app-e-scooter = Trottinette électrique, recharge (300 Wh)
+app-power-tool-charger = Chargeur d’outils électroportatifs
+app-vacuum = Aspirateur, 12 V ou à main
+app-air-compressor = Compresseur pour pneus
+app-inflator = Gonfleur pour auvent ou paddle
+app-bed-lift = Lit électrique ou élévateur de téléviseur
+app-electric-fence = Clôture électrique
+app-power-station = Station d’énergie portable, recharge
+
+## Vehicle
+app-motor-mover = Déplace-caravane motorisé
+app-entrance-step = Marchepied électrique
+app-levelling = Vérins de mise à niveau, béquilles
+app-dash-cam = Caméra embarquée, mode parking
+app-reversing-camera = Caméra de recul et écran
+app-slide-out = Moteur d’extension coulissante
+app-awning-motor = Moteur de store
+app-winch = Treuil
+app-boat-motor-charging = Moteur de bateau électrique, recharge
+
+## Standby
+app-control-panel = Panneau de commande, bloc électrique
+app-whole-van-standby = Veille de tout le véhicule, grand camping-car
+app-gas-alarm = Détecteur de gaz, CO ou fumée, 12 V
+app-alarm-tracker = Alarme antivol et traceur
+app-usb-socket = Prise USB, rien de branché
+app-inverter-idle-300w = Convertisseur laissé allumé, 300 W
+app-inverter-idle-1kw = Convertisseur laissé allumé, 1 kW
+app-inverter-idle-2kw = Convertisseur laissé allumé, 2 kW
+app-inverter-idle-3kw = Convertisseur laissé allumé, 3 kW
+app-inverter-power-save = Convertisseur en mode économie
+app-battery-monitor = Moniteur de batterie, BMS
+app-solar-controller = Régulateur solaire, consommation propre
+app-unexplained-standby = Veille avec tout éteint
+app-heater-panel-standby = Commande de chauffage, veille
+app-tank-sensors = Sondes de niveau des réservoirs
+app-clock-memory = Horloge, mémoire de l’autoradio
+app-dcdc-standby = Chargeur DC-DC, veille
+app-security-camera = Caméra de surveillance
+app-smart-hub = Centrale domotique
+app-tyre-pressure-display = Afficheur de pression des pneus
+app-relay-held = Relais maintenu fermé
+app-switch-lights = Interrupteurs lumineux et voyants

@@ -1,0 +1,27 @@
+# Cautions, shown where they apply.
+caution-cold = Lithium froid.
+caution-cold-text = Charger des cellules LiFePO4 sous 0 °C les abîme définitivement. Sauf indication contraire du fabricant ou batterie chauffée, le système de gestion de la batterie (BMS) doit bloquer la charge. Surveillez la température des cellules, pas celle de l’air.
+caution-hydrogen = Hydrogène.
+caution-hydrogen-text = Les batteries au plomb dégagent de l’hydrogène explosif pendant la charge ; les étanches aussi, en cas de surcharge. Mettez-les dans un caisson ventilé vers l’extérieur, tenez-en éloignée toute étincelle, et ne chargez jamais une batterie gelée.
+caution-fuse = Fusible à la batterie.
+caution-fuse-text = Un court-circuit peut débiter des milliers d’ampères et déclencher un incendie. Chaque câble positif doit avoir un fusible près de la batterie, calibré pour le câble. Retirez vos bagues, couvrez les bornes, débranchez le négatif en premier. Dans le doute, faites faire le travail.
+caution-roof = Toit et panneaux.
+caution-roof-text = Les panneaux sont sous tension dès que la lumière les touche : couvrez-les avant de câbler. Ne travaillez sur un toit que protégé contre les chutes, et fixez les panneaux selon les instructions de leur fabricant. D’habitude, on branche au régulateur la batterie en premier et le panneau en dernier.
+caution-mains = Tension secteur.
+caution-mains-text = Un convertisseur produit une tension secteur qui peut tuer. Le câblage fixe, la mise à la terre et la protection différentielle suivent la notice du fabricant et les règles nationales, et sont à confier à une personne habilitée. Ne le laissez jamais réinjecter du courant dans le branchement secteur.
+caution-co = Monoxyde de carbone.
+caution-co-text = Chauffages, appareils de cuisson et groupes électrogènes peuvent tuer sans aucune odeur. Gardez dégagés les aérations et les conduits d’évacuation, faites tourner les groupes dehors, loin des ouvertures, et installez un détecteur de monoxyde de carbone. Ne vous chauffez jamais avec un appareil de cuisson.
+caution-medical = La santé d’abord.
+caution-medical-text = Cette estimation n’est pas une garantie. Gardez une seconde source d’énergie pour un appareil dont dépend la santé de quelqu’un, et consultez son fournisseur et votre médecin avant de compter sur une batterie.
+caution-alternator = Alternateur.
+caution-alternator-text = Une grosse batterie lithium peut tirer si fort qu’un alternateur surchauffe. Limitez le courant à ce que permet le constructeur du véhicule, et ne faites jamais tourner un moteur dans un espace fermé.
+caution-cable = Câbles chauds.
+caution-cable-text = Des câbles fins ou longs et des bornes desserrées chauffent sous un fort courant. Dimensionnez le câble pour le courant et la chute de tension, et faites contrôler les travaux à fort courant.
+caution-mixed = Pas de mélange.
+caution-mixed-text = N’associez que des batteries de même type, de même taille et de même âge, et seulement comme leur fabricant le permet.
+caution-food = Aliments au froid.
+caution-food-text = Les aliments périssables demandent 5 °C ou moins. Mettez un thermomètre dans le frigo avant de le régler moins froid, et jetez ce qui s’est réchauffé.
+caution-safety = Laissez allumé ce qui vous protège.
+caution-safety-text = Les détecteurs de gaz, de fumée et de monoxyde de carbone, les serrures et les appareils médicaux restent allumés. N’éteignez que ce dont ne dépend la sécurité de personne.
+caution-meter = Multimètre en série.
+caution-meter-text = Un multimètre réglé sur les ampères est un court-circuit s’il touche les deux pôles d’une batterie : il peut éclater et brûler. Interrompez le fil positif en aval de son fusible, après avoir tout éteint, n’utilisez l’entrée 10 A qu’au-dessous de 10 A, et remettez ensuite les cordons en place.

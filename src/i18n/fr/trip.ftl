@@ -1,0 +1,87 @@
+# Where and when.
+trip-title = Où et quand
+place-title = Lieu
+place-search = Un autre lieu
+place-search-hint = Ville, ou 52.1, 5.2
+place-found = { $n ->
+    [one] { $n } lieu trouvé.
+   *[other] { $n } lieux trouvés.
+}
+place-none = Aucun lieu de ce nom dans la liste. Essayez une ville plus grande à proximité, ou des coordonnées comme 52.1, 5.2.
+place-near = près de { $town }
+place-clock-set = L’heure sur place a été réglée sur { $offset } pour convenir au lieu.
+place-figures = Coordonnées et altitude
+place-latitude = Latitude
+place-latitude-hint = Au sud de l’équateur, négative.
+place-longitude = Longitude
+place-longitude-hint = À l’ouest de Greenwich, négative.
+place-altitude = Altitude
+place-altitude-hint = À { $height } près suffit.
+short-north = N
+short-south = S
+short-east = E
+short-west = W
+coordinates-only-one = Il manque la latitude ou la longitude. Donnez les deux, comme 52.1, 5.2.
+coordinates-unclear = On ne sait pas quel nombre est la latitude et lequel la longitude. Essayez 52.1, 5.2 ou 52.1 N 5.2 E.
+coordinates-letter-o = La lettre O peut vouloir dire est ou ouest. Utilisez E ou W.
+coordinates-sixtieths = Les minutes et les secondes vont de 0 à 59.
+coordinates-latitude = La latitude va de -90 à 90.
+coordinates-longitude = La longitude va de -180 à 180.
+locate = Là où je suis
+locate-asking = Demande à l’appareil…
+locate-refused = La position de l’appareil a été refusée. Saisissez plutôt un lieu.
+locate-failed = L’appareil ne sait pas où il est. Saisissez plutôt un lieu.
+locate-timed-out = La localisation a pris trop de temps. Réessayez à ciel dégagé, ou saisissez un lieu.
+locate-hint = Demandée seulement quand vous appuyez, arrondie à environ 10 km, et elle reste sur cet appareil.
+locate-missing = Ce navigateur ne donne pas de position à cette page. Saisissez plutôt un lieu.
+
+dates-title = Dates
+dates-arrival = Arrivée
+dates-nights = Nuits
+dates-hour = Arrivée à
+dates-offset = Avance de l’heure sur UTC
+dates-offset-hint = Europe centrale : 1 en hiver, 2 à l’heure d’été.
+dates-clock-device = Comme cet appareil ce jour-là : { $utc }
+dates-clock-longitude = D’après la longitude : { $utc }
+dates-from-to = Du { $from } au { $to }.
+
+days-title = Jour par jour
+days-hint = Laissez un jour sur « Inconnu », et le calcul des chances simule la météo du lieu. Route et branchement suivent le plan de la partie « Énergie » là où rien d’autre n’est dit.
+days-more = { $n ->
+    [one] Afficher { $n } jour de plus
+   *[other] Afficher { $n } jours de plus
+}
+days-all = Ciel de tous les jours
+day-sky = Ciel
+sky-unknown = Inconnu
+sky-typical = Moyen pour le mois
+sky-clear = Clair
+sky-mixed = Soleil et nuages
+sky-dull = Gris
+sky-sun = Selon prévision
+day-sun = Soleil ce jour-là
+day-drive = Temps de route
+day-hook-up = Branchement
+day-hook-up-yes = Oui
+day-hook-up-no = Non
+as-planned = comme prévu
+
+climate-title = Soleil et air
+climate-air-region = Air estimé de mémoire pour { $name }, à { $distance } km, ramené à l’altitude d’ici : à environ 2 °C près pour la moyenne d’un mois ; certains jours s’en écartent bien plus.
+climate-air-latitude = Air deviné d’après la latitude et l’altitude seules : l’erreur peut atteindre 5 °C et plus.
+climate-impossible = Aucun ciel ne peut donner ce qui a été saisi pour { $months }. Le chiffre possible le plus proche compte à la place.
+climate-months = Mois par mois
+climate-months-caption = Soleil par jour sur un sol plat, et moyenne de l’air
+climate-month = Mois
+climate-own-sun = Mes propres chiffres pour le soleil
+climate-own-sun-hint = Soleil sur un sol plat, de n’importe quelle source. Les heures de plein soleil par jour valent autant que les kWh/m² par jour. Un mois vide garde le chiffre intégré.
+own-sun-unit = Mes chiffres sont en
+own-sun-daily = kWh/m² par jour
+own-sun-monthly = kWh/m² par mois
+climate-usual = Intégré : { $amount }
+climate-own-air = Air, moyenne jour et nuit
+climate-ground = Lumière venant du sol
+climate-ground-kind = Type de sol
+ground-grass = Herbe
+ground-sand = Sable
+ground-snow = Neige fraîche

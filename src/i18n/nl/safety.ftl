@@ -1,0 +1,27 @@
+# Cautions, shown where they apply.
+caution-cold = Koude lithiumaccu.
+caution-cold-text = Laden onder 0 °C beschadigt LiFePO4-cellen blijvend. Tenzij de fabrikant anders aangeeft of de accu verwarmd is, moet het accubeheersysteem (BMS) het laden stoppen. Let op de temperatuur van de cellen, niet op die van de lucht.
+caution-hydrogen = Waterstof.
+caution-hydrogen-text = Loodaccu’s geven bij het laden explosief waterstofgas af, gesloten accu’s ook als ze worden overladen. Zet ze in een bak met ontluchting naar buiten, houd vonken uit de buurt en laad nooit een bevroren accu.
+caution-fuse = Zekering bij de accu.
+caution-fuse-text = Een kortsluiting kan duizenden ampères trekken en brand veroorzaken. Elke pluskabel heeft dicht bij de accu een zekering nodig, afgestemd op de kabel. Doe ringen af, dek de polen af, maak eerst de min los. Twijfel je, laat het dan doen.
+caution-roof = Dak en panelen.
+caution-roof-text = Panelen staan onder spanning zodra er licht op valt: dek ze af voordat je ze aansluit. Werk alleen op een dak als je tegen vallen beveiligd bent, en bevestig panelen volgens de aanwijzingen van de fabrikant. Meestal wordt eerst de accu op de laadregelaar aangesloten en het paneel als laatste.
+caution-mains = Netspanning.
+caution-mains-text = Een omvormer maakt netspanning, en die kan dodelijk zijn. Vaste bedrading, aarding en aardlekbeveiliging moeten voldoen aan de handleiding van de fabrikant en de landelijke regels, en horen thuis bij een erkende vakman. Laat de omvormer nooit terugvoeden in een walstroomaansluiting.
+caution-co = Koolmonoxide.
+caution-co-text = Kachels, kooktoestellen en generatoren kunnen dodelijk zijn zonder dat je iets ruikt. Houd ventilatieopeningen en rookgasafvoeren vrij, laat generatoren buiten draaien en uit de buurt van openingen, en monteer een koolmonoxidemelder. Verwarm nooit met een kooktoestel.
+caution-medical = Gezondheid gaat voor.
+caution-medical-text = Deze schatting is geen garantie. Houd een tweede stroombron klaar voor een apparaat waar iemands gezondheid van afhangt, en overleg met de leverancier en je arts voordat je op een accu vertrouwt.
+caution-alternator = Dynamo.
+caution-alternator-text = Een grote lithiumaccu kan zoveel stroom vragen dat een dynamo oververhit raakt. Begrens de stroom zoals de fabrikant van het voertuig toestaat, en laat een motor nooit in een afgesloten ruimte draaien.
+caution-cable = Hete kabels.
+caution-cable-text = Dunne of lange kabels en losse klemmen worden heet bij grote stromen. Kies de kabel op stroom én spanningsval, en laat werk aan hoge stromen controleren.
+caution-mixed = Soort bij soort.
+caution-mixed-text = Koppel alleen accu’s van dezelfde soort, grootte en leeftijd, en zoals de fabrikant toestaat.
+caution-food = Houd eten koel.
+caution-food-text = Bewaar bederfelijk eten op 5 °C of kouder. Leg een thermometer in de koelkast voordat je hem warmer zet, en gooi weg wat warm is geworden.
+caution-safety = Laat aan wat je beschermt.
+caution-safety-text = Gas-, rook- en koolmonoxidemelders, sloten en medische apparaten blijven aan. Zet alleen uit waar niemands veiligheid van afhangt.
+caution-meter = Meter in serie.
+caution-meter-text = Een meter die op ampère staat, is een kortsluiting als hij beide polen van een accu raakt: hij kan barsten en branden. Onderbreek de plusdraad achter de zekering, schakel eerst uit, gebruik de 10 A-ingang alleen onder 10 A en steek de meetsnoeren daarna terug.
