@@ -6,9 +6,12 @@
 
 readonly TRUNK_VERSION=0.21.14
 readonly BINARYEN_VERSION=132.0.0
+readonly SPLIT_VERSION=0.2.4
 readonly NODE_MAJOR=20
 # No path of this machine in what is published, so the same source gives the same bytes anywhere.
 readonly REMAP=--remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}/registry/src=crates
+# The program is split into parts after linking; that needs to know what refers to what.
+readonly RELOCATIONS=-Clink-arg=--emit-relocs
 
 ROOT=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 TOOLS=${XDG_CACHE_HOME:-$HOME/.cache}/nightbank-tools
@@ -128,7 +131,7 @@ setup_rust_lints() {
 # - Debian, or rustup told not to install (RUSTUP_AUTO_INSTALL=0): Debian's compiler, and its standard
 #   library built for wasm32 from Debian's copy of the source, once per compiler version, in the tools cache.
 setup_wasm() {
-  local flags=$REMAP
+  local flags="$REMAP $RELOCATIONS"
   WASM_BIN='' WASM_ENV=("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=$flags")
   if has_wasm_std; then return; fi
   if have rustup && [[ ${RUSTUP_AUTO_INSTALL:-1} != 0 ]]; then
@@ -241,6 +244,7 @@ setup_build() {
   setup_wasm_opt
   setup_wasm
   cargo_tool wasm-bindgen-cli "$(locked_version wasm-bindgen)"
+  cargo_tool wasm_split_cli_support "$SPLIT_VERSION" --locked --features build-binary
   cargo_tool trunk "$TRUNK_VERSION" --locked --no-default-features --features rustls
   if have flock; then exec 9>&-; fi
 }
@@ -252,7 +256,8 @@ trunk_build() {
     cargo fetch --locked || return 1
   step trunk-build "Building the page (release; about 2 minutes, 5 the first time)" \
     "The compiler's messages stand above." \
-    env -u RUSTFLAGS -u CARGO_BUILD_TARGET RUST_BACKTRACE=0 PATH="$WASM_BIN$PATH" "${WASM_ENV[@]}" \
+    env -u RUSTFLAGS -u CARGO_BUILD_TARGET RUST_BACKTRACE=0 PATH="$ROOT/.ci/tools:$WASM_BIN$PATH" "${WASM_ENV[@]}" \
+    NIGHTBANK_WASM_BINDGEN="$(command -v wasm-bindgen)" NIGHTBANK_PARTS="$ROOT/target/parts" \
     trunk build --release --offline true "$@"
 }
 

@@ -11,10 +11,10 @@ import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 /**
  * Above this the build fails. Raising it is a decision of its own, with its reason in the commit.
  *
- * This is a ratchet, not the goal: with every part of the page in one wasm file the first load is about four times
- * what we aim at. It may only go down: fetch towns, regions and rarely used parts when they are needed.
+ * This is a ratchet, not the goal: what the start needs is still more than twice what we aim at. It may only go down:
+ * box the closures of memos and effects, move reading and writing of stored setups into a part of their own.
  */
-const LIMIT_GZIP = 800_000;
+const LIMIT_GZIP = 475_000;
 /** What we aim at, with everything in it. The page is not there yet. */
 const GOAL_GZIP = 180_000;
 const GOAL_BROTLI = 150_000;

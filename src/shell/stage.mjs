@@ -1,14 +1,18 @@
 // Trunk's post_build hook, run on the staged files of a release build before they become dist/:
 //
-// 1. index.html gets a Content-Security-Policy that names the hash of each inline script and style, so that
+// 1. The parts of the program that are fetched when needed, and the texts of the languages, are put beside the page.
+// 2. index.html gets a Content-Security-Policy that names the hash of each inline script and style, so that
 //    nothing else can run; and absolute addresses in its preview tags if NIGHTBANK_ORIGIN says where it will live.
-// 2. sw.js is written: the service worker with the list of files and a version that is a hash of their bytes.
+// 3. sw.js is written: the service worker with the list of files and a version that is a hash of their bytes.
 //
-// A debug build (trunk serve) gets neither: its reload script and stale caches would be in each other's way.
+// A debug build (trunk serve) gets no policy and no service worker: its reload script and stale caches would be in
+// each other's way.
+import { execFile } from "node:child_process";
 import { createHash } from "node:crypto";
-import { readdir, readFile, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, rename, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
 
 /** Files that a page never loads: crawlers do, and installers of the icon once. */
 const NOT_KEPT_OFFLINE = [/^index\.html$/, /^sw\.js$/, /^icons\/card-/, /\.map$/];
@@ -66,6 +70,74 @@ export function withOrigin(html, origin) {
   );
 }
 
+/** The script that fetches the parts, as `wasm-split-cli` writes it. */
+const PARTS_SCRIPT = "__wasm_split.js";
+
+const digest = (...pieces) => {
+  const hash = createHash("sha256");
+  for (const piece of pieces) hash.update(piece).update("\0");
+  return hash.digest("hex").slice(0, 16);
+};
+
+/**
+ * Puts the parts of the program in `parts` beside the page in `directory`, each named after its content, and gives
+ * the two scripts that name each other one name after the content of both.
+ */
+export async function stageParts(directory, parts, optimise) {
+  const page = path.join(directory, "index.html");
+  let html = await readFile(page, "utf8");
+  const found = html.match(/\.\/([\w.-]+-[0-9a-f]{8,16})\.js/);
+  if (!found) throw new Error("index.html names no script of the program");
+  const [, main] = found;
+  let script = await readFile(path.join(parts, PARTS_SCRIPT), "utf8");
+  for (const name of (await readdir(parts)).filter((name) => name.endsWith(".wasm")).sort()) {
+    const bytes = await optimise(path.join(parts, name));
+    const hashed = `part-${name.replace(/\.wasm$/, "").replaceAll("_", "-")}-${digest(bytes)}.wasm`;
+    if (!script.includes(`"./${name}"`)) throw new Error(`nothing fetches ${name}`);
+    script = script.replaceAll(`"./${name}"`, `"./${hashed}"`);
+    await writeFile(path.join(directory, hashed), bytes);
+  }
+  let program = await readFile(path.join(directory, `${main}.js`), "utf8");
+  if (!program.includes(`from "./${PARTS_SCRIPT}"`)) throw new Error(`${main}.js does not fetch parts`);
+  const build = digest(script, program);
+  const renamed = `${main.replace(/-[0-9a-f]+$/, "")}-${build}.js`;
+  // The script alone: the program asks for its functions under the name that the splitter gave them.
+  program = program.replaceAll(`from "./${PARTS_SCRIPT}"`, `from "./parts-${build}.js"`);
+  // The splitter knew the program by the name it had before Trunk added a hash.
+  const imported = /^(import \{[^}]*\} from )"\.\/[\w-]+\.js"/m;
+  if (!imported.test(script)) throw new Error(`${PARTS_SCRIPT} does not import the program`);
+  script = script.replace(imported, `$1"./${renamed}"`);
+  await rename(path.join(directory, `${main}.js`), path.join(directory, renamed));
+  await writeFile(path.join(directory, renamed), program);
+  await writeFile(path.join(directory, `parts-${build}.js`), script);
+  html = html.replaceAll(`./${main}.js`, `./${renamed}`);
+  const preload = /<link\b[^>]*\brel="?modulepreload"?[^>]*>/;
+  if (!preload.test(html)) throw new Error("index.html preloads no script to put the other one beside");
+  html = html.replace(preload, (link) => `${link}${link.replaceAll(renamed, `parts-${build}.js`)}`);
+  await writeFile(page, html);
+}
+
+async function optimised(file) {
+  const run = promisify(execFile);
+  const features = ["bulk-memory", "nontrapping-float-to-int", "sign-ext", "reference-types", "multivalue", "mutable-globals"];
+  await run("wasm-opt", ["-Oz", ...features.map((name) => `--enable-${name}`), file, "-o", `${file}.opt`]);
+  return readFile(`${file}.opt`);
+}
+
+/** Puts the texts of each language but English, which is built in, into one file. */
+export async function stageTexts(directory, texts) {
+  await mkdir(path.join(directory, "i18n"), { recursive: true });
+  for (const entry of await readdir(texts, { withFileTypes: true })) {
+    if (!entry.isDirectory() || entry.name === "en") continue;
+    const folder = path.join(texts, entry.name);
+    const names = (await readdir(folder)).filter((name) => name.endsWith(".ftl")).sort();
+    const files = await Promise.all(names.map((name) => readFile(path.join(folder, name), "utf8")));
+    // Comments are for translators.
+    const text = files.join("\n").replace(/^#.*\n/gm, "").replace(/\n{2,}/g, "\n");
+    await writeFile(path.join(directory, "i18n", `${entry.name}.ftl`), text);
+  }
+}
+
 async function walk(directory, prefix = "") {
   const found = [];
   for (const entry of await readdir(directory, { withFileTypes: true })) {
@@ -107,14 +179,23 @@ export async function writeServiceWorker(directory, template = fileURLToPath(new
   return build;
 }
 
-if (process.argv[1] && path.resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
+async function build(directory) {
+  const parts = process.env.NIGHTBANK_PARTS;
+  if (!parts) throw new Error("NIGHTBANK_PARTS names no folder: build with bash .ci/build");
+  await stageParts(directory, parts, optimised);
+  await stageTexts(directory, fileURLToPath(new URL("../i18n", import.meta.url)));
   if (process.env.TRUNK_PROFILE !== "release") {
     console.log("debug build: no content policy, no service worker");
-  } else if (!process.env.TRUNK_STAGING_DIR) {
+    return;
+  }
+  const build = await stage(directory, { origin: process.env.NIGHTBANK_ORIGIN });
+  console.log(`build ${build.version}: ${build.files.length} files kept offline`);
+}
+
+if (process.argv[1] && path.resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
+  if (!process.env.TRUNK_STAGING_DIR) {
     console.error("stage.mjs is run by trunk, which sets TRUNK_STAGING_DIR");
     process.exit(1);
-  } else {
-    const build = await stage(process.env.TRUNK_STAGING_DIR, { origin: process.env.NIGHTBANK_ORIGIN });
-    console.log(`build ${build.version}: ${build.files.length} files kept offline`);
   }
+  await build(process.env.TRUNK_STAGING_DIR);
 }

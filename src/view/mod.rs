@@ -16,6 +16,7 @@ pub mod more;
 pub mod needs;
 pub mod offline;
 pub mod outlook;
+pub mod parts;
 pub mod power;
 pub mod preferences;
 pub mod recovery;

@@ -1,21 +1,22 @@
 //! The frame: name, navigation, the answer in sight, the part being edited, messages.
 
 use super::answer::{self, Answer};
-use super::change::{self, Deciding};
+use super::change::Deciding;
 use super::icons::{Icon, icon};
 use super::lang::t;
 use super::needs::{self, Needs};
 use super::offline::Offline;
+use super::outlook;
 use super::outlook::Calculation;
+use super::parts::Parts;
 use super::share::{self, Outcome, Setups};
 use super::state::{AppState, Tab};
-use super::tools::measure;
-use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, toasts};
-use super::{loads, more, outlook, power, start, trip};
+use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, sheet, toasts};
 use crate::i18n::Lang;
 use crate::model::example::example_setup;
 use leptos::html::Main;
 use leptos::prelude::*;
+use std::time::Duration;
 
 /// The whole page.
 #[component]
@@ -35,23 +36,40 @@ pub fn App() -> impl IntoView {
     let answer = outlook::answer(app, calculation);
     provide_context(Outcome { answer, calculation });
     let needs = needs::follow(app, calculation);
+    let parts = Parts::default();
+    provide_context(parts);
+    fetch_the_rest(parts);
     let starting = AppState::starting_lang();
     if starting != Lang::En {
         app.choose_lang(starting);
     }
     move || {
         app.lang.track();
-        page(setups, answer, needs, calculation, offline)
+        page(Page { setups, answer, needs, calculation, offline, parts })
     }
 }
 
-fn page(
+/// Pause after the start before the parts not shown yet are fetched.
+const REST_AFTER: Duration = Duration::from_secs(5);
+
+/// Everything is wanted in the end: for the next tap, for paper, and for a place without a network.
+fn fetch_the_rest(parts: Parts) {
+    set_timeout(move || parts.fetch_all(), REST_AFTER);
+}
+
+/// What the page is made of.
+#[derive(Clone, Copy)]
+struct Page {
     setups: Setups,
     answer: Answer,
     needs: Memo<Needs>,
     calculation: Calculation,
     offline: Offline,
-) -> AnyView {
+    parts: Parts,
+}
+
+fn page(of: Page) -> AnyView {
+    let Page { setups, answer, needs, calculation, offline, parts } = of;
     let app = setups.app;
     let starting = Sheet::default();
     let main: NodeRef<Main> = NodeRef::new();
@@ -83,20 +101,20 @@ fn page(
                         view! {
                             <h1 class="unseen">{t("answer-name")}</h1>
                             {answer::details(answer)}
-                            {measure::in_the_outlook(app, calculation)}
+                            {parts.unmeasured(app, calculation)}
                         }
                             .into_any()
                     }
-                    Tab::Loads => loads::view(app, needs),
-                    Tab::Power => power::view(app),
-                    Tab::Trip => trip::view(app, calculation),
-                    Tab::Change => change::view(app),
-                    Tab::More => more::view(setups),
+                    Tab::Loads => parts.loads(app, needs),
+                    Tab::Power => parts.power(app),
+                    Tab::Trip => parts.trip(app, calculation),
+                    Tab::Change => parts.change(app),
+                    Tab::More => parts.more(setups),
                 }}
             </main>
-            {start::view(app, starting)}
+            {sheet(starting, t("start-title"), move || parts.start(app, starting))}
             {toasts(app)}
-            {share::print_page(setups, Outcome { answer, calculation })}
+            {share::print_page(setups, Outcome { answer, calculation }, parts)}
         </div>
     }
     .into_any()

@@ -4,9 +4,7 @@ use super::lang::{key, t};
 use super::lens::Lens;
 use super::state::{AppState, Tab};
 use super::trip::{date_fields, place};
-use super::widgets::{
-    NumberField, Sheet, Term, button, choice_row, quiet_button, radios, sheet as sheet_view,
-};
+use super::widgets::{NumberField, Sheet, Term, button, choice_row, quiet_button, radios};
 use crate::i18n::Arg;
 use crate::model::example::{Start, Vehicle, start_setup};
 use crate::model::limits::{CAPACITY_AH, SOLAR_W};
@@ -17,13 +15,9 @@ use crate::view::lang::t_args;
 use crate::view::power::chemistry_name;
 use leptos::prelude::*;
 
-/// The sheet with the three questions.
+/// The three questions, inside their sheet.
 #[must_use]
-pub fn view(app: AppState, sheet: Sheet) -> AnyView {
-    sheet_view(sheet, t("start-title"), move || questions(app, sheet))
-}
-
-fn questions(app: AppState, sheet: Sheet) -> AnyView {
+pub fn questions(app: AppState, sheet: Sheet) -> AnyView {
     let form = app.scratch(Setup {
         solar: vec![SolarArray::default()],
         trip: today(app.setup.with_untracked(|setup| setup.trip.clone())),

@@ -41,7 +41,8 @@ test("the bill of the battery follows a number with comma or point, and is there
     await capacity.blur();
     assert.equal(await capacity.inputValue(), tidy);
   }
-  await nightbank.page.waitForTimeout(500);
+  const stored = () => nightbank.page.evaluate(() => localStorage.getItem("nightbank.library") ?? "");
+  await eventually("it is kept", async () => (await stored()).includes("100.25"));
   await nightbank.reload();
   await nightbank.openPart("Power");
   assert.equal(await nightbank.card("Battery").getByLabel("Capacity of one").inputValue(), "100.25");

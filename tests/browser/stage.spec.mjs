@@ -1,11 +1,11 @@
 // What the build does to the staged files: policy, preview addresses, list and version of the service worker.
 import assert from "node:assert/strict";
 import { createHash } from "node:crypto";
-import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import os from "node:os";
 import path from "node:path";
 import { test } from "node:test";
-import { contentSecurityPolicy, stage, withOrigin, withPolicy } from "../../src/shell/stage.mjs";
+import { contentSecurityPolicy, stage, stageParts, stageTexts, withOrigin, withPolicy } from "../../src/shell/stage.mjs";
 
 const PAGE = `<!doctype html><html lang=en><meta charset=utf-8><title>t</title><link href=./app-0123456789abcdef.js rel=modulepreload><style>p{margin:0}</style><script type=module>start()</script><script src="./other.js"></script>`;
 
@@ -77,4 +77,60 @@ test("the version changes with any byte of any file, and with a name, and with n
   assert.notEqual(await version({ ...files, "index.html": `${PAGE} ` }), first);
   const { "texts/de.ftl": text, ...rest } = files;
   assert.notEqual(await version({ ...rest, "texts/nl.ftl": text }), first);
+});
+
+/** Splits nothing, but stages what a split program looks like. */
+async function parted(t, { program = 'import * as p from "./__wasm_split.js"; go({ "./__wasm_split.js": p })', edit = "edit", files = {} } = {}) {
+  const directory = await mkdtemp(path.join(os.tmpdir(), "nightbank-stage-"));
+  const parts = await mkdtemp(path.join(os.tmpdir(), "nightbank-parts-"));
+  t.after(() => Promise.all([directory, parts].map((folder) => rm(folder, { recursive: true, force: true }))));
+  await writeFile(path.join(directory, "index.html"), PAGE);
+  await writeFile(path.join(directory, "app-0123456789abcdef.js"), program);
+  const script = 'import { initSync } from "./app.js"; fetch(new URL("./split_edit.wasm", import.meta.url))';
+  for (const [name, text] of Object.entries({ "__wasm_split.js": script, "split_edit.wasm": edit, ...files })) {
+    await writeFile(path.join(parts, name), text);
+  }
+  await stageParts(directory, parts, (file) => readFile(file));
+  const read = (name) => readFile(path.join(directory, name), "utf8");
+  return { names: (await readdir(directory)).sort(), read };
+}
+
+test("parts are named after their content, and both scripts and the page find each other", async (t) => {
+  const { names, read } = await parted(t);
+  const [app, page, part, script] = names;
+  assert.match(app, /^app-[0-9a-f]{16}\.js$/);
+  assert.notEqual(app, "app-0123456789abcdef.js");
+  assert.equal(page, "index.html");
+  assert.match(part, /^part-split-edit-[0-9a-f]{16}\.wasm$/);
+  assert.match(script, /^parts-[0-9a-f]{16}\.js$/);
+  assert.equal(await read(app), `import * as p from "./${script}"; go({ "./__wasm_split.js": p })`);
+  assert.ok((await read(script)).includes(`"./${app}"`) && (await read(script)).includes(`"./${part}"`));
+  const html = await read("index.html");
+  assert.ok(html.includes(`<link href=./${app} rel=modulepreload><link href=./${script} rel=modulepreload>`), html);
+});
+
+test("another part or program gets other names; the same gets the same", async (t) => {
+  const first = (await parted(t)).names;
+  assert.deepEqual((await parted(t)).names, first);
+  const other = (await parted(t, { edit: "other" })).names;
+  for (const at of [0, 2, 3]) assert.notEqual(other[at], first[at]);
+  const program = (await parted(t, { program: 'import * as p from "./__wasm_split.js"; other()' })).names;
+  assert.notEqual(program[0], first[0]);
+});
+
+test("a program that was not split, or a part that nothing fetches, does not build", async (t) => {
+  await assert.rejects(parted(t, { program: "go()" }), /does not fetch parts/);
+  await assert.rejects(parted(t, { files: { "split_more.wasm": "x" } }), /nothing fetches split_more/);
+});
+
+test("the texts of a language are one file without comments", async (t) => {
+  const { directory } = await staged(t, { "index.html": PAGE, "app-0123456789abcdef.js": "1" });
+  const texts = path.join(directory, "texts");
+  for (const [name, text] of [["en/a.ftl", "a = b"], ["de/a.ftl", "# c\na = ä\n\n## d\nb = ö\n"], ["de/b.ftl", "c = ü\n"]]) {
+    await mkdir(path.dirname(path.join(texts, name)), { recursive: true });
+    await writeFile(path.join(texts, name), text);
+  }
+  await stageTexts(directory, texts);
+  assert.deepEqual(await readdir(path.join(directory, "i18n")), ["de.ftl"]);
+  assert.equal(await readFile(path.join(directory, "i18n", "de.ftl"), "utf8"), "a = ä\nb = ö\n\nc = ü\n".replace("\n\n", "\n"));
 });

@@ -21,7 +21,7 @@ mod words;
 pub use address::address_with;
 pub use notices::notices;
 pub use outcome::Outcome;
-pub use print::print_page;
+pub use print::{paper, print_page};
 pub use setups::{Kept, Preview, Setups};
 pub use words::setup_name;
 

@@ -16,6 +16,7 @@ use crate::link::qr::qr_matrix;
 use crate::model::Setup;
 use crate::view::answer::AnswerView;
 use crate::view::lang::{number, percent, t, t_args, watt_hours_a_day};
+use crate::view::parts::Parts;
 use crate::view::widgets::{Caution, caution, lantern_row};
 use leptos::html::Div;
 use leptos::prelude::*;
@@ -28,7 +29,7 @@ const NOTES: usize = 3;
 
 /// The page to print; nothing until it is printed.
 #[must_use]
-pub fn print_page(setups: Setups, outcome: Outcome) -> AnyView {
+pub fn print_page(setups: Setups, outcome: Outcome, parts: Parts) -> AnyView {
     let printing = setups.printing;
     let before = window_event_listener_untyped("beforeprint", move |_| {
         printing.try_set(true);
@@ -42,7 +43,7 @@ pub fn print_page(setups: Setups, outcome: Outcome) -> AnyView {
     });
     view! {
         <div class="print-page">
-            {move || printing.get().then(|| untrack(|| paper(setups, outcome)))}
+            {move || printing.get().then(|| untrack(|| parts.paper(setups, outcome)))}
         </div>
     }
     .into_any()
@@ -72,7 +73,9 @@ fn rows(lines: Vec<Line>) -> Vec<AnyView> {
         .collect()
 }
 
-fn paper(setups: Setups, outcome: Outcome) -> AnyView {
+/// The answer on one page.
+#[must_use]
+pub fn paper(setups: Setups, outcome: Outcome) -> AnyView {
     let setup = setups.app.setup.get_untracked();
     let answer = outcome.view();
     let course = outcome.course();

@@ -20,6 +20,8 @@ export class Sharing {
   /** Goes to a part of the page by its name in the navigation. */
   async part(name) {
     await this.page.getByRole("navigation").getByRole("button", { name, exact: true }).click();
+    // Parts are fetched when they are first needed.
+    await this.page.locator("main h1").first().waitFor({ state: "attached" });
   }
 
   /** What stands above everything else. */
