@@ -4,7 +4,7 @@
 //! tables included, travels in files of its own, and the first load brings the answer and no more.
 //! The service worker keeps all files, so offline every part is there.
 //!
-//! A part is fetched once; [`Parts::show`] tells while it is on its way, and offers to try again
+//! A part is fetched once; the page tells while it is on its way, and offers to try again
 //! where it did not come. Nothing else of the page waits for it.
 
 // The glue that `wasm_split` makes of a marked function declares imports and exports.
