@@ -249,3 +249,28 @@ fn charge_voltages() {
         assert!(v >= Volts(low) && v <= Volts(high), "{chemistry:?}");
     }
 }
+
+/// EN 50272-2 / IEC 62485-2: formula as published, gassing currents from memory, results by
+/// recomputing: six cells of 100 Ah.
+#[test]
+fn hydrogen_asks_for_fresh_air() {
+    use nightbank::model::{Bank, SystemVoltage};
+    use nightbank::physics::battery::ventilation::{ventilation, ventilation_of};
+    let air = |chemistry| ventilation(chemistry, 6, AmpHours(100.0));
+    for (chemistry, m3_per_h, cm2) in [
+        (Chemistry::Flooded, 0.600, 16.8),
+        (Chemistry::Agm, 0.240, 6.72),
+        (Chemistry::Gel, 0.240, 6.72),
+    ] {
+        let asked = air(chemistry).expect("lead makes hydrogen");
+        assert!((asked.air_m3_per_h - m3_per_h).abs() < 1e-9, "{chemistry:?}: {asked:?}");
+        assert!((asked.opening_cm2 - cm2).abs() < 1e-9, "{chemistry:?}: {asked:?}");
+    }
+    assert_eq!(air(Chemistry::LiFePo4), None);
+    // Two blocks in parallel make twice the gas, at 24 V the cells of both halves.
+    let bank = Bank { chemistry: Chemistry::Flooded, parallel: 2, ..Bank::default() };
+    let twice = ventilation_of(&bank).expect("lead").air_m3_per_h;
+    assert!((twice - 2.0 * 0.6 * bank.capacity_20h.0 / 100.0).abs() < 1e-9);
+    let bank = Bank { system: SystemVoltage::V24, ..bank };
+    assert!((ventilation_of(&bank).expect("lead").air_m3_per_h / twice - 2.0).abs() < 1e-9);
+}

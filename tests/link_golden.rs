@@ -23,28 +23,29 @@ const GOLDEN: [Golden; 3] = [
     },
     Golden {
         what: "version 1, edition 1: 25 loads, most from the catalogue",
-        link: "14LTyoXCSnJRHZrEfJY8kRo44Hxvkmd1EXgYrW7UVtP0TCgka0votPCY6P8PH04WYxNeuu9pcDQHInVD\
-            3cdMTqAwCjlHFbnAZZCc9lNauHH7dXclM88jqPjDgLZ3M4KV7xkBPbYbfqMDbP1AmS3CXSHtSYsYFmF2\
-            NtaHnlUbqvAvT3Vy6EHkTWb14soS4W6iCPgR87TpUOgBjgiuVrBPpLJDkDA1HTrHCte6bJ0mo3vAfX6s\
-            S53Ijywu2fDul3a6k6g53XiEZeTkSnZY",
+        link: "14LYpbw75BSDnZrEfJY8kRo44Hxvkmd1EXgYrW7UVtP0TCgka0votPCY6P8PH04WYxNeuu9pcDQ\
+            HInVD3cdMTqAwCjlHFbnAZZCc9lNauHH7dXclM88jqPjDgLZ3M4KV7xkBPbYbfqMDbP1AmS3CXS\
+            HtSYsYFmF2NtaHnlUbqvAvT3Vy6EHkTWb14soS4W6iCPgR87TpUOgBjgiuVrBPpLIeuoBM25zTt\
+            XuSRYHB4MGtFmyuOjOFKXmQc0hKkWpfodTYRS7OGl135viS",
         means: include_str!("data/links/v1_typical.json"),
     },
     Golden {
         what: "version 1, edition 1: every part and every choice",
-        link: "1HcCJs2LmQfsNZrEfJY8kRo44Hxvkmd1EXgYrW7UW1T0TCgka0votPCY6P8PH04WYxNeuu9pcDQHInVD\
-            3cdMTqAwCjlHFEaqRW8obmREp4VDpbPzo4hzqKXl9K8MXnv0NAbxpeAhRixtxgfPwFA21DLzmUptVKCf\
-            RcgK5d6TMaTOteBG29uwXhd67BDZAjw5vMZHiL5wpZb2QG7dOEAmEFM2sueK8nkJyIOo7JT0g7tEtV1B\
-            E1m7e1hlEd0Xc9h2UXYuh6ve85SFywR97bIzQQ3sIbQesUTWI04Zu4uwP6LA2NbZdukulR2491Azxa9Z\
-            gLn6xxML2i4miKgiu8KnUec5Oq1rH1qsoCia5oZoej69h2UXYuh6we85SH9bkRdbIzQQ3sIbQEsOUtHs\
-            d1PcDHrCUv5jWWXiA19ailFUS8KUJWgFf4zZbCWpMkfMMlr7GzY3K7JGybW1ZNyUptVKCfRcgK6b37Ge\
-            08BeBG29uwXhd679wcPEIBVDDmUCGcj9wT04Sjkr97IQJmqXqllWYfyxdeHloUbCFy5d79ly0fbqBJhF\
-            GpgTQWcuUaStwJFxf12rqfYXBXWuRF1FqG3vpXdDddvZ718bSWodBMVE9Dtns6F3AWO24ZbzjWyRcCRd\
-            SXkPmkwLNSkVtUuwzKqCDIB7FW7BRDHmK6ZruQ7Fre32x1UkPbgN10NwOxBdi6PfWQbmHs96BAQnogF0\
-            AhL7M89j7e7Dz45hOsFBrf9KzTop8suFIRQ5GgpnSjvLlPpkxfDQELEofFf6TjjAzFFMTrJjNAhCSG02\
-            pHgFtXgZHDNIpgYkVZL3x1rW6mNO0Kx3gczeaxkd0NyTHC53zWomsdPX7YTuZMbK05XW7lfVkDQmEqVU\
-            zDyapZBhjsYDGay0LYONm4y3XztQ7gciodycXHcQ4bmCbHaUvAXhTXbrpPhEgmGEEpqAWhDIYZcWlbBM\
-            jVo1lxI031EX6TWcyffCAjfJSTxSU1hU5bGBMldHDUmJP0LxVxhuB1MlRP23PHNO4ruGAvmnIUr3Dc3y\
-            rVTMt2OPbzsmbRnrhHMkud8fUajVbyo3NXCvqLJ9ylZ4HUN2f4RLsJs",
+        link: "1HeKSQpOnwCi7ZrEfJY8kRo44Hxvkmd1EXgYrW7UW1T0TCgka0votPCY6P8PH04WYxNeuu9pcDQ\
+            HInVD3cdMTqAwCjlHFEaqRW8obmREp4VDpbPzo4hzqKXl9K8MXnv0NAbxpeAhRixtxgfPwFA21D\
+            LzmUptVKCfRcgK5d6TMaTOteBG29uwXhd67BDZAjw5vMZHiL5wpZb2QG7dOEAmEFM2sueK8nkJy\
+            IOo7JT0g7tEtV1BE1m7e1hlEd0Xc9h2UXYuh6ve85SFywR97bIzQQ3sIbQesUTWI04Zu4uwP6LA\
+            2NbZdukulR2491Azxa9ZgLn6xxML2i4miKgiu8KnUec5Oq1rH1qsoCia5oZoej69h2UXYuh6we8\
+            5SH9bkRdbIzQQ3sIbQEsOUtHsd1PcDHrCUv5jWWXiA19ailFUS8KUJWgFf4zZbCWpMkfMMlr7Gz\
+            Y3K7JGybW1ZNyUptVKCfRcgK6b37Ge08BeBG29uwXhd679wcPEIBVDDmUCGcj9wT04Sjkr97IQJ\
+            mqXqllWYfyxdeHloUbCFy5d79ly0fbqBJhFGpgTQWcuUaStwJFxf12rqfYXBXWuRF1FqG3vpXdD\
+            ddvZ718bSWodBMVE9Dtns6F3AWO24ZbzjWyRcCRdSXkPmkwLNSkVtUuwzKqCDIB7FW7BRDHmK6Z\
+            ruQ7Fre32x1UkPbgN10NwOxBdi6PfWQbmHs96BAQnogF0AhL7M89j7e7Dz45hOsFBrf9KzTop8s\
+            uFIRQ5GgpnSjvLlPpkxfDQELEofFf6TjjAzFFMTrJjNAhCSG02pHgFtXgZHDNIpgYkVZL3x1rW6\
+            mNO0Kx3gczeaxkd0NyTHADzwrZdHJhlYmExHgIVI8rAGkVCBcee7OUn5jSKPaR8dkqoBKx6ck7c\
+            6OB6IdnFSZy2VY20dPsZo0mDAmBZiEKzp6iKTSjjDircDa0rWKdzL7SQpyC5w8i0hqNREaYlBCV\
+            0TPZfsMrLf7w6CWFXa63kScuoLvm4uO4Lo6KgSCIrva5HWGGBeQrHmrBlkG0stmSuuAyFeaPASj\
+            Jfe9B3CE3zhayCX1yrANs53XokCLxNjBA0JguKXoNqER7bk",
         means: include_str!("data/links/v1_everything.json"),
     },
 ];

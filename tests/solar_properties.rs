@@ -39,7 +39,7 @@ prop_compose! {
         mounting in prop::sample::select(vec![Mounting::Glued, Mounting::SmallGap, Mounting::OpenRack]),
         controller in prop::sample::select(vec![Controller::Mppt, Controller::Pwm]),
         shades in prop::array::uniform4(0.0..=1.0_f64),
-        losses in prop::array::uniform3(0.0..0.3_f64),
+        losses in prop::array::uniform4(0.0..0.3_f64),
         temp_coeff_per_k in -0.01..=0.0_f64,
     ) -> SolarArray {
         SolarArray {
@@ -57,6 +57,7 @@ prop_compose! {
             dirt_frac: losses[0],
             wiring_frac: losses[1],
             mismatch_frac: losses[2],
+            low_light_frac: losses[3],
             temp_coeff_per_k,
             ..SolarArray::default()
         }

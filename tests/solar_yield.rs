@@ -86,11 +86,16 @@ fn hot_cells_give_less() {
 /// Data sheets: 2 to 5 % of efficiency lost at 200 W/m2 (common practice, no source).
 #[test]
 fn weak_light_costs_a_little() {
-    let kept = |light| low_light_efficiency(WattsPerSquareMetre(light));
+    let kept = |light| {
+        low_light_efficiency(WattsPerSquareMetre(light), SolarArray::default().low_light_frac)
+    };
     within(kept(200.0), 0.95..=0.98, "at 200 W/m2");
     near(kept(1000.0), 1.0, 1e-12, "at 1000 W/m2");
     assert_eq!(kept(0.0), 0.0);
     assert!(kept(1e-30) >= 0.0);
+    // What the user states is what is lost at 200 W/m2.
+    near(low_light_efficiency(WattsPerSquareMetre(200.0), 0.1), 0.9, 1e-12, "stated");
+    assert_eq!(low_light_efficiency(WattsPerSquareMetre(50.0), 0.0), 1.0);
 }
 
 /// Common practice, no source: a 100 W panel of 5.5 A gives 73 W into a battery at 13.2 V through a

@@ -174,6 +174,7 @@ const IN_PARTS: &[&str] = &[
     "tools/",
     "more.rs",
     "start.rs",
+    "outlook/hours.rs",
     "share/shelf.rs",
     "share/link_card.rs",
     "share/post_card.rs",

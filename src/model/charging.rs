@@ -65,6 +65,8 @@ pub struct SolarArray {
     pub self_use: Watts,
     /// Shade.
     pub shade: Shade,
+    /// Share of efficiency lost in weak light, told at 200 W/m2, 0..0.3.
+    pub low_light_frac: f64,
     /// Lost to dirt on the glass, 0..0.5.
     pub dirt_frac: f64,
     /// Lost in the wires from panel to battery, 0..0.3.
@@ -88,6 +90,7 @@ impl Default for SolarArray {
             controller_frac: 0.96,
             self_use: Watts(0.3),
             shade: Shade::default(),
+            low_light_frac: 0.04,
             dirt_frac: 0.03,
             wiring_frac: 0.03,
             mismatch_frac: 0.02,

@@ -281,6 +281,7 @@ impl Sieve {
         ] {
             self.number(share, FRAC, 0.0);
         }
+        self.number(&mut array.low_light_frac, SMALL_LOSS_FRAC, 0.04);
         self.number(&mut array.dirt_frac, DIRT_FRAC, 0.03);
         self.number(&mut array.wiring_frac, SMALL_LOSS_FRAC, 0.03);
         self.number(&mut array.mismatch_frac, SMALL_LOSS_FRAC, 0.02);

@@ -13,7 +13,7 @@
 use super::change;
 use super::lang::{self, t};
 use super::needs::Needs;
-use super::outlook::Calculation;
+use super::outlook::{Calculation, hours};
 use super::share::{self, Outcome, Setups};
 use super::state::AppState;
 use super::tools::measure;
@@ -75,6 +75,7 @@ fn split_edit(what: Edit) -> Split {
 enum Decide {
     Change(AppState),
     Unmeasured(AppState, Calculation),
+    Hours(Calculation),
 }
 
 #[wasm_split(decide, fallible, preload(fetch_decide))]
@@ -83,6 +84,7 @@ fn split_decide(what: Decide) -> Split {
     Ok(match what {
         Decide::Change(app) => change::view(app),
         Decide::Unmeasured(app, calculation) => measure::in_the_outlook(app, calculation),
+        Decide::Hours(calculation) => hours::view(calculation),
     })
 }
 
@@ -218,6 +220,16 @@ impl Parts {
         let here = move || {
             (self.decide.get() == State::Here)
                 .then(|| now(split_decide(Decide::Unmeasured(app, calculation))))
+        };
+        view! { {here} }.into_any()
+    }
+
+    /// The course hour by hour in figures; follows once its part is here.
+    #[must_use]
+    pub fn hours(self, calculation: Calculation) -> AnyView {
+        let here = move || {
+            (self.decide.get() == State::Here)
+                .then(|| now(split_decide(Decide::Hours(calculation))))
         };
         view! { {here} }.into_any()
     }

@@ -101,6 +101,7 @@ fn page(of: Page) -> AnyView {
                         view! {
                             <h1 class="unseen">{t("answer-name")}</h1>
                             {answer::details(answer)}
+                            {parts.hours(calculation)}
                             {parts.unmeasured(app, calculation)}
                         }
                             .into_any()

@@ -172,3 +172,27 @@ for (const width of [320, 360, 1280]) {
     assert.equal(await nightbank.overflows(), false);
   });
 }
+
+test("the course in figures hour by hour, voltage and all; lead asks for fresh air, lithium does not", async (t) => {
+  const nightbank = await atPower(t);
+  const battery = nightbank.card("Battery");
+  // Two blocks of 95 Ah, sealed: 0.05 x 6 x 8 x 190 / 1000 = 0.456 m3 an hour, 28 times that in cm2.
+  await battery.getByText(/asks for 0\.5 m³ of fresh air an hour: an opening of 13 cm²/).waitFor();
+  await battery.getByRole("radio", { name: "LiFePO4" }).check({ force: true });
+  await eventually("no word of it", async () => (await battery.getByText(/of fresh air an hour/).count()) === 0);
+  await nightbank.openPart("Nights");
+  const main = nightbank.main();
+  await main.getByText("Hour by hour", { exact: true }).click();
+  const days = main.locator("details").filter({ has: nightbank.page.getByText("Hour by hour", { exact: true }) }).locator("details");
+  // The first day begins at the arrival; the second is whole.
+  await days.nth(1).locator("summary").click();
+  const table = main.getByRole("table", { name: /^Hour by hour: / });
+  const cells = await table.locator("tbody tr").evaluateAll((rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent)));
+  assert.equal(cells.length, 24);
+  assert.deepEqual([cells[0][0], cells[23][0]], ["00:00", "23:00"]);
+  for (const [, soc, , , mean, sag] of cells) {
+    assert.match(soc, /^\d+\s%$/);
+    const [at, least] = [mean, sag].map((text) => Number.parseFloat(text));
+    assert.ok(least <= at + 0.05 && least > 11 && at < 14.7, `${mean}, ${sag}`);
+  }
+});

@@ -92,6 +92,7 @@ pub fn array(m: Manners) -> impl Strategy<Value = SolarArray> {
         num(m, limits::SMALL_LOSS_FRAC),
         num(m, limits::SMALL_LOSS_FRAC),
         num(m, limits::TEMP_COEFF_PER_K),
+        num(m, limits::SMALL_LOSS_FRAC),
     );
     (size, kind, losses).prop_map(|(size, kind, losses)| SolarArray {
         enabled: kind.0,
@@ -104,6 +105,7 @@ pub fn array(m: Manners) -> impl Strategy<Value = SolarArray> {
         controller_frac: losses.0,
         self_use: Watts(losses.1),
         shade: kind.4,
+        low_light_frac: losses.6,
         dirt_frac: losses.2,
         wiring_frac: losses.3,
         mismatch_frac: losses.4,

@@ -157,6 +157,7 @@ pub fn everything() -> Setup {
         array.controller_frac = 0.975;
         array.self_use = Watts(0.12);
         array.shade.sky_frac = 0.25;
+        array.low_light_frac = 0.065;
         array.dirt_frac = 0.055;
         array.wiring_frac = 0.015;
         array.mismatch_frac = 0.0;

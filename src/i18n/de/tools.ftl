@@ -304,3 +304,15 @@ unknown-measure = Messen
 unknown-outlook-title = Wie weit deine eigenen Werte das verschieben können
 unknown-outlook-measure = Zeigen, was zuerst zu messen ist
 unknown-measure-name = Messen: { $name }
+
+# The course hour by hour.
+hours-title = Stunde für Stunde
+hours-told = Mittleres Wetter. Die Spannung ist das Stundenmittel an der Batterie, und am Abgang zu den Geräten, während das größte Gerät der Stunde läuft.
+hours-caption = Stunde für Stunde: { $day }
+hours-head-time = Stunde ab
+hours-head-soc = Ladezustand am Ende
+hours-head-in = Geladen
+hours-head-out = Verbraucht
+hours-head-volts = Spannung
+hours-head-sag = Spannung, größtes Gerät läuft
+hours-head-battery = Batterie

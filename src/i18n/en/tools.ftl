@@ -304,3 +304,15 @@ unknown-measure = Measure it
 unknown-outlook-title = How far your own figures could move this
 unknown-outlook-measure = See what to measure first
 unknown-measure-name = Measure: { $name }
+
+# The course hour by hour.
+hours-title = Hour by hour
+hours-told = Average weather. The voltage is the mean of the hour at the battery, and where the power leaves for the appliances while the largest one of the hour runs.
+hours-caption = Hour by hour: { $day }
+hours-head-time = Hour from
+hours-head-soc = State of charge at its end
+hours-head-in = Charged
+hours-head-out = Used
+hours-head-volts = Voltage
+hours-head-sag = Voltage, largest appliance running
+hours-head-battery = Battery

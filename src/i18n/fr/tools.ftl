@@ -304,3 +304,15 @@ unknown-measure = Le mesurer
 unknown-outlook-title = Ce que vos propres chiffres peuvent y changer
 unknown-outlook-measure = Voir quoi mesurer en premier
 unknown-measure-name = Mesurer : { $name }
+
+# The course hour by hour.
+hours-title = Heure par heure
+hours-told = Météo moyenne. La tension est la moyenne de l’heure à la batterie, puis au départ vers les appareils quand le plus gros de l’heure fonctionne.
+hours-caption = Heure par heure : { $day }
+hours-head-time = Heure à partir de
+hours-head-soc = État de charge à la fin
+hours-head-in = Chargé
+hours-head-out = Consommé
+hours-head-volts = Tension
+hours-head-sag = Tension, plus gros appareil en marche
+hours-head-battery = Batterie

@@ -304,3 +304,15 @@ unknown-measure = Dit meten
 unknown-outlook-title = Hoeveel je eigen cijfers hieraan kunnen veranderen
 unknown-outlook-measure = Bekijk wat je het eerst moet meten
 unknown-measure-name = Meten: { $name }
+
+# The course hour by hour.
+hours-title = Uur voor uur
+hours-told = Gemiddeld weer. De spanning is het uurgemiddelde bij de accu, en bij het vertrek naar de apparaten terwijl het grootste apparaat van het uur draait.
+hours-caption = Uur voor uur: { $day }
+hours-head-time = Uur vanaf
+hours-head-soc = Laadtoestand aan het eind
+hours-head-in = Geladen
+hours-head-out = Verbruikt
+hours-head-volts = Spanning
+hours-head-sag = Spanning, grootste apparaat aan
+hours-head-battery = Accu

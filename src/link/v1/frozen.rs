@@ -118,6 +118,7 @@ pub(super) fn array() -> SolarArray {
         controller_frac: 0.96,
         self_use: Watts(0.3),
         shade: Shade { morning_frac: 0.0, midday_frac: 0.0, afternoon_frac: 0.0, sky_frac: 0.0 },
+        low_light_frac: 0.04,
         dirt_frac: 0.03,
         wiring_frac: 0.03,
         mismatch_frac: 0.02,

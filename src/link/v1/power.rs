@@ -87,6 +87,7 @@ pub(super) fn array(w: &mut dyn Wire, array: &mut SolarArray) -> Result<(), Faul
     })?;
     differing_number(w, &mut array.controller_frac, base.controller_frac, &scales::FRAC)?;
     differing_number(w, &mut array.self_use.0, base.self_use.0, &scales::SELF_USE_W)?;
+    differing_number(w, &mut array.low_light_frac, base.low_light_frac, &scales::FRAC)?;
     differing_number(w, &mut array.dirt_frac, base.dirt_frac, &scales::FRAC)?;
     differing_number(w, &mut array.wiring_frac, base.wiring_frac, &scales::FRAC)?;
     differing_number(w, &mut array.mismatch_frac, base.mismatch_frac, &scales::FRAC)?;

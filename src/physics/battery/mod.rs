@@ -9,6 +9,7 @@ pub mod rate;
 pub mod storage;
 pub mod temperature;
 pub mod usable;
+pub mod ventilation;
 
 pub use bank::BankPhysics;
 pub use chemistry::{CellData, cell_data};

@@ -9,8 +9,8 @@
 //!           Tc = Ta + (NOCT - 20) G / 800              nominal operating cell temperature; add
 //!                                                      18 K to NOCT for no gap
 //! power     P  = Wp G/1000 e(G) (1 + gamma (Tc - 25))
-//! low light e(G) = 1 + 0.04 ln(G/1000) / ln 5          4 % lost at 200 W/m2 (common practice:
-//!                                                      data sheets state 2 to 5 %)
+//! low light e(G) = 1 + l ln(G/1000) / ln 5             l lost at 200 W/m2: 4 % (common practice:
+//!                                                      data sheets state 2 to 5 %) or as stated
 //! MPPT      Pb = P (1-dirt)(1-mismatch)(1-wiring) eta
 //! PWM       Ib = Imp G/1000 (1 + 0.0005 (Tc - 25)) (1-dirt)(1-mismatch),  Imp = Wp / 18.2 V
 //!           and never more than the panel's best power at 13.2 V
@@ -34,8 +34,8 @@ pub const BEST_VOLTS_12: Volts = Volts(18.2);
 pub const CHARGING_VOLTS_12: Volts = Volts(13.2);
 /// Wind assumed when none is known [m/s at 10 m].
 pub const USUAL_WIND_M_S: f64 = 2.0;
-/// Share of efficiency lost at 200 W/m2.
-pub const LOW_LIGHT_LOSS_FRAC: f64 = 0.04;
+/// Irradiance at which data sheets tell the loss in weak light.
+pub const LOW_LIGHT_IRRADIANCE: WattsPerSquareMetre = WattsPerSquareMetre(200.0);
 /// Rise of current per kelvin of cell temperature [1/K] (common practice, silicon).
 const CURRENT_COEFF_PER_K: f64 = 0.0005;
 
@@ -73,11 +73,12 @@ pub fn cell_temperature_noct(light: WattsPerSquareMetre, air: Celsius, noct: Cel
     Celsius(air.0 + (noct.0 - 20.0) * light.0 / 800.0)
 }
 
-/// Efficiency in weak light over that at 1000 W/m2; 1 there, 0.96 at 200 W/m2, never negative.
+/// Efficiency in weak light over that at 1000 W/m2: 1 there, less `loss_frac` at 200 W/m2,
+/// logarithmic between and beyond, never negative.
 #[must_use]
-pub fn low_light_efficiency(light: WattsPerSquareMetre) -> f64 {
+pub fn low_light_efficiency(light: WattsPerSquareMetre, loss_frac: f64) -> f64 {
     if light.0 > 0.0 {
-        let slope = LOW_LIGHT_LOSS_FRAC / 5.0_f64.ln();
+        let slope = loss_frac / (STC_IRRADIANCE / LOW_LIGHT_IRRADIANCE).ln();
         (1.0 + slope * (light / STC_IRRADIANCE).ln()).max(0.0)
     } else {
         0.0
@@ -134,6 +135,7 @@ pub struct Panel {
     peak: f64,
     heating: f64,
     temp_coeff_per_k: f64,
+    low_light_frac: f64,
     dirt_kept: f64,
     mismatch_kept: f64,
     wiring_kept: f64,
@@ -158,6 +160,7 @@ impl Panel {
             } else {
                 0.0
             },
+            low_light_frac: share(array.low_light_frac),
             dirt_kept: kept(array.dirt_frac),
             mismatch_kept: kept(array.mismatch_frac),
             wiring_kept: kept(array.wiring_frac),
@@ -182,7 +185,7 @@ impl Panel {
         }
         let cell = Celsius(air.0.clamp(-100.0, 100.0) + light.0 * self.heating);
         let standard = self.peak * (light / STC_IRRADIANCE);
-        let after_low_light = standard * low_light_efficiency(light);
+        let after_low_light = standard * low_light_efficiency(light, self.low_light_frac);
         let after_heat = after_low_light * temperature_factor(self.temp_coeff_per_k, cell);
         let after_dirt = after_heat * self.dirt_kept;
         let after_mismatch = after_dirt * self.mismatch_kept;

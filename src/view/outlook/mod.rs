@@ -9,6 +9,7 @@
 //! milliseconds between which the page can take input, and shown as they firm up.
 
 mod flow;
+pub mod hours;
 mod picture;
 pub mod words;
 

@@ -129,7 +129,7 @@ pub(super) fn view(app: AppState) -> AnyView {
         {bank_figures::view(app)}
         {move || {
             if chemistry.get().is_lead() {
-                caution(Caution::Hydrogen)
+                view! { {caution(Caution::Hydrogen)} {bank_figures::fresh_air(app)} }.into_any()
             } else {
                 cold(app)
             }

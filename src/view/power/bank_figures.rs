@@ -4,8 +4,9 @@ use crate::i18n::Arg;
 use crate::model::{Bank, Climate, Trip};
 use crate::physics::battery::UsableEnergy;
 use crate::physics::battery::temperature::battery_temperature;
+use crate::physics::battery::ventilation::ventilation_of;
 use crate::units::{Celsius, WattHours};
-use crate::view::lang::{amp_hours, celsius, percent, t, t_args, volts, watt_hours};
+use crate::view::lang::{amp_hours, celsius, number, percent, t, t_args, volts, watt_hours};
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
 use crate::view::widgets::{Fact, facts};
@@ -54,6 +55,17 @@ fn on_the_trip(bank: &Bank, at: Celsius) -> AnyView {
     let (at, usable) = (celsius(at), watt_hours(energy.usable));
     let text = t_args("bank-usable-trip", &[("at", Arg::Text(&at)), ("wh", Arg::Text(&usable))]);
     view! { <p class="field-hint">{text}" "{t("bank-usable-fast")}</p> }.into_any()
+}
+
+/// What a charging lead-acid bank asks of the air around it.
+pub(super) fn fresh_air(app: AppState) -> AnyView {
+    let asked = Memo::new(move |_| app.setup.with(|setup| ventilation_of(&setup.bank)));
+    let told = move || {
+        let asked = asked.get()?;
+        let (air, area) = (number(asked.air_m3_per_h, 1), number(asked.opening_cm2, 0));
+        Some(t_args("bank-ventilation", &[("air", Arg::Text(&air)), ("area", Arg::Text(&area))]))
+    };
+    view! { <p class="field-hint">{told}</p> }.into_any()
 }
 
 fn signed(energy: WattHours) -> String {

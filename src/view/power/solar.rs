@@ -202,6 +202,11 @@ fn shade(app: AppState, row: usize) -> AnyView {
 
 fn losses(app: AppState, row: usize) -> AnyView {
     let parts: Vec<(String, _, Part)> = vec![
+        (
+            t("solar-low-light"),
+            SMALL_LOSS_FRAC,
+            (|a| a.low_light_frac, |a, v| a.low_light_frac = v),
+        ),
         (t("solar-dirt"), DIRT_FRAC, (|a| a.dirt_frac, |a, v| a.dirt_frac = v)),
         (t("solar-wiring"), SMALL_LOSS_FRAC, (|a| a.wiring_frac, |a, v| a.wiring_frac = v)),
         (t("solar-mismatch"), SMALL_LOSS_FRAC, (|a| a.mismatch_frac, |a, v| a.mismatch_frac = v)),

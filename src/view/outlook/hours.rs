@@ -1,0 +1,88 @@
+//! The course hour by hour in figures: charge, voltage, temperature. A table for each day, made
+//! when it is opened.
+
+use super::Calculation;
+use crate::i18n::Arg;
+use crate::view::lang::{
+    celsius, clock, day_month, percent, t, t_args, volts, watt_hours, weekday,
+};
+use crate::view::widgets::{DataTable, data_table, disclosure};
+use leptos::prelude::*;
+
+/// A day for each that the course has.
+#[must_use]
+pub fn view(calculation: Calculation) -> AnyView {
+    let count = Memo::new(move |_| {
+        let outlook = calculation.outlook.get();
+        outlook.and_then(|outlook| outlook.0.course.hours.last().map(|hour| hour.day + 1))
+    });
+    let days = move || {
+        let days: Vec<AnyView> =
+            (0..count.get().unwrap_or(0)).map(|index| day(calculation, index)).collect();
+        view! { {days} }.into_any()
+    };
+    let inside = view! {
+        <p class="field-hint">{t("hours-told")}</p>
+        {days}
+    }
+    .into_any();
+    disclosure(t("hours-title"), false, inside)
+}
+
+fn day(calculation: Calculation, index: usize) -> AnyView {
+    let open = RwSignal::new(false);
+    let toggled = move |event: leptos::ev::Event| {
+        open.set(event_target::<web_sys::Element>(&event).has_attribute("open"));
+    };
+    let name = move || day_name(calculation, index);
+    view! {
+        <details class="disclosure" on:toggle=toggled>
+            <summary><span>{name}</span></summary>
+            <div class="disclosure-inside">
+                {move || open.get().then(|| data_table(table(calculation, index)))}
+            </div>
+        </details>
+    }
+    .into_any()
+}
+
+fn day_name(calculation: Calculation, index: usize) -> String {
+    let plan = calculation.plan.get();
+    let date = plan.and_then(|plan| plan.0.sun.dates.get(index).copied());
+    date.map_or_else(String::new, |date| format!("{} {}", weekday(date), day_month(date)))
+}
+
+fn table(calculation: Calculation, index: usize) -> DataTable {
+    let outlook = calculation.outlook.get();
+    let hours = outlook.iter().flat_map(|outlook| &outlook.0.course.hours);
+    let rows = hours
+        .filter(|hour| hour.day == index)
+        .map(|hour| {
+            let from = u16::try_from(hour.hour_of_day * 60).unwrap_or(0);
+            let books = &hour.ledger;
+            vec![
+                clock(from),
+                percent(hour.soc_frac),
+                watt_hours(books.sun + books.driving + books.hook_up + books.other),
+                watt_hours(books.consumption()),
+                volts(hour.volts),
+                volts(hour.sag_volts),
+                celsius(hour.battery),
+            ]
+        })
+        .collect();
+    let day = day_name(calculation, index);
+    DataTable {
+        caption: t_args("hours-caption", &[("day", Arg::Text(&day))]),
+        heads: vec![
+            t("hours-head-time"),
+            t("hours-head-soc"),
+            t("hours-head-in"),
+            t("hours-head-out"),
+            t("hours-head-volts"),
+            t("hours-head-sag"),
+            t("hours-head-battery"),
+        ],
+        rows,
+    }
+}
