@@ -3,7 +3,8 @@
 //!
 //! All candidates are played with a few weather sequences first, the better ones played on with more
 //! ([`ROUNDS`]); what a better one has played already is not played again. A change is compared
-//! with the setup as it is under the very same sequences, so few of them tell much. Ranked by the mean number of nights gained; where that is equal, by the
+//! with the setup as it is under the very same sequences, so few of them tell much. Ranked by the
+//! mean number of nights gained; where that is equal, by the
 //! time gained until the battery gets low in average weather, then by the lowest state of charge.
 
 use super::candidates::candidates;
@@ -262,7 +263,8 @@ impl HelpsJob {
         ROUNDS.get(self.round.saturating_sub(1)).map_or(1, |round| round.0)
     }
 
-    /// Queues the best changes for the next round; false after the last one. The last round goes on until all of the best have been in it.
+    /// Queues the best changes for the next round; false after the last one. The last round goes on
+    /// until all of the best have been in it.
     fn next_round(&mut self) -> bool {
         let again = self.round == ROUNDS.len();
         let round = self.round.min(ROUNDS.len() - 1);

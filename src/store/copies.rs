@@ -1,21 +1,19 @@
 //! Copies set beside the setup on screen for comparing, as stored.
 //!
-//! The same JSON as a file, with any number of setups from none to [`MAX_SETUPS`]:
+//! The same JSON as a file, with any number of setups from none to [`MAX_SETUPS`](file::MAX_SETUPS):
 //!
 //! ```json
 //! { "format": "nightbank", "schema": 1, "setups": [] }
 //! ```
 
-use super::file::{self, FORMAT, FileError, MAX_SETUPS};
-use super::migration::SCHEMA;
+use super::file::{self, FileError};
 use crate::model::Setup;
-use serde_json::{Value, json};
+use serde_json::Value;
 
 /// The copies as a value to store.
 #[must_use]
 pub fn copies_json(copies: &[Setup]) -> Value {
-    let setups: Vec<Setup> = copies.iter().map(|copy| copy.clone().sanitised().0).collect();
-    json!({ "format": FORMAT, "schema": SCHEMA, "setups": setups })
+    file::setups_json(copies)
 }
 
 /// The copies in the stored text, pulled into bounds.
@@ -30,15 +28,7 @@ pub fn read_copies(raw: &str) -> Result<Vec<Setup>, FileError> {
     let Some(Value::Array(setups)) = object.remove("setups") else {
         return Err(FileError::NoSetups);
     };
-    if setups.len() > MAX_SETUPS {
-        return Err(FileError::TooManySetups { count: setups.len() });
-    }
-    let read = setups.into_iter().enumerate().map(|(index, value)| {
-        file::read_setup(value, &steps, "setups")
-            .map(|read| read.setup)
-            .map_err(|why| FileError::WrongValue { setup: index + 1, why })
-    });
-    read.collect()
+    file::read_setups(setups, &steps).map(|content| content.setups)
 }
 
 #[cfg(test)]
@@ -46,6 +36,7 @@ mod tests {
     use super::*;
     use crate::model::Load;
     use crate::model::example::example_setup;
+    use crate::store::file::MAX_SETUPS;
 
     #[test]
     fn copies_come_back_and_so_do_none() {

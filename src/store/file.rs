@@ -114,12 +114,17 @@ pub fn read_file(text: &str) -> Result<FileContent, FileError> {
     if setups.is_empty() {
         return Err(FileError::NoSetups);
     }
+    read_setups(setups, &steps)
+}
+
+/// The setups of a list, none among them, pulled into bounds.
+pub(super) fn read_setups(setups: Vec<Value>, steps: &[Step]) -> Result<FileContent, FileError> {
     if setups.len() > MAX_SETUPS {
         return Err(FileError::TooManySetups { count: setups.len() });
     }
     let mut content = FileContent { setups: Vec::new(), adjusted: 0, ignored: Vec::new() };
     for (index, value) in setups.into_iter().enumerate() {
-        let read = read_setup(value, &steps, &format!("setups[{index}]"))
+        let read = read_setup(value, steps, &format!("setups[{index}]"))
             .map_err(|why| FileError::WrongValue { setup: index + 1, why })?;
         content.setups.push(read.setup);
         content.adjusted += read.adjusted;
@@ -141,9 +146,13 @@ pub fn write_file(setups: &[Setup]) -> Result<String, FileError> {
     if setups.len() > MAX_SETUPS {
         return Err(FileError::TooManySetups { count: setups.len() });
     }
+    Ok(format!("{}\n", setups_json(setups)))
+}
+
+/// A file with these setups as a value.
+pub(super) fn setups_json(setups: &[Setup]) -> Value {
     let setups: Vec<Setup> = setups.iter().map(|setup| setup.clone().sanitised().0).collect();
-    let file = json!({ "format": FORMAT, "schema": SCHEMA, "setups": setups });
-    Ok(format!("{file}\n"))
+    json!({ "format": FORMAT, "schema": SCHEMA, "setups": setups })
 }
 
 /// The top of a file or library of ours.

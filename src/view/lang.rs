@@ -16,10 +16,13 @@ use wasm_bindgen_futures::JsFuture;
 /// Between a number and its unit: a narrow space that never breaks.
 const UNIT_SPACE: char = '\u{202f}';
 
+/// Names and texts of Fluent files that travel in the program.
+type Files = &'static [(&'static str, &'static str)];
+
 struct Words {
     texts: Texts,
-    /// English that came with parts of the page, put in force once.
-    parts: Vec<&'static str>,
+    /// English that came with the parts of the page.
+    rest: Option<Files>,
     locale: String,
     formats: HashMap<Format, Function>,
 }
@@ -42,7 +45,7 @@ fn words() -> Rc<RefCell<Words>> {
         Rc::clone(slot.borrow_mut().get_or_insert_with(|| {
             Rc::new(RefCell::new(Words {
                 texts: Texts::english(),
-                parts: Vec::new(),
+                rest: None,
                 locale: locale_for(Lang::En),
                 formats: HashMap::new(),
             }))
@@ -70,15 +73,13 @@ pub fn t_args(key: &str, args: &[(&str, Arg<'_>)]) -> String {
     words().borrow().texts.text(key, args)
 }
 
-/// Adds English that comes with a part of the page; files that are there already add nothing.
-pub fn add_english(files: &[(&'static str, &'static str)]) {
+/// Adds the English that comes with each part of the page; the first part to come brings it.
+pub fn add_rest(rest: Files) {
     let words = words();
     let mut words = words.borrow_mut();
-    for file in files {
-        if !words.parts.contains(&file.1) {
-            words.parts.push(file.1);
-            words.texts.add_english(&[*file]);
-        }
+    if words.rest.is_none() {
+        words.rest = Some(rest);
+        words.texts.add_english(rest);
     }
 }
 
@@ -123,8 +124,8 @@ pub async fn switch_to(lang: Lang) -> Result<(), String> {
     let words = words();
     let mut words = words.borrow_mut();
     words.texts = texts;
-    for part in words.parts.clone() {
-        words.texts.add_english(&[("", part)]);
+    if let Some(rest) = words.rest {
+        words.texts.add_english(rest);
     }
     words.locale = locale_for(lang);
     words.formats.clear();
@@ -315,6 +316,12 @@ pub fn weekday(date: Date) -> String {
 #[must_use]
 pub fn day_month(date: Date) -> String {
     format(Format::DayMonth, &js_date(date)).unwrap_or_default()
+}
+
+/// Weekday, day and month, short.
+#[must_use]
+pub fn short_date(date: Date) -> String {
+    format!("{} {}", weekday(date), day_month(date))
 }
 
 /// The whole date in words.

@@ -29,7 +29,7 @@ use wasm_split_helpers::{SplitLoaderError, wasm_split};
 
 /// A part that travels in files of its own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Part {
+enum Part {
     /// Forms: loads, power, trip, a start of one's own.
     Edit,
     /// What to change, and the tools.
@@ -63,7 +63,7 @@ enum Edit {
 
 #[wasm_split(edit, fallible, preload(fetch_edit))]
 fn split_edit(what: Edit) -> Split {
-    lang::add_english(ENGLISH_REST);
+    lang::add_rest(ENGLISH_REST);
     Ok(match what {
         Edit::Loads(app, needs) => loads::view(app, needs),
         Edit::Power(app) => power::view(app),
@@ -74,17 +74,19 @@ fn split_edit(what: Edit) -> Split {
 
 enum Decide {
     Change(AppState),
-    Unmeasured(AppState, Calculation),
-    Hours(Calculation),
+    BelowTheAnswer(AppState, Calculation),
 }
 
 #[wasm_split(decide, fallible, preload(fetch_decide))]
 fn split_decide(what: Decide) -> Split {
-    lang::add_english(ENGLISH_REST);
+    lang::add_rest(ENGLISH_REST);
     Ok(match what {
         Decide::Change(app) => change::view(app),
-        Decide::Unmeasured(app, calculation) => measure::in_the_outlook(app, calculation),
-        Decide::Hours(calculation) => hours::view(calculation),
+        Decide::BelowTheAnswer(app, calculation) => view! {
+            {hours::view(calculation)}
+            {measure::in_the_outlook(app, calculation)}
+        }
+        .into_any(),
     })
 }
 
@@ -95,7 +97,7 @@ enum More {
 
 #[wasm_split(more, fallible, preload(fetch_more))]
 fn split_more(what: More) -> Split {
-    lang::add_english(ENGLISH_REST);
+    lang::add_rest(ENGLISH_REST);
     Ok(match what {
         More::All(setups) => more::view(setups),
         More::Paper(setups, outcome) => share::paper(setups, outcome),
@@ -136,7 +138,7 @@ impl Parts {
     }
 
     /// Fetches a part, unless it is here or on its way.
-    pub fn fetch(self, part: Part) {
+    fn fetch(self, part: Part) {
         let state = self.state(part);
         if !matches!(state.try_get_untracked(), Some(State::Away | State::Failed)) {
             return;
@@ -213,23 +215,13 @@ impl Parts {
         self.show(Part::Decide, move || now(split_decide(Decide::Change(app))))
     }
 
-    /// How far figures that nobody measured could move the answer; follows once its part is here, as
-    /// nobody waits for it.
+    /// The course hour by hour in figures, and how far figures that nobody measured could move the
+    /// answer. They follow once their part is here, as nobody waits for them.
     #[must_use]
-    pub fn unmeasured(self, app: AppState, calculation: Calculation) -> AnyView {
+    pub fn below_the_answer(self, app: AppState, calculation: Calculation) -> AnyView {
         let here = move || {
             (self.decide.get() == State::Here)
-                .then(|| now(split_decide(Decide::Unmeasured(app, calculation))))
-        };
-        view! { {here} }.into_any()
-    }
-
-    /// The course hour by hour in figures; follows once its part is here.
-    #[must_use]
-    pub fn hours(self, calculation: Calculation) -> AnyView {
-        let here = move || {
-            (self.decide.get() == State::Here)
-                .then(|| now(split_decide(Decide::Hours(calculation))))
+                .then(|| now(split_decide(Decide::BelowTheAnswer(app, calculation))))
         };
         view! { {here} }.into_any()
     }

@@ -37,7 +37,6 @@ pub fn App() -> impl IntoView {
     provide_context(Outcome { answer, calculation });
     let needs = needs::follow(app, calculation);
     let parts = Parts::default();
-    provide_context(parts);
     fetch_the_rest(parts);
     let starting = AppState::starting_lang();
     if starting != Lang::En {
@@ -101,8 +100,7 @@ fn page(of: Page) -> AnyView {
                         view! {
                             <h1 class="unseen">{t("answer-name")}</h1>
                             {answer::details(answer)}
-                            {parts.hours(calculation)}
-                            {parts.unmeasured(app, calculation)}
+                            {parts.below_the_answer(app, calculation)}
                         }
                             .into_any()
                     }

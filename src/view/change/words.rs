@@ -6,7 +6,7 @@ use crate::i18n::Arg;
 use crate::model::{BatteryPlace, Setup};
 use crate::units::{Degrees, Hours, Kilograms, Money};
 use crate::view::lang::{
-    amp_hours, amps, day_month, duration, key, number, percent, quantity, t, t_args, watts, weekday,
+    amp_hours, amps, duration, key, number, percent, quantity, short_date, t, t_args, watts,
 };
 use crate::view::loads::load_name;
 use crate::view::widgets::{Caution, caution};
@@ -45,11 +45,7 @@ pub fn kilograms(weight: Kilograms) -> String {
 #[must_use]
 pub fn trip_day(setup: &Setup, day: usize) -> String {
     let days = i64::try_from(day).unwrap_or(0);
-    setup
-        .trip
-        .start()
-        .checked_add(time::Duration::days(days))
-        .map_or_else(String::new, |date| format!("{} {}", weekday(date), day_month(date)))
+    setup.trip.start().checked_add(time::Duration::days(days)).map_or_else(String::new, short_date)
 }
 
 /// The change as something to do.

@@ -6,7 +6,7 @@ use super::days::{Span, day_and_time, days_on_axis};
 use super::glyph::EventKind;
 use super::picture::{Picture, Reading, legend, legend_item};
 use crate::i18n::Arg;
-use crate::view::lang::{clock, day_month, key, percent, t, t_args, weekday};
+use crate::view::lang::{clock, key, percent, short_date, t, t_args};
 use crate::view::widgets::DataTable;
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -115,8 +115,7 @@ impl SocChart {
     }
 
     fn day_name(&self, days: usize) -> String {
-        let date = self.date(days);
-        format!("{} {}", weekday(date), day_month(date))
+        short_date(self.date(days))
     }
 
     /// Day and time, such as `Tue 14 Jul, 15:00`.

@@ -8,7 +8,7 @@
 use super::brush::Brush;
 use super::watch::Watch;
 use crate::view::lang::t;
-use crate::view::widgets::{DataTable, data_table};
+use crate::view::widgets::{DataTable, table_disclosure};
 use leptos::ev;
 use leptos::html;
 use leptos::prelude::*;
@@ -134,28 +134,11 @@ impl Picture {
                 </div>
                 {slider}
                 {legend}
-                {figures(table)}
+                {table_disclosure(Signal::stored(t("chart-figures")), table)}
             </div>
         }
         .into_any()
     }
-}
-
-/// The table, made only while it is open: the odds change many times while they are worked out.
-fn figures(table: Signal<DataTable>) -> AnyView {
-    let open = RwSignal::new(false);
-    let toggled = move |event: ev::Event| {
-        open.set(event_target::<web_sys::Element>(&event).has_attribute("open"));
-    };
-    view! {
-        <details class="disclosure" on:toggle=toggled>
-            <summary><span>{t("chart-figures")}</span></summary>
-            <div class="disclosure-inside">
-                {move || open.get().then(|| data_table(table.get()))}
-            </div>
-        </details>
-    }
-    .into_any()
 }
 
 fn slider(reading: Reading, ends: RwSignal<Ends>) -> AnyView {

@@ -3,10 +3,8 @@
 
 use super::Calculation;
 use crate::i18n::Arg;
-use crate::view::lang::{
-    celsius, clock, day_month, percent, t, t_args, volts, watt_hours, weekday,
-};
-use crate::view::widgets::{DataTable, data_table, disclosure};
+use crate::view::lang::{celsius, clock, percent, short_date, t, t_args, volts, watt_hours};
+use crate::view::widgets::{DataTable, disclosure, table_disclosure};
 use leptos::prelude::*;
 
 /// A day for each that the course has.
@@ -30,26 +28,16 @@ pub fn view(calculation: Calculation) -> AnyView {
 }
 
 fn day(calculation: Calculation, index: usize) -> AnyView {
-    let open = RwSignal::new(false);
-    let toggled = move |event: leptos::ev::Event| {
-        open.set(event_target::<web_sys::Element>(&event).has_attribute("open"));
-    };
-    let name = move || day_name(calculation, index);
-    view! {
-        <details class="disclosure" on:toggle=toggled>
-            <summary><span>{name}</span></summary>
-            <div class="disclosure-inside">
-                {move || open.get().then(|| data_table(table(calculation, index)))}
-            </div>
-        </details>
-    }
-    .into_any()
+    table_disclosure(
+        Signal::derive(move || day_name(calculation, index)),
+        Signal::derive(move || table(calculation, index)),
+    )
 }
 
 fn day_name(calculation: Calculation, index: usize) -> String {
     let plan = calculation.plan.get();
     let date = plan.and_then(|plan| plan.0.sun.dates.get(index).copied());
-    date.map_or_else(String::new, |date| format!("{} {}", weekday(date), day_month(date)))
+    date.map_or_else(String::new, short_date)
 }
 
 fn table(calculation: Calculation, index: usize) -> DataTable {

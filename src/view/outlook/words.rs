@@ -8,7 +8,7 @@ use crate::model::{Setup, regions};
 use crate::units::{Volts, WattHours};
 use crate::view::answer::{AnswerView, Drain};
 use crate::view::lang::{
-    clock, day_month, duration, number, percent, t, t_args, volts, watt_hours, weekday,
+    clock, day_month, duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
 };
 use crate::view::loads::load_name;
 use crate::view::widgets::{DataTable, LanternLevel, LanternNight};
@@ -178,9 +178,7 @@ fn by_night(facts: &Facts<'_>) -> DataTable {
             let used: WattHours = hours.iter().map(|hour| hour.ledger.consumption()).sum();
             let date = facts.plan.sun.dates.get(index);
             vec![
-                date.map_or_else(String::new, |date| {
-                    format!("{} {}", weekday(*date), day_month(*date))
-                }),
+                date.map_or_else(String::new, |date| short_date(*date)),
                 percent(chance(facts, index + 1)),
                 percent(lowest),
                 if sag.is_finite() { volts(Volts(sag)) } else { String::new() },

@@ -6,7 +6,7 @@ use crate::model::limits::{MINUTES_A_DAY, SUN_WH_M2};
 use crate::model::{Climate, DayPlan, Setup, Weather};
 use crate::units::WattHoursPerSquareMetre;
 use crate::view::icons::Icon;
-use crate::view::lang::{day_month, number, t, t_args, weekday};
+use crate::view::lang::{number, short_date, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
@@ -137,7 +137,7 @@ fn day_row(
     let date = move || {
         app.setup.with(|setup| {
             let date = date_of(setup, row);
-            format!("{} {}", weekday(date), day_month(date))
+            short_date(date)
         })
     };
     let sky = Lens::new(

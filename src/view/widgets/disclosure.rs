@@ -1,5 +1,6 @@
 //! A part that opens on tap.
 
+use super::data_table::{DataTable, data_table};
 use leptos::prelude::*;
 
 /// A heading that opens what belongs to it; the browser's own element, so it works by keyboard
@@ -10,6 +11,25 @@ pub fn disclosure(title: String, open: bool, inside: AnyView) -> AnyView {
         <details class="disclosure" open=open>
             <summary><span>{title}</span></summary>
             <div class="disclosure-inside">{inside}</div>
+        </details>
+    }
+    .into_any()
+}
+
+/// A heading that opens a table. The table is made only while it is open, and follows then: the odds
+/// change many times while they are worked out.
+#[must_use]
+pub fn table_disclosure(title: Signal<String>, table: Signal<DataTable>) -> AnyView {
+    let open = RwSignal::new(false);
+    let toggled = move |event: leptos::ev::Event| {
+        open.set(event_target::<web_sys::Element>(&event).has_attribute("open"));
+    };
+    view! {
+        <details class="disclosure" on:toggle=toggled>
+            <summary><span>{move || title.get()}</span></summary>
+            <div class="disclosure-inside">
+                {move || open.get().then(|| data_table(table.get()))}
+            </div>
         </details>
     }
     .into_any()
