@@ -12,10 +12,13 @@ macro_rules! files {
 
 /// The English the page starts with: the answer, and what may be told at any time.
 pub const ENGLISH_START: &[(&str, &str)] =
-    files!["page.ftl", "notices.ftl", "widgets.ftl", "answer.ftl", "chart.ftl", "catalogue.ftl",];
+    files!["page.ftl", "widgets.ftl", "answer.ftl", "chart.ftl", "catalogue.ftl"];
+
+/// The English of what keeps the setups: links, files and storage.
+pub const ENGLISH_KEEP: &[(&str, &str)] = files!["notices.ftl"];
 
 /// The English of the parts that are fetched when needed. Every key the page uses is in one of the
-/// two; other languages have the same keys.
+/// three; other languages have the same keys.
 pub const ENGLISH_REST: &[(&str, &str)] = files![
     "loads.ftl",
     "power.ftl",

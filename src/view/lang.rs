@@ -1,7 +1,7 @@
 //! Text, numbers and dates in the reader's language.
 //!
 //! The texts live in the thread, not in a signal: when the language changes the whole page is
-//! built again (see [`crate::view::App`]), so a call of [`t`] is a plain look-up.
+//! built again (see [`crate::view::app`]), so a call of [`t`] is a plain look-up.
 
 use crate::i18n::{Arg, Lang, Texts};
 use crate::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
@@ -22,7 +22,7 @@ type Files = &'static [(&'static str, &'static str)];
 struct Words {
     texts: Texts,
     /// English that came with the parts of the page.
-    rest: Option<Files>,
+    came: Vec<Files>,
     locale: String,
     formats: HashMap<Format, Function>,
 }
@@ -45,7 +45,7 @@ fn words() -> Rc<RefCell<Words>> {
         Rc::clone(slot.borrow_mut().get_or_insert_with(|| {
             Rc::new(RefCell::new(Words {
                 texts: Texts::english(),
-                rest: None,
+                came: Vec::new(),
                 locale: locale_for(Lang::En),
                 formats: HashMap::new(),
             }))
@@ -73,13 +73,14 @@ pub fn t_args(key: &str, args: &[(&str, Arg<'_>)]) -> String {
     words().borrow().texts.text(key, args)
 }
 
-/// Adds the English that comes with each part of the page; the first part to come brings it.
-pub fn add_rest(rest: Files) {
+/// Adds the English that comes with a part of the page; where several parts bring the same, the
+/// first to come does.
+pub fn add_english(files: Files) {
     let words = words();
     let mut words = words.borrow_mut();
-    if words.rest.is_none() {
-        words.rest = Some(rest);
-        words.texts.add_english(rest);
+    if !words.came.iter().any(|came| std::ptr::eq(*came, files)) {
+        words.came.push(files);
+        words.texts.add_english(files);
     }
 }
 
@@ -120,13 +121,11 @@ pub async fn switch_to(lang: Lang) -> Result<(), String> {
         Lang::En => String::new(),
         _ => fetch_text(&format!("i18n/{}.ftl", lang.code())).await?,
     };
-    let texts = Texts::new(lang, &[source.as_str()]);
+    let mut texts = Texts::new(lang, &[source.as_str()]);
     let words = words();
     let mut words = words.borrow_mut();
+    words.came.iter().for_each(|files| texts.add_english(files));
     words.texts = texts;
-    if let Some(rest) = words.rest {
-        words.texts.add_english(rest);
-    }
     words.locale = locale_for(lang);
     words.formats.clear();
     if let Some(root) = web_sys::window()

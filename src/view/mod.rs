@@ -1,7 +1,7 @@
 //! The page: fields and pictures of what the lower layers compute. The only layer that knows a
 //! browser.
 //!
-//! [`App`] holds one [`state::AppState`]; every field is tied to a place of the setup by a
+//! [`app`] holds one [`state::AppState`]; every field is tied to a place of the setup by a
 //! [`lens::Lens`]; the answer arrives as an [`answer::AnswerView`]. A change of language builds
 //! the page again around the same state.
 
@@ -29,4 +29,5 @@ pub mod tools;
 pub mod trip;
 pub mod widgets;
 
-pub use shell::App;
+pub use share::{Keeper, something_to_read};
+pub use shell::app;

@@ -4,6 +4,9 @@
 //! tables included, travels in files of its own, and the first load brings the answer and no more.
 //! The service worker keeps all files, so offline every part is there.
 //!
+//! One part keeps the setups: it is fetched before the start where there is something to read, and
+//! else right behind it. All others wait for it, so nothing can be changed before it is here.
+//!
 //! A part is fetched once; the page tells while it is on its way, and offers to try again
 //! where it did not come. Nothing else of the page waits for it.
 
@@ -14,12 +17,12 @@ use super::change;
 use super::lang::{self, t};
 use super::needs::Needs;
 use super::outlook::{Calculation, hours};
-use super::share::{self, Outcome, Setups};
+use super::share::{self, Keeper, Outcome, Setups};
 use super::state::AppState;
 use super::tools::measure;
 use super::widgets::Sheet;
 use super::{loads, more, power, start, trip};
-use crate::i18n::texts::ENGLISH_REST;
+use crate::i18n::texts::{ENGLISH_KEEP, ENGLISH_REST};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use std::future::Future;
@@ -30,6 +33,8 @@ use wasm_split_helpers::{SplitLoaderError, wasm_split};
 /// A part that travels in files of its own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Part {
+    /// Reading and writing setups, files and links.
+    Keep,
     /// Forms: loads, power, trip, a start of one's own.
     Edit,
     /// What to change, and the tools.
@@ -39,7 +44,7 @@ enum Part {
 }
 
 impl Part {
-    const ALL: [Self; 3] = [Self::Edit, Self::Decide, Self::More];
+    const ALL: [Self; 4] = [Self::Keep, Self::Edit, Self::Decide, Self::More];
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -54,6 +59,22 @@ type Split = Result<AnyView, SplitLoaderError>;
 
 // One function for each part, as each keeps for itself whether its files are here.
 
+#[wasm_split(keep, fallible, preload(fetch_keep))]
+fn split_keep() -> Result<&'static Keeper, SplitLoaderError> {
+    lang::add_english(ENGLISH_KEEP);
+    Ok(share::keeper())
+}
+
+/// What keeps the setups, once its part is here.
+///
+/// # Errors
+///
+/// [`SplitLoaderError`]: the files of the part did not come.
+pub async fn keeper() -> Result<&'static Keeper, SplitLoaderError> {
+    fetch_keep().await?;
+    split_keep().await
+}
+
 enum Edit {
     Loads(AppState, Memo<Needs>),
     Power(AppState),
@@ -63,7 +84,7 @@ enum Edit {
 
 #[wasm_split(edit, fallible, preload(fetch_edit))]
 fn split_edit(what: Edit) -> Split {
-    lang::add_rest(ENGLISH_REST);
+    lang::add_english(ENGLISH_REST);
     Ok(match what {
         Edit::Loads(app, needs) => loads::view(app, needs),
         Edit::Power(app) => power::view(app),
@@ -79,7 +100,7 @@ enum Decide {
 
 #[wasm_split(decide, fallible, preload(fetch_decide))]
 fn split_decide(what: Decide) -> Split {
-    lang::add_rest(ENGLISH_REST);
+    lang::add_english(ENGLISH_REST);
     Ok(match what {
         Decide::Change(app) => change::view(app),
         Decide::BelowTheAnswer(app, calculation) => view! {
@@ -97,7 +118,7 @@ enum More {
 
 #[wasm_split(more, fallible, preload(fetch_more))]
 fn split_more(what: More) -> Split {
-    lang::add_rest(ENGLISH_REST);
+    lang::add_english(ENGLISH_REST);
     Ok(match what {
         More::All(setups) => more::view(setups),
         More::Paper(setups, outcome) => share::paper(setups, outcome),
@@ -116,21 +137,32 @@ fn now(view: impl Future<Output = Split>) -> AnyView {
 /// Which parts are here; copies share it.
 #[derive(Clone, Copy)]
 pub struct Parts {
+    setups: Setups,
+    /// What the part that keeps the setups listens with lives as long as this.
+    owner: StoredValue<Owner>,
+    keep: RwSignal<State>,
     edit: RwSignal<State>,
     decide: RwSignal<State>,
     more: RwSignal<State>,
 }
 
-impl Default for Parts {
-    fn default() -> Self {
-        let away = || RwSignal::new(State::Away);
-        Self { edit: away(), decide: away(), more: away() }
-    }
-}
-
 impl Parts {
+    /// None is here, except perhaps the one that keeps `setups`, if the start waited for it.
+    #[must_use]
+    pub fn new(setups: Setups, keeper: Option<&'static Keeper>) -> Self {
+        let away = || RwSignal::new(State::Away);
+        let owner = StoredValue::new(Owner::current().unwrap_or_default());
+        let keep = away();
+        if let Some(keeper) = keeper {
+            setups.attach(keeper);
+            keep.set(State::Here);
+        }
+        Self { setups, owner, keep, edit: away(), decide: away(), more: away() }
+    }
+
     fn state(self, part: Part) -> RwSignal<State> {
         match part {
+            Part::Keep => self.keep,
             Part::Edit => self.edit,
             Part::Decide => self.decide,
             Part::More => self.more,
@@ -146,12 +178,64 @@ impl Parts {
         state.try_set(State::Coming);
         spawn_local(async move {
             let came = match part {
+                Part::Keep => self.keep_setups().await,
                 Part::Edit => fetch_edit().await,
                 Part::Decide => fetch_decide().await,
                 Part::More => fetch_more().await,
             };
             state.try_set(if came.is_ok() { State::Here } else { State::Failed });
         });
+    }
+
+    async fn keep_setups(self) -> Result<(), SplitLoaderError> {
+        let keeper = keeper().await?;
+        if let Some(owner) = self.owner.try_get_value() {
+            owner.with(|| self.setups.attach(keeper));
+        }
+        Ok(())
+    }
+
+    /// The state of a part that can change setups: it is here once what keeps them is here too.
+    fn ready(self, part: Part) -> State {
+        match (self.keep.get(), self.state(part).get()) {
+            (State::Here, own) => own,
+            (State::Failed, _) | (_, State::Failed) => State::Failed,
+            _ => State::Coming,
+        }
+    }
+
+    /// Fetches the part that keeps the setups, where the start did not wait for it.
+    pub fn fetch_keeper(self) {
+        self.fetch(Part::Keep);
+    }
+
+    /// What the reader has to know of storage and links; that the part with it did not come, if so.
+    #[must_use]
+    pub fn notices(self) -> AnyView {
+        let inside = move || match self.setups.keeper.get() {
+            Some(keeper) => (keeper.notices)(self.setups),
+            None if self.keep.get() == State::Failed => {
+                self.failed(Part::Keep)
+            }
+            None => ().into_any(),
+        };
+        view! { {inside} }.into_any()
+    }
+
+    fn failed(self, part: Part) -> AnyView {
+        let again = move |_| {
+            self.fetch(Part::Keep);
+            self.fetch(part);
+        };
+        view! {
+            <p class="notice" role="alert">
+                {t("part-failed")} " "
+                <button type="button" class="in-text" on:click=again>
+                    {t("part-again")}
+                </button>
+            </p>
+        }
+        .into_any()
     }
 
     /// Fetches all parts, so that none is missed later on.
@@ -161,26 +245,18 @@ impl Parts {
 
     /// A view of a part: `view` once the part is here.
     fn show(self, part: Part, view: impl Fn() -> AnyView + Send + 'static) -> AnyView {
+        self.fetch(Part::Keep);
         self.fetch(part);
         self.boxed(part, Box::new(view))
     }
 
     fn boxed(self, part: Part, view: Box<dyn Fn() -> AnyView + Send>) -> AnyView {
-        let state = self.state(part);
-        let inside = move || match state.get() {
+        let inside = move || match self.ready(part) {
             State::Here => view(),
             State::Away | State::Coming => {
                 view! { <p class="working" role="status">{t("part-coming")}</p> }.into_any()
             }
-            State::Failed => view! {
-                <p class="notice" role="alert">
-                    {t("part-failed")} " "
-                    <button type="button" class="in-text" on:click=move |_| self.fetch(part)>
-                        {t("part-again")}
-                    </button>
-                </p>
-            }
-            .into_any(),
+            State::Failed => self.failed(part),
         };
         view! { {inside} }.into_any()
     }
@@ -220,7 +296,7 @@ impl Parts {
     #[must_use]
     pub fn below_the_answer(self, app: AppState, calculation: Calculation) -> AnyView {
         let here = move || {
-            (self.decide.get() == State::Here)
+            (self.ready(Part::Decide) == State::Here)
                 .then(|| now(split_decide(Decide::BelowTheAnswer(app, calculation))))
         };
         view! { {here} }.into_any()
@@ -235,7 +311,7 @@ impl Parts {
     /// The answer on paper; nothing where the part is not here yet, as paper does not wait.
     #[must_use]
     pub fn paper(self, setups: Setups, outcome: Outcome) -> AnyView {
-        if self.more.get_untracked() != State::Here {
+        if untrack(|| self.ready(Part::More)) != State::Here {
             return ().into_any();
         }
         now(split_more(More::Paper(setups, outcome)))

@@ -1,12 +1,13 @@
 //! How the reader wants the page: kept in this browser, not part of a setup.
+//!
+//! Stored as two words, look and language, with a space between: so little that the start of the
+//! page reads it without what reads setups.
 
-use super::storage;
+use super::storage::{self, Found};
 use crate::store::Key;
-use serde::{Deserialize, Serialize};
 
 /// The reader's choices; empty words stand for none made.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Preferences {
     /// Word of the look.
     pub theme: String,
@@ -18,7 +19,13 @@ impl Preferences {
     /// As stored; none made where there is nothing, or nothing readable.
     #[must_use]
     pub fn load() -> Self {
-        storage::get(Key::Preferences).unwrap_or_default()
+        match storage::text(Key::Preferences) {
+            Found::Text(text) => {
+                let (theme, lang) = text.split_once(' ').unwrap_or((&text, ""));
+                Self { theme: theme.to_owned(), lang: lang.to_owned() }
+            }
+            Found::Nothing | Found::Blocked => Self::default(),
+        }
     }
 
     /// Changes and keeps them. What cannot be kept lasts until the page is closed.
@@ -27,8 +34,9 @@ impl Preferences {
         let mut preferences = before.clone();
         change(&mut preferences);
         if preferences != before {
+            let Self { theme, lang } = preferences;
             // The page tells of storage that keeps nothing where setups are concerned.
-            let _ = storage::set(Key::Preferences, &preferences);
+            let _ = storage::set_text(Key::Preferences, &format!("{theme} {lang}"));
         }
     }
 }

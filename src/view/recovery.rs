@@ -65,7 +65,8 @@ thread_local! {
 pub fn install() {
     let copy = Copy {
         link: None,
-        empty: link::encode(&Setup::default()).ok(),
+        // The part that makes links is not here yet, and without it nothing of the user's is.
+        empty: None,
         // Not yet read, and perhaps what cannot be read.
         file: match storage::text(Key::Library) {
             Found::Text(text) => Some(text),
@@ -93,6 +94,16 @@ pub fn install() {
     {
         stopped.forget();
     }
+}
+
+/// Has the panel offer a start with nothing in it, for a setup that stops the page at once.
+pub fn offer_empty() {
+    let empty = link::encode(&Setup::default()).ok();
+    COPY.with(|copy| {
+        if let Ok(mut copy) = copy.try_borrow_mut() {
+            copy.empty = empty;
+        }
+    });
 }
 
 /// Leaves a copy of the setups for the panel.

@@ -9,7 +9,7 @@ use super::offline::Offline;
 use super::outlook;
 use super::outlook::Calculation;
 use super::parts::Parts;
-use super::share::{self, Outcome, Setups};
+use super::share::{self, Keeper, Outcome, Setups};
 use super::state::{AppState, Tab};
 use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, sheet, toasts};
 use crate::i18n::Lang;
@@ -18,10 +18,10 @@ use leptos::html::Main;
 use leptos::prelude::*;
 use std::time::Duration;
 
-/// The whole page.
-#[component]
-pub fn App() -> impl IntoView {
-    let setups = Setups::open(example_setup);
+/// The whole page; `keeper` is what keeps the setups, if the start waited for it.
+#[must_use]
+pub fn app(keeper: Option<&'static Keeper>) -> AnyView {
+    let setups = Setups::begin(example_setup);
     provide_context(setups);
     let app = setups.app;
     let offline = Offline::register();
@@ -36,16 +36,17 @@ pub fn App() -> impl IntoView {
     let answer = outlook::answer(app, calculation);
     provide_context(Outcome { answer, calculation });
     let needs = needs::follow(app, calculation);
-    let parts = Parts::default();
+    let parts = Parts::new(setups, keeper);
     fetch_the_rest(parts);
     let starting = AppState::starting_lang();
     if starting != Lang::En {
         app.choose_lang(starting);
     }
-    move || {
+    let whole = move || {
         app.lang.track();
         page(Page { setups, answer, needs, calculation, offline, parts })
-    }
+    };
+    view! { {whole} }.into_any()
 }
 
 /// Pause after the start before the parts not shown yet are fetched.
@@ -53,6 +54,7 @@ const REST_AFTER: Duration = Duration::from_secs(5);
 
 /// Everything is wanted in the end: for the next tap, for paper, and for a place without a network.
 fn fetch_the_rest(parts: Parts) {
+    set_timeout(move || parts.fetch_keeper(), Duration::ZERO);
     set_timeout(move || parts.fetch_all(), REST_AFTER);
 }
 
@@ -91,7 +93,7 @@ fn page(of: Page) -> AnyView {
                 }}
             </header>
             {navigation(app)}
-            {notices(setups, offline, starting)}
+            {notices(setups, parts, offline, starting)}
             {answer::glance(app, answer)}
             <aside class="answer-side">{answer::summary(answer)}</aside>
             <main node_ref=main tabindex="-1">
@@ -164,21 +166,23 @@ fn navigation(app: AppState) -> AnyView {
 }
 
 /// What the reader has to know about storage and about the example.
-fn notices(setups: Setups, offline: Offline, starting: Sheet) -> AnyView {
+fn notices(setups: Setups, parts: Parts, offline: Offline, starting: Sheet) -> AnyView {
     let app = setups.app;
     let example = Memo::new(move |_| {
         setups.preview.with(Option::is_none) && app.setup.with(|setup| setup.example)
     });
     view! {
         <section class="notices" aria-label=t("notices-name")>
-            {share::notices(setups)}
+            {parts.notices()}
             {move || {
                 offline
                     .update_waiting
                     .get()
                     .then(|| {
                         let renew = move |_| {
-                            setups.save_now();
+                            if let Some(keeper) = setups.keeper.get_untracked() {
+                                (keeper.save_now)(setups);
+                            }
                             offline.apply_update();
                         };
                         view! {

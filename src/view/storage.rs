@@ -66,6 +66,16 @@ pub fn get<T: DeserializeOwned>(key: Key) -> Option<T> {
     LocalStorage::get(key.as_str()).ok()
 }
 
+/// Keeps a text as it is.
+///
+/// # Errors
+///
+/// [`StorageFault`] where the browser does not keep it.
+pub fn set_text(key: Key, text: &str) -> Result<(), StorageFault> {
+    let storage = usable().ok_or(StorageFault::Blocked)?;
+    storage.set_item(key.as_str(), text).map_err(|_| StorageFault::NotWritten)
+}
+
 /// Keeps a value.
 ///
 /// # Errors

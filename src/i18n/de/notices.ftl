@@ -1,4 +1,4 @@
-# Told on any part of the page: setups, links, files and storage; the panel of last resort.
+# Told on any part of the page: setups, links, files and storage.
 notice-close = Schließen
 notice-understood = Verstanden
 adjusted = { $n ->
@@ -56,10 +56,3 @@ file-newer = Die Datei stammt von einer neueren Version der Seite. Lade die Seit
 file-no-setups = In der Datei ist kein Setup.
 file-too-many = Die Datei enthält { $n } Setups, mehr als eine Datei haben darf. Nichts daraus wurde übernommen.
 file-wrong-value = Setup { $n } der Datei hat einen Wert von falscher Art ({ $why }). Nichts daraus wurde übernommen.
-recovery-title = Nightbank ist stehen geblieben
-recovery-text = In der Seite selbst ging etwas schief. Deine Setups sind sicher: Lade die Seite neu, oder nimm sie vorher mit.
-recovery-reload = Seite neu laden
-recovery-file = Meine Setups als Datei speichern
-recovery-link = Das angezeigte Setup als Link:
-recovery-empty = Mit leerem Setup laden, falls sie wieder stehen bleibt
-load-unnamed = Gerät ohne Namen

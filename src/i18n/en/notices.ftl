@@ -1,4 +1,4 @@
-# Told on any part of the page: setups, links, files and storage; the panel of last resort.
+# Told on any part of the page: setups, links, files and storage.
 notice-close = Dismiss
 notice-understood = Understood
 adjusted = { $n ->
@@ -56,10 +56,3 @@ file-newer = The file was written by a newer version of the page. Load the page 
 file-no-setups = There is no setup in the file.
 file-too-many = The file has { $n } setups, more than one file may hold. Nothing was taken from it.
 file-wrong-value = Setup { $n } of the file has a value of the wrong kind ({ $why }). Nothing was taken from it.
-recovery-title = Nightbank has stopped
-recovery-text = Something went wrong in the page itself. Your setups are safe: load the page again, or take them along first.
-recovery-reload = Load the page again
-recovery-file = Save my setups as a file
-recovery-link = The setup on screen, as a link:
-recovery-empty = Load it with an empty setup, if it stops again
-load-unnamed = Appliance without a name

@@ -1,4 +1,4 @@
-# Told on any part of the page: setups, links, files and storage; the panel of last resort.
+# Told on any part of the page: setups, links, files and storage.
 notice-close = Fermer
 notice-understood = Compris
 adjusted = { $n ->
@@ -56,10 +56,3 @@ file-newer = Le fichier vient d’une version plus récente de la page. Recharge
 file-no-setups = Il n’y a aucune configuration dans le fichier.
 file-too-many = Le fichier contient { $n } configurations, plus qu’un fichier ne peut en contenir. Rien n’en a été repris.
 file-wrong-value = La configuration { $n } du fichier a une valeur du mauvais type ({ $why }). Rien n’en a été repris.
-recovery-title = Nightbank s’est arrêté
-recovery-text = Un problème est survenu dans la page elle-même. Vos configurations sont à l’abri : rechargez la page, ou emportez-les d’abord.
-recovery-reload = Recharger la page
-recovery-file = Enregistrer mes configurations en fichier
-recovery-link = La configuration à l’écran, en lien :
-recovery-empty = La charger avec une configuration vide, si elle s’arrête encore
-load-unnamed = Appareil sans nom

@@ -1,4 +1,4 @@
-# Told on any part of the page: setups, links, files and storage; the panel of last resort.
+# Told on any part of the page: setups, links, files and storage.
 notice-close = Sluiten
 notice-understood = Begrepen
 adjusted = { $n ->
@@ -56,10 +56,3 @@ file-newer = Het bestand komt van een nieuwere versie van de pagina. Laad de pag
 file-no-setups = Er zit geen opstelling in het bestand.
 file-too-many = Het bestand bevat { $n } opstellingen, meer dan er in één bestand mogen zitten. Er is niets uit overgenomen.
 file-wrong-value = Opstelling { $n } in het bestand bevat een waarde van de verkeerde soort ({ $why }). Er is niets uit overgenomen.
-recovery-title = Nightbank is gestopt
-recovery-text = Er ging iets mis in de pagina zelf. Je opstellingen zijn veilig: laad de pagina opnieuw, of neem ze eerst mee.
-recovery-reload = Pagina opnieuw laden
-recovery-file = Mijn opstellingen opslaan als bestand
-recovery-link = De opstelling op het scherm, als link:
-recovery-empty = Met een lege opstelling laden, als het weer stopt
-load-unnamed = Apparaat zonder naam

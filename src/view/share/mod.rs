@@ -5,6 +5,7 @@ mod address;
 mod file_card;
 mod files;
 mod hand_on;
+mod keeper;
 mod keeping;
 mod link_card;
 mod notices;
@@ -19,7 +20,7 @@ mod told;
 mod words;
 
 pub use address::address_with;
-pub use notices::notices;
+pub use keeper::{Keeper, keeper, something_to_read};
 pub use outcome::Outcome;
 pub use print::{paper, print_page};
 pub use setups::{Kept, Preview, Setups};

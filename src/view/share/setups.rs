@@ -6,9 +6,11 @@
 //! link    ------------->  as a preview   -> library only on "keep"
 //! ```
 //!
+//! [`Setups::begin`] knows nothing of storage; [`super::keeper`] brings what reads and writes.
 //! [`super::keeping`] writes the library and brings other tabs' changes in; [`super::address`] is
 //! the address bar.
 
+use super::keeper::Keeper;
 use super::keeping::{self, Start};
 use crate::link::LinkError;
 use crate::model::Setup;
@@ -62,6 +64,8 @@ pub struct Setups {
     pub file_told: RwSignal<Option<String>>,
     /// A change of the user's own was written during or before this visit.
     pub has_own: Memo<bool>,
+    /// What keeps the setups, once its part is here.
+    pub keeper: RwSignal<Option<&'static Keeper>>,
     pub(super) book: StoredValue<Book>,
 }
 
@@ -86,18 +90,14 @@ pub(super) fn now_ms() -> u64 {
 }
 
 impl Setups {
-    /// Opens what this browser kept, or what the address holds, and puts it on screen; `first` is
-    /// shown where there is nothing yet. Follows every change from then on.
+    /// `first` on screen, as nothing is read yet.
     #[must_use]
-    pub fn open(first: fn() -> Setup) -> Self {
-        let Start { library, stored, aside, aside_now, aside_pending, kept, adjusted } =
-            keeping::load();
-        let shown = library.current().map_or_else(first, |entry| entry.setup.clone());
+    pub fn begin(first: fn() -> Setup) -> Self {
+        let shown = first();
         let app = AppState::new(shown.clone());
-        let newer = kept == Kept::No(StorageFault::Newer);
         let book = Book {
-            memory: TabMemory::new(keeping::tab_number(), library.clone(), stored, newer),
-            aside_pending,
+            memory: TabMemory::new(keeping::tab_number(), Library::default(), None, false),
+            aside_pending: false,
             shown,
             save_timer: None,
             address_timer: None,
@@ -105,28 +105,57 @@ impl Setups {
             deleted: None,
             left: None,
         };
-        let library = RwSignal::new(library);
-        let setups = Self {
+        let library = RwSignal::new(Library::default());
+        Self {
             app,
             library,
             preview: RwSignal::new(None),
             link_fault: RwSignal::new(None),
-            kept: RwSignal::new(kept),
-            aside: RwSignal::new(aside),
-            aside_told: RwSignal::new(aside_now),
-            adjusted: RwSignal::new(adjusted),
+            kept: RwSignal::new(Kept::Yes),
+            aside: RwSignal::new(Vec::new()),
+            aside_told: RwSignal::new(false),
+            adjusted: RwSignal::new(0),
             beside: RwSignal::new(Vec::new()),
             printing: RwSignal::new(false),
             file_told: RwSignal::new(None),
             has_own: Memo::new(move |_| library.with(|library| !library.entries().is_empty())),
+            keeper: RwSignal::new(None),
             book: StoredValue::new(book),
-        };
-        setups.open_address();
-        setups.follow();
-        setups
+        }
     }
 
-    fn follow(self) {
+    /// Opens what this browser kept, or what the address holds, and puts it on screen.
+    pub(super) fn open(self) {
+        let Start { library, stored, aside, aside_now, aside_pending, kept, adjusted } =
+            keeping::load();
+        let newer = kept == Kept::No(StorageFault::Newer);
+        let memory = TabMemory::new(keeping::tab_number(), library.clone(), stored, newer);
+        let _ = self.book.try_update_value(|book| {
+            book.memory = memory;
+            book.aside_pending = aside_pending;
+        });
+        self.kept.try_set(kept);
+        self.aside.try_set(aside);
+        self.aside_told.try_set(aside_now);
+        self.adjusted.try_set(adjusted);
+        let own = library.current().is_some();
+        self.library.try_set(library);
+        if own {
+            self.show_current();
+        }
+        self.open_address();
+    }
+
+    /// Takes in what keeps the setups, once its part is here: opens and follows.
+    pub fn attach(self, keeper: &'static Keeper) {
+        if self.keeper.try_with_untracked(Option::is_none) == Some(true) {
+            (keeper.open)(self);
+            self.keeper.try_set(Some(keeper));
+        }
+    }
+
+    /// Follows every change from here on.
+    pub(super) fn follow(self) {
         Effect::new(move |first: Option<()>| {
             self.app.setup.track();
             if first.is_some() && self.preview.with_untracked(Option::is_none) {
@@ -136,7 +165,6 @@ impl Setups {
         });
         self.follow_storage();
         self.follow_address();
-        super::files::follow_drops(self);
     }
 
     pub(super) fn in_preview(self) -> bool {

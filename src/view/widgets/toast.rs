@@ -18,8 +18,11 @@ pub fn toasts(app: AppState) -> AnyView {
                     .get()
                     .map(|toast| {
                         let undo = toast.undo.map(|what| {
-                            let back = move || match setups {
-                                Some(setups) => setups.take_back(what),
+                            let keeper = setups.and_then(|setups| {
+                                setups.keeper.get_untracked().map(|keeper| (setups, keeper))
+                            });
+                            let back = move || match keeper {
+                                Some((setups, keeper)) => (keeper.take_back)(setups, what),
                                 None => app.undo(),
                             };
                             quiet_button(Some(Icon::Undo), t("undo"), back)

@@ -1,0 +1,53 @@
+//! What keeps the setups, as the start of the page knows it.
+//!
+//! Reading and writing setups is a large share of the program, and a first visit has nothing to
+//! read. So it travels in a part of its own (see [`crate::view::parts`]): the start waits for it
+//! where there is something to read, and nothing can be changed before it is here.
+
+use super::setups::Setups;
+use super::{files, notices};
+use crate::store::Key;
+use crate::view::recovery;
+use crate::view::state::Undo;
+use crate::view::storage::{self, Found};
+use leptos::prelude::*;
+
+/// What the part brings; the start calls it through this and so does not reach it by itself.
+pub struct Keeper {
+    /// Opens what this browser kept, or what the address holds, and follows every change.
+    pub open: fn(Setups),
+    /// What the reader has to know of storage and links.
+    pub notices: fn(Setups) -> AnyView,
+    /// Writes the setups to this browser now.
+    pub save_now: fn(Setups),
+    /// Takes back what a message offers to.
+    pub take_back: fn(Setups, Undo),
+}
+
+/// The keeper. Only its part may call this.
+#[must_use]
+pub fn keeper() -> &'static Keeper {
+    static KEEPER: Keeper = Keeper {
+        open,
+        notices: notices::notices,
+        save_now: Setups::save_now,
+        take_back: Setups::take_back,
+    };
+    &KEEPER
+}
+
+fn open(setups: Setups) {
+    recovery::offer_empty();
+    setups.open();
+    setups.follow();
+    files::follow_drops(setups);
+}
+
+/// Whether storage or the address holds something that a start has to read first.
+#[must_use]
+pub fn something_to_read() -> bool {
+    let stored =
+        |key: Key| matches!(storage::text(key), Found::Text(text) if !text.trim().is_empty());
+    let address = window().location().hash().unwrap_or_default();
+    stored(Key::Library) || stored(Key::SetAside) || address.len() > 1
+}
