@@ -8,7 +8,8 @@
 pub type Rank = u16;
 
 /// Lower case without accents; "ae", "oe" and "ue" count as the plain vowel, as do the umlauts
-/// they spell. Everything that is neither letter nor digit becomes one space.
+/// they spell. Everything that is neither letter nor digit becomes one space, apostrophes too: what
+/// follows the article in "l'eau" is a word of its own.
 ///
 /// ```
 /// use nightbank::model::typed_words::fold;
@@ -44,8 +45,8 @@ pub fn fold(text: &str) -> String {
             'ù' | 'ú' | 'û' | 'ü' | 'ū' | 'ů' | 'ű' | 'ų' => folded.push('u'),
             'ý' | 'ÿ' => folded.push('y'),
             'ź' | 'ż' | 'ž' => folded.push('z'),
-            // Accents standing alone, and the apostrophe inside a word, leave no gap.
-            '\u{300}'..='\u{36f}' | '\'' | '’' => {}
+            // Accents standing alone leave no gap.
+            '\u{300}'..='\u{36f}' => {}
             other if other.is_alphanumeric() => folded.push(other),
             _ => {
                 if !folded.is_empty() && !folded.ends_with(' ') {
@@ -76,13 +77,21 @@ pub fn rank(query: &str, name: &str, words: &str) -> Option<Rank> {
 fn rank_word(typed: &str, name: &str, words: &str) -> Option<Rank> {
     let whole = |text: &str| text.split(' ').any(|word| word == typed);
     let starts = |text: &str| text.split(' ').any(|word| word.starts_with(typed));
+    // Typed without the apostrophe: "laquila", "giants".
+    let joined = |text: &str| {
+        text.split(' ').zip(text.split(' ').skip(1)).any(|(word, next)| {
+            word.len().min(next.len()) == 1
+                && typed.len() > word.len()
+                && typed.strip_prefix(word).is_some_and(|rest| next.starts_with(rest))
+        })
+    };
     if name.split(' ').next() == Some(typed) {
         Some(0)
     } else if whole(name) {
         Some(1)
     } else if name.starts_with(typed) {
         Some(2)
-    } else if starts(name) {
+    } else if starts(name) || joined(name) {
         Some(3)
     } else if whole(words) {
         Some(4)
@@ -107,6 +116,26 @@ mod tests {
         assert_eq!(fold("Føn"), fold("Foen"));
         assert_eq!(fold("  Straße 7,  Łódź "), "strasse 7 lodz");
         assert_eq!(fold("e\u{301}te\u{301}"), "ete");
+    }
+
+    #[test]
+    fn an_apostrophe_parts_words_and_may_be_left_out() {
+        assert_eq!(fold("Pompe d’évacuation de l'eau"), "pompe d evacuation de l eau");
+        let purifier = fold("Purificateur d’eau, UV");
+        for typed in ["eau", "d'eau", "d’eau", "purificateur d'eau", "deau"] {
+            assert!(rank(&fold(typed), &purifier, "").is_some(), "{typed}");
+        }
+        for (typed, name) in [
+            ("aquila", "L'Aquila"),
+            ("l'aquila", "L’Aquila"),
+            ("laquila", "L'Aquila"),
+            ("giants", "Giant's Causeway"),
+            ("giants causeway", "Giant's Causeway"),
+            ("giant", "Giant's Causeway"),
+        ] {
+            assert!(rank(&fold(typed), &fold(name), "").is_some_and(|rank| rank <= 4), "{typed}");
+        }
+        assert_eq!(rank("leau", &purifier, ""), None);
     }
 
     #[test]
