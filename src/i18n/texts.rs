@@ -36,6 +36,9 @@ pub enum Arg<'a> {
     Text(&'a str),
     /// A count that may choose between plural forms.
     Count(i32),
+    /// A number as it is shown, and its value: the text asks for both, for `{ $x }` with the first
+    /// and for `{ $x_n -> ... }` with the second, which chooses between plural forms.
+    Shown(&'a str, f64),
 }
 
 /// The texts of one language, with English behind them.
@@ -135,6 +138,10 @@ fn find(
         let value = match arg {
             Arg::Text(text) => FluentValue::from(*text),
             Arg::Count(count) => FluentValue::from(*count),
+            Arg::Shown(text, value) => {
+                values.set(format!("{name}_n"), FluentValue::from(*value));
+                FluentValue::from(*text)
+            }
         };
         values.set(*name, value);
     }
@@ -172,6 +179,20 @@ mod tests {
         // French counts 0 as singular (CLDR plural rules).
         assert_eq!(texts.text("n", &[("n", Arg::Count(0))]), "une nuit");
         assert_eq!(texts.text("n", &[("n", Arg::Count(2))]), "2 nuits");
+    }
+
+    #[test]
+    fn a_shown_number_chooses_the_plural_and_stays_as_shown() {
+        let source = "n = { $n_n ->\n    [one] { $n } nuit\n   *[other] { $n } nuits\n}";
+        let said = |lang, text, value| {
+            Texts::new(lang, &[source]).text("n", &[("n", Arg::Shown(text, value))])
+        };
+        // Singular below two in French, for one alone in German (CLDR plural rules).
+        assert_eq!(said(Lang::Fr, "1,9", 1.9), "1,9 nuit");
+        assert_eq!(said(Lang::Fr, "30+", 30.0), "30+ nuits");
+        assert_eq!(said(Lang::De, "1", 1.0), "1 nuit");
+        assert_eq!(said(Lang::De, "1,5", 1.5), "1,5 nuits");
+        assert_eq!(said(Lang::De, "0", 0.0), "0 nuits");
     }
 
     #[test]

@@ -18,6 +18,8 @@ pub struct Line {
 pub struct Answer {
     /// Name of the setup.
     pub title: String,
+    /// What stands between a label and its value, such as `: `.
+    pub between: String,
     /// The setup and its answer in a few lines.
     pub lines: Vec<Line>,
     /// Heading of the list of what draws most.
@@ -60,7 +62,8 @@ pub fn post(answer: &Answer, markup: Markup) -> String {
         Markup::Markdown => format!("**{}**", text(raw)),
         Markup::BbCode => format!("[b]{}[/b]", text(raw)),
     };
-    let pair = |line: &Line| format!("{}: {}", text(&line.label), text(&line.value));
+    let between = &answer.between;
+    let pair = |line: &Line| format!("{}{between}{}", text(&line.label), text(&line.value));
     let bullet = if markup == Markup::Markdown { "- " } else { "" };
     let mut parts = Vec::new();
     if has_text(&answer.title) {
@@ -83,7 +86,7 @@ pub fn post(answer: &Answer, markup: Markup) -> String {
     if !link.is_empty() {
         let label = text(&answer.link_label);
         parts.push(match markup {
-            Markup::Plain => format!("{label}: {link}"),
+            Markup::Plain => format!("{label}{between}{link}"),
             Markup::Markdown => format!("[{label}]({link})"),
             Markup::BbCode => format!("[url={link}]{label}[/url]"),
         });
@@ -187,6 +190,7 @@ mod tests {
     fn answer(name: &str) -> Answer {
         Answer {
             title: name.to_owned(),
+            between: ": ".to_owned(),
             lines: vec![line("Nights", "4 of 7"), line("Battery", "105 Ah, LiFePO4")],
             drains_title: "What draws most".to_owned(),
             drains: vec![line(name, "540 Wh"), line("Lamps", "3.5 Wh")],

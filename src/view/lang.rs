@@ -199,6 +199,30 @@ pub fn number(value: f64, decimals: u8) -> String {
     in_figures(value, Format::Number { decimals, grouped: true, fixed: false })
 }
 
+/// A number as it is shown, with the value that chooses between plural forms.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Shown {
+    /// As it is shown.
+    pub text: String,
+    count: f64,
+}
+
+impl Shown {
+    /// `value` with at most `decimals` decimals.
+    #[must_use]
+    pub fn new(value: f64, decimals: u8) -> Self {
+        // The plural goes by what is shown: 1.04 shows as 1.
+        let scale = 10_f64.powi(i32::from(decimals));
+        Self { text: number(value, decimals), count: (value * scale).round() / scale }
+    }
+
+    /// To be put into a text.
+    #[must_use]
+    pub fn arg(&self) -> Arg<'_> {
+        Arg::Shown(&self.text, self.count)
+    }
+}
+
 /// `value` with exactly `decimals` decimals, for columns.
 #[must_use]
 pub fn number_fixed(value: f64, decimals: u8) -> String {
@@ -321,6 +345,25 @@ pub fn day_month(date: Date) -> String {
 #[must_use]
 pub fn short_date(date: Date) -> String {
     format!("{} {}", weekday(date), day_month(date))
+}
+
+/// Day and time from minutes after midnight, short, such as `Tue 14 Jul, 15:00`.
+#[must_use]
+pub fn moment(date: Date, minutes: u16) -> String {
+    t_args(
+        "moment",
+        &[
+            ("weekday", Arg::Text(&weekday(date))),
+            ("date", Arg::Text(&day_month(date))),
+            ("time", Arg::Text(&clock(minutes))),
+        ],
+    )
+}
+
+/// What something is called and what is said of it, such as `Cut out: fridge`.
+#[must_use]
+pub fn pair(label: &str, value: &str) -> String {
+    t_args("pair", &[("label", Arg::Text(label)), ("value", Arg::Text(value))])
 }
 
 /// The whole date in words.

@@ -122,7 +122,7 @@ test("an inverter whose figures contradict each other is told so", async (t) => 
   const nightbank = await atPower(t);
   const inverter = nightbank.card("Inverter");
   await inverter.getByRole("switch", { name: "An inverter is fitted" }).check({ force: true });
-  await inverter.getByLabel("Power, lasting").fill("1000");
+  await inverter.getByLabel("Continuous power").fill("1000");
   const idle = inverter.getByLabel("Draw with nothing plugged in");
   await idle.fill("12");
   assert.equal(await inverter.getByText("cannot both be true").count(), 0);

@@ -1,16 +1,16 @@
 # Names of the appliances in the catalogue, one message per key.
 
 ## Cold
-app-fridge-compressor-small = Kompressorkühlschrank, 40–60 L
-app-fridge-compressor-large = Kompressorkühlschrank, 80–130 L
-app-coolbox-compressor = Kompressorkühlbox, 30–45 L
-app-freezer = Gefrierbox, 12 V
+app-fridge-compressor-small = Kompressorkühlschrank, 40–60 L
+app-fridge-compressor-large = Kompressorkühlschrank, 80–130 L
+app-coolbox-compressor = Kompressorkühlbox, 30–45 L
+app-freezer = Gefrierbox, 12 V
 app-coolbox-thermoelectric = Thermoelektrische Kühlbox
 app-fridge-absorption-control = Absorberkühlschrank auf Gas: Elektronik
 app-fridge-absorption-element = Absorberkühlschrank: 12-V-Heizpatrone, nur beim Fahren
 app-fridge-vent-fans = Kühlschranklüfter
-app-fridge-drawer = Kühlschublade, 20–30 L
-app-fridge-household = Haushaltskühlschrank, 230 V
+app-fridge-drawer = Kühlschublade, 20–30 L
+app-fridge-household = Haushaltskühlschrank, 230 V
 app-ice-maker = Eiswürfelbereiter
 
 ## Heating
@@ -20,21 +20,21 @@ app-heater-gas-blown = Gas-Umluftheizung: Gebläse
 app-furnace-blower = Propanofen: Gebläse
 app-boiler-wet = Warmwasserheizung: Kessel und Pumpe
 app-water-heater-ignition = Boiler: Zündung, Frostwächter
-app-electric-blanket = Heizdecke, 12 V
-app-fan-heater-12v = Heizlüfter, 12 V
-app-heater-mains = Elektroheizung, 230 V
+app-electric-blanket = Heizdecke, 12 V
+app-fan-heater-12v = Heizlüfter, 12 V
+app-heater-mains = Elektroheizung, 230 V
 app-underfloor-heating = Elektrische Fußbodenheizung
-app-water-heater-electric = Elektroboiler, 230 V
+app-water-heater-electric = Elektroboiler, 230 V
 app-heated-seat-pad = Beheizte Sitzauflage
 app-tank-heater-pads = Heizmatten für Tank und Leitungen
 app-pellet-stove = Pelletofen: Gebläse und Förderung
 
 ## Air
 app-roof-fan = Dachlüfter
-app-desk-fan = Tisch- oder Klemmventilator, 12 V
+app-desk-fan = Tisch- oder Klemmventilator, 12 V
 app-evaporative-cooler = Verdunstungskühler
-app-air-con-roof = Klimaanlage, 230 V
-app-air-con-12v = Klimaanlage, 12 V
+app-air-con-roof = Klimaanlage, 230 V
+app-air-con-12v = Klimaanlage, 12 V
 app-extractor-hood = Dunstabzug
 app-dehumidifier = Luftentfeuchter
 app-air-purifier = Luftreiniger
@@ -52,8 +52,8 @@ app-water-purifier = Wasserentkeimung, UV
 app-led-spot = LED-Lampe
 app-led-strip = LED-Streifen, je Meter
 app-awning-light = Vorzelt- oder Markisenlicht, LED
-app-halogen-lamp = Halogenlampe, 10 W
-app-fluorescent-tube = Leuchtstoffröhre, 8–13 W
+app-halogen-lamp = Halogenlampe, 10 W
+app-fluorescent-tube = Leuchtstoffröhre, 8–13 W
 app-night-light = Nachtlicht, Stufenlicht
 app-reading-light = Leselampe
 app-string-lights = Lichterkette
@@ -62,8 +62,8 @@ app-lantern-charging = Laterne oder Taschenlampe, laden
 app-mosquito-lamp = Mückenlampe
 
 ## Screens and sound
-app-tv-small = Fernseher, 19–24 Zoll, 12 V
-app-tv-large = Fernseher, 28–32 Zoll, 12 V
+app-tv-small = Fernseher, 19–24 Zoll, 12 V
+app-tv-large = Fernseher, 28–32 Zoll, 12 V
 app-satellite-tv = Sat-Antenne und Receiver
 app-streaming-stick = Digitalreceiver oder Streaming-Stick
 app-projector = Mini-Beamer
@@ -100,10 +100,10 @@ app-baby-monitor = Babyüberwachung
 ## Kitchen
 app-kettle-low-watt = Wasserkocher, kleine Leistung
 app-kettle-household = Wasserkocher, Haushalt
-app-kettle-12v = Wasserkocher, 12 V
+app-kettle-12v = Wasserkocher, 12 V
 app-induction-hob = Induktionskochfeld
 app-hot-plate = Elektrische Kochplatte
-app-microwave = Mikrowelle, 800 W Abgabe
+app-microwave = Mikrowelle, 800 W Abgabe
 app-toaster = Toaster
 app-coffee-pod = Kaffeemaschine, Kapseln oder Espresso
 app-coffee-filter = Kaffeemaschine, Filter
@@ -115,7 +115,7 @@ app-electric-grill = Elektrogrill
 app-sandwich-maker = Sandwich- oder Waffeleisen
 app-egg-boiler = Eierkocher
 app-blender = Standmixer
-app-bottle-warmer = Flaschenwärmer, 12 V
+app-bottle-warmer = Flaschenwärmer, 12 V
 app-hob-ignition = Gaskocher und Backofen: Zündung
 
 ## Body and laundry
@@ -128,10 +128,10 @@ app-spin-dryer = Wäscheschleuder
 app-iron = Reisebügeleisen
 
 ## Tools
-app-e-bike = E-Bike, laden (500 Wh)
-app-e-scooter = E-Scooter, laden (300 Wh)
+app-e-bike = E-Bike, laden (500 Wh)
+app-e-scooter = E-Scooter, laden (300 Wh)
 app-power-tool-charger = Werkzeug-Ladegerät
-app-vacuum = Staubsauger, 12 V oder Handgerät
+app-vacuum = Staubsauger, 12 V oder Handgerät
 app-air-compressor = Reifenkompressor
 app-inflator = Luftpumpe für Vorzelt oder Board
 app-bed-lift = Elektrisches Hubbett oder TV-Lift
@@ -152,16 +152,16 @@ app-boat-motor-charging = Elektro-Bootsmotor, laden
 ## Standby
 app-control-panel = Bedienpanel, Elektroblock
 app-whole-van-standby = Standby gesamt, großes Wohnmobil
-app-gas-alarm = Gas-, CO- oder Rauchmelder, 12 V
+app-gas-alarm = Gas-, CO- oder Rauchmelder, 12 V
 app-alarm-tracker = Alarmanlage und Ortungsgerät
 app-usb-socket = USB-Buchse, nichts eingesteckt
-app-inverter-idle-300w = Wechselrichter bleibt an, 300 W
+app-inverter-idle-300w = Wechselrichter bleibt an, 300 W
 app-inverter-idle-1kw = Wechselrichter bleibt an, 1 kW
 app-inverter-idle-2kw = Wechselrichter bleibt an, 2 kW
 app-inverter-idle-3kw = Wechselrichter bleibt an, 3 kW
 app-inverter-power-save = Wechselrichter im Sparmodus
 app-battery-monitor = Batteriemonitor, BMS
-app-solar-controller = Solarregler, Eigenverbrauch
+app-solar-controller = Solarladeregler, Eigenverbrauch
 app-unexplained-standby = Standby, obwohl alles aus ist
 app-heater-panel-standby = Bedienteil der Heizung, Standby
 app-tank-sensors = Tanksensoren

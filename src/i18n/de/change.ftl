@@ -5,24 +5,35 @@ part-ways = Mehr Nächte
 change-working = Spielt alles durch …
 change-failed = Das lässt sich nicht berechnen: Ein Wert zu Wetter oder Klima ergibt keinen Sinn. Bitte sieh unter „Reise“ nach.
 change-beware = Vorsicht:
-change-panel = Modul { $number }
 change-towards-south = Süden
 change-towards-north = Norden
 
 helps-title = Was am meisten hilft
 helps-told = Jede Änderung wird noch einmal über deinen ganzen Aufenthalt durchgespielt, mit denselben vielen Wetterverläufen. Geändert wird erst, wenn du es sagst.
-helps-now = So wie es ist: { $sure } Nächte in neun von zehn Fällen, { $even } in der Hälfte der Fälle.
+helps-now = So wie es ist: { $sure_n ->
+    [one] { $sure } Nacht
+   *[other] { $sure } Nächte
+} in neun von zehn Fällen, { $even } in der Hälfte der Fälle.
 helps-progress = Spielt jede Änderung durch: { $done }
 helps-none = Es fand sich nichts, was der Rede wert wäre. Vielleicht hält die Batterie ohnehin.
 helps-more = { $n ->
     [one] { $n } weitere Änderung
    *[other] { $n } weitere Änderungen
 }
-gain-mean = +{ $amount } Nächte im Schnitt
+gain-mean = +{ $amount_n ->
+    [one] { $amount } Nacht
+   *[other] { $amount } Nächte
+} im Schnitt
 gain-hours = +{ $amount } bis zur Untergrenze
 gain-lowest = +{ $amount } am tiefsten Punkt
-help-sure = neun von zehn: { $from } → { $to } Nächte
-help-even = Hälfte der Fälle: { $from } → { $to } Nächte
+help-sure = neun von zehn Fällen: { $from } → { $to_n ->
+    [one] { $to } Nacht
+   *[other] { $to } Nächte
+}
+help-even = Hälfte der Fälle: { $from } → { $to_n ->
+    [one] { $to } Nacht
+   *[other] { $to } Nächte
+}
 help-lowest = tiefster Punkt: { $from } → { $to }
 help-apply = Übernehmen
 help-apply-name = Übernehmen: { $change }
@@ -54,7 +65,13 @@ way-falls-short = { $n ->
    *[other] Schafft nur { $n } Nächte mit { $chance }; dein Wunsch hat eine Chance von { $reached }
 }
 way-price = Was es kostet
-way-facts = Neun von zehn Fällen: { $sure } Nächte. Hälfte der Fälle: { $even } Nächte. Tiefster Punkt bei durchschnittlichem Wetter: { $lowest }.
+way-facts = Neun von zehn Fällen: { $sure_n ->
+    [one] { $sure } Nacht
+   *[other] { $sure } Nächte
+}. Hälfte der Fälle: { $even_n ->
+    [one] { $even } Nacht
+   *[other] { $even } Nächte
+}. Tiefster Punkt bei durchschnittlichem Wetter: { $lowest }.
 way-longer = { $n ->
     [one] Dieser Weg ändert auch die Aufenthaltsdauer auf { $n } Nacht.
    *[other] Dieser Weg ändert auch die Aufenthaltsdauer auf { $n } Nächte.
@@ -93,7 +110,7 @@ change-unplug = Zwischendurch ausstecken: { $name }
 change-shorter = { $name }: { $amount } weniger am Tag
 change-fewer = { $name }: { $amount }-mal weniger am Tag
 change-share = { $name }: nur { $amount } der geplanten Nutzung
-change-warmer-fridge = { $name }: etwa 2 °C wärmer einstellen
+change-warmer-fridge = { $name }: etwa 2 °C wärmer einstellen
 change-dc = { $name }: mit Adapter an { $amount } betreiben, nicht über den Wechselrichter
 change-midday = { $name }: um die Mittagszeit nutzen
 change-inverter-when-used = Wechselrichter nur einschalten, solange er gebraucht wird
@@ -153,12 +170,12 @@ buy-how = Geräte, Fahren, Landstrom, Neigung, Schatten und Alter der Batterie b
 prices-title = Preise und Gewichte
 prices-told = Beginne mit diesen runden Werten und setze deine eigenen ein; an den Nächten ändern sie nichts.
 prices-currency = Währung
-prices-solar = Solar mit Befestigung, je 100 W
-prices-solar-weight = Gewicht davon, je 100 W
-prices-lead = Bleibatterie, je 100 Ah bei 12 V
-prices-lead-weight = Gewicht davon, je 100 Ah bei 12 V
-prices-lithium = LiFePO4, je 100 Ah bei 12 V
-prices-lithium-weight = Gewicht davon, je 100 Ah bei 12 V
+prices-solar = Solar mit Befestigung, je 100 W
+prices-solar-weight = Gewicht davon, je 100 W
+prices-lead = Bleibatterie, je 100 Ah bei 12 V
+prices-lead-weight = Gewicht davon, je 100 Ah bei 12 V
+prices-lithium = LiFePO4, je 100 Ah bei 12 V
+prices-lithium-weight = Gewicht davon, je 100 Ah bei 12 V
 prices-dc-dc = Ladebooster, eingebaut
 
 year-title = Nächte übers Jahr
@@ -193,7 +210,7 @@ compare-weight-per-kwh = Batteriegewicht je nutzbarer kWh
 compare-life-cost = Kosten je nutzbarer kWh über die Lebensdauer
 compare-band = { $low } bis { $high }
 compare-life = Blei gegen Lithium zu deinen Preisen
-compare-life-how = Preis geteilt durch das, was die Batterie bei üblicher Entladetiefe hergibt, bis ihre Zyklen aufgebraucht sind. Die Zyklen sind eine weite Spanne ohne geprüfte Quelle; eine Batterie, die zwei Wochen im Jahr genutzt wird, altert vor allem durch die Zeit.
+compare-life-how = Preis geteilt durch das, was die Batterie bei üblicher Entladetiefe hergibt, bis ihre Zyklen aufgebraucht sind. Die Zyklen sind eine weite Spanne üblicher Werte, nicht die eines Herstellers; eine Batterie, die zwei Wochen im Jahr genutzt wird, altert vor allem durch die Zeit.
 differ-all-loads = Alle Geräte
 differ-chemistry = Batterieart
 differ-capacity = Batterie
@@ -209,7 +226,7 @@ differ-switching = Wechselrichter an
 differ-solar = Solar
 differ-tilt = Neigung
 differ-facing = Ausrichtung
-differ-mounting = Module befestigt
+differ-mounting = Befestigung der Module
 differ-controller = Regler
 differ-shade = Schatten am Mittag
 differ-driving-charger = Laden vom Motor

@@ -20,7 +20,7 @@ load-spread = Kann danebenliegen um
 load-spread-hint = Leer: was je nach Herkunft des Werts üblich ist.
 load-surge = Anlauf- zu Betriebsleistung
 load-cut-out = Schaltet bei Unterspannung selbst ab
-load-cut-out-hint = Wie viele Kompressorkühlschränke und Heizungen. Angabe für 12 V; bei 24 V verdoppelt.
+load-cut-out-hint = Wie viele Kompressorkühlschränke und Heizungen. Angabe für 12 V; bei 24 V verdoppelt.
 load-cut-out-off = Aus unter
 load-cut-out-on = Wieder an über
 load-driving-only = Nur für den Betrieb bei laufendem Motor gedacht: Im Stand leert es eine Batterie binnen Stunden.
@@ -31,7 +31,10 @@ load-enter-inverter = Wechselrichter eintragen
 summary-inverter = über Wechselrichter
 summary-always = immer an
 summary-duty = { $share } der Zeit
-summary-charges = { $charge } alle { $days } Tage
+summary-charges = { $charge } { $days_n ->
+    [one] alle { $days } Tag
+   *[other] alle { $days } Tage
+}
 summary-uses = { $times } × { $each }
 
 group-cold = Kühlen und Gefrieren
@@ -77,14 +80,14 @@ use-uses = Kurze Einsätze
 use-energy = Energie am Tag ist bekannt
 use-hours = Stunden am Tag
 use-minutes = oder Minuten am Tag
-use-duty-at-25 = Läuft bei 25 °C
-use-duty-at-25-hint = Zeitanteil bei 25 °C. Er folgt der Temperatur von Ort und Monat.
-use-duty-share = Läuft diesen Anteil der Zeit
+use-duty-at-25 = Zeitanteil bei 25 °C
+use-duty-at-25-hint = Er folgt der Temperatur von Ort und Monat.
+use-duty-share = Zeitanteil, den es läuft
 use-every-days = Voll geladen alle
 use-cell = Sein Akku
 use-cell-hint = In mAh, wie aufgedruckt.
 use-cell-volts = Spannung dieses Akkus
-use-cell-volts-hint = Handys etwa 3,85 V, nicht die 5 V des Steckers.
+use-cell-volts-hint = Handys etwa 3,85 V, nicht die 5 V des Steckers.
 use-charger = Wirkungsgrad des Ladegeräts
 use-water = Wasser am Tag
 use-flow = Förderleistung der Pumpe

@@ -1,19 +1,19 @@
 # Battery and what charges it.
 power-title = Batterie und Laden
 counts-in = Zählt mit
-per-12-volts = Angabe für 12 V; bei 24 V verdoppelt.
+per-12-volts = Angabe für 12 V; bei 24 V verdoppelt.
 
 bank-title = Batterie
 bank-chemistry = Art
-chemistry-flooded = Nassbatterie
+chemistry-flooded = Nassbatterie (Blei)
 chemistry-agm = AGM
 chemistry-gel = Gel
 chemistry-lithium = LiFePO4
 bank-capacity = Kapazität von einer
 bank-parallel = Wie viele parallel
 bank-system = Bordnetz
-system-12 = 12 V
-system-24 = 24 V
+system-12 = 12 V
+system-24 = 24 V
 bank-capacity-hint = Bei 20-stündiger Entladung (C20).
 bank-label = Laut Aufdruck: { $ah } bei { $volts }
 bank-real-voltage = Echte Spannung von voll bis leer
@@ -21,10 +21,10 @@ bank-aged = Durch Alter verloren
 bank-kept-back = Zurückgehalten unter { $lowest }
 bank-usable = Nutzbar bei { $at }
 bank-usable-trip = In der kältesten Stunde eines normalen Tages auf dieser Reise hat die Batterie etwa { $at }, und { $wh } sind nutzbar.
-bank-ventilation = Beim Laden verlangt die übliche Regel (EN 50272-2, IEC 62485-2) { $air } m³ Frischluft je Stunde: eine Öffnung von { $area } cm² unten und eine oben. Das Handbuch des Herstellers und die Vorschriften für Fahrzeuge gehen vor.
+bank-ventilation = Beim Laden verlangt die übliche Regel (EN 50272-2, IEC 62485-2) { $air } m³ Frischluft je Stunde: eine Öffnung von { $area } cm² unten und eine oben. Die Anleitung des Herstellers und die Vorschriften für Fahrzeuge gehen vor.
 bank-usable-fast = Bei hohem Strom bleibt ein Teil der Ladung einer Bleibatterie zurück, bis sie geruht hat.
 bank-lowest = Niedrigster erlaubter Stand
-bank-lowest-hint = Üblich: 50 % bei Blei, 10 % bei Lithium.
+bank-lowest-hint = Üblich: 50 % bei Blei, 10 % bei Lithium.
 bank-start = Ladung bei Ankunft
 bank-health = Zustand
 bank-place = Wo sie steht
@@ -32,14 +32,14 @@ bank-inside = Im Wohnraum
 bank-locker = Im Staufach
 bank-outside = Außen
 bank-heated = Wird zum Laden gewärmt
-bank-heated-hint = Eine Heizmatte oder eingebaute Heizung hält die Zellen über 0 °C, sobald geladen werden kann.
-bank-cold-allowed = Hersteller erlaubt Laden unter 0 °C
+bank-heated-hint = Eine Heizmatte oder eingebaute Heizung hält die Zellen über 0 °C, sobald geladen werden kann.
+bank-cold-allowed = Hersteller erlaubt Laden unter 0 °C
 bank-cold-allowed-hint = Nur, wenn es im Datenblatt steht.
 bank-more = Blöcke und Kabel
 bank-block = Ein Block hat
-block-6 = 6 V
-block-12 = 12 V
-block-24 = 24 V
+block-6 = 6 V
+block-12 = 12 V
+block-24 = 24 V
 bank-cable = Widerstand der Batteriekabel
 bank-cable-length = Kabel, einfache Länge
 bank-cable-size = Leitungsquerschnitt
@@ -68,27 +68,27 @@ compass-s = Süden
 compass-sw = Südwesten
 compass-w = Westen
 compass-nw = Nordwesten
-solar-controller = Laderegler
+solar-controller = Solarladeregler
 controller-mppt = MPPT
 controller-pwm = PWM
-solar-mounting = Befestigt
+solar-mounting = Befestigung
 mounting-glued = Flach verklebt
 mounting-gap = Mit Abstand
 mounting-rack = Frei stehend
 solar-shade = Schatten
-shade-hint = Wie viel verloren geht, 0 bis 100 %. Am meisten nimmt ein Baum oder eine Wand im Süden.
+shade-hint = Wie viel verloren geht, 0 bis 100 %. Am meisten nimmt ein Baum oder eine Wand in Richtung der Mittagssonne.
 shade-morning = Direkte Sonne vor 10:00
 shade-midday = Direkte Sonne 10:00 bis 14:00
 shade-afternoon = Direkte Sonne nach 14:00
 shade-sky = Verdeckter Himmel
 solar-losses = Verluste und Name
 solar-efficiency = Wirkungsgrad des Reglers
-solar-low-light = Verlust bei schwachem Licht (200 W/m²)
+solar-low-light = Verlust bei schwachem Licht (200 W/m²)
 solar-dirt = Schmutz auf dem Glas
 solar-wiring = Verlust in Kabeln
 solar-mismatch = Verlust durch Toleranzen
 solar-temperature = Änderung bei Wärme
-solar-temperature-hint = Aus dem Datenblatt, meist −0,3 bis −0,45 %/K.
+solar-temperature-hint = Aus dem Datenblatt, meist −0,3 bis −0,45 %/K.
 solar-self-use = Eigenverbrauch des Reglers
 
 inverter-title = Wechselrichter
@@ -102,8 +102,8 @@ inverter-all-day = Tag und Nacht
 inverter-power-save = Schläft bei Leerlauf
 inverter-asleep = Aufnahme im Schlafmodus
 inverter-missing = { $n ->
-    [one] Ein Gerät braucht 230 V, aber es ist kein Wechselrichter eingebaut. Gerechnet wird, als wäre einer da.
-   *[other] { $n } Geräte brauchen 230 V, aber es ist kein Wechselrichter eingebaut. Gerechnet wird, als wäre einer da.
+    [one] Ein Gerät braucht 230 V, aber es ist kein Wechselrichter eingebaut. Gerechnet wird, als wäre einer da.
+   *[other] { $n } Geräte brauchen 230 V, aber es ist kein Wechselrichter eingebaut. Gerechnet wird, als wäre einer da.
 }
 inverter-current = Aus der Batterie bei voller Leistung
 inverter-at-tenth = Wirkungsgrad bei { $watts }
@@ -157,7 +157,7 @@ other-every = Läuft alle
 other-from = Ab
 other-hours = Dauer
 other-fuel = Kraftstoff je Stunde
-other-wind-hint = Wind ist zu örtlich für eine Vorhersage: Gib deinen eigenen mittleren Strom und die Stunden an.
+other-wind-hint = Wind ist für eine Vorhersage zu ortsabhängig: Gib deinen eigenen mittleren Strom und die Stunden an.
 
 every-words = { $n ->
     [0] nie
@@ -175,8 +175,11 @@ parked-air = Temperatur der Batterie
 parked-drain = Entladung mit Eigenverlust
 parked-low = Niedrigster erlaubter Stand nach
 parked-empty = Leer nach
-parked-days = { $days } Tagen
+parked-days = { $days_n ->
+    [one] { $days } Tag
+   *[other] { $days } Tagen
+}
 parked-years = mehr als zwei Jahren
 parked-freezes = Bis zum niedrigsten erlaubten Stand entladen, gefriert diese Batterie bei { $at }.
 parked-frost = Ist es kälter, kann sie platzen: Halte sie geladen oder nimm sie vor dem Frost heraus. Lade nie eine gefrorene Batterie.
-parked-lithium = Lithium lagert am besten teilgeladen und abgeklemmt, so wie es der Hersteller angibt, und darf unter 0 °C nicht geladen werden.
+parked-lithium = Lithium lagert am besten teilgeladen und abgeklemmt, so wie es der Hersteller angibt, und darf unter 0 °C nicht geladen werden.

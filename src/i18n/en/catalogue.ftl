@@ -1,15 +1,15 @@
 # Names of the appliances in the catalogue, one message per key.
 
 ## Cold
-app-fridge-compressor-small = Compressor fridge, 40–60 L
-app-fridge-compressor-large = Compressor fridge, 80–130 L
-app-coolbox-compressor = Compressor cool box, 30–45 L
-app-freezer = Freezer, 12 V
+app-fridge-compressor-small = Compressor fridge, 40–60 L
+app-fridge-compressor-large = Compressor fridge, 80–130 L
+app-coolbox-compressor = Compressor cool box, 30–45 L
+app-freezer = Freezer, 12 V
 app-coolbox-thermoelectric = Thermoelectric cool box
 app-fridge-absorption-control = Absorption fridge on gas: electronics
-app-fridge-absorption-element = Absorption fridge: 12 V element, driving only
+app-fridge-absorption-element = Absorption fridge: 12 V element, driving only
 app-fridge-vent-fans = Fridge vent fans
-app-fridge-drawer = Drawer fridge, 20–30 L
+app-fridge-drawer = Drawer fridge, 20–30 L
 app-fridge-household = Household fridge, mains
 app-ice-maker = Ice maker
 
@@ -20,8 +20,8 @@ app-heater-gas-blown = Gas blown-air heater: fan
 app-furnace-blower = Propane furnace: blower
 app-boiler-wet = Wet central heating: boiler and pump
 app-water-heater-ignition = Water heater: ignition, frost valve
-app-electric-blanket = Electric blanket, 12 V
-app-fan-heater-12v = Fan heater, 12 V
+app-electric-blanket = Electric blanket, 12 V
+app-fan-heater-12v = Fan heater, 12 V
 app-heater-mains = Electric heater, mains
 app-underfloor-heating = Electric floor heating
 app-water-heater-electric = Electric water heater, mains
@@ -31,10 +31,10 @@ app-pellet-stove = Pellet stove: fan and feed
 
 ## Air
 app-roof-fan = Roof fan
-app-desk-fan = Desk or clip-on fan, 12 V
+app-desk-fan = Desk or clip-on fan, 12 V
 app-evaporative-cooler = Evaporative cooler
 app-air-con-roof = Air conditioner, mains
-app-air-con-12v = Air conditioner, 12 V
+app-air-con-12v = Air conditioner, 12 V
 app-extractor-hood = Cooker hood
 app-dehumidifier = Dehumidifier
 app-air-purifier = Air purifier
@@ -52,8 +52,8 @@ app-water-purifier = Water purifier, UV
 app-led-spot = LED lamp
 app-led-strip = LED strip, per metre
 app-awning-light = Awning light, LED
-app-halogen-lamp = Halogen lamp, 10 W
-app-fluorescent-tube = Fluorescent tube, 8–13 W
+app-halogen-lamp = Halogen lamp, 10 W
+app-fluorescent-tube = Fluorescent tube, 8–13 W
 app-night-light = Night light, step light
 app-reading-light = Reading light
 app-string-lights = String lights
@@ -62,8 +62,8 @@ app-lantern-charging = Lantern or torch, charging
 app-mosquito-lamp = Mosquito lamp
 
 ## Screens and sound
-app-tv-small = Television, 19–24 inch, 12 V
-app-tv-large = Television, 28–32 inch, 12 V
+app-tv-small = Television, 19–24 inch, 12 V
+app-tv-large = Television, 28–32 inch, 12 V
 app-satellite-tv = Satellite television dish and receiver
 app-streaming-stick = Digital receiver or streaming stick
 app-projector = Mini projector
@@ -100,10 +100,10 @@ app-baby-monitor = Baby monitor
 ## Kitchen
 app-kettle-low-watt = Kettle, low wattage
 app-kettle-household = Kettle, household
-app-kettle-12v = Kettle, 12 V
+app-kettle-12v = Kettle, 12 V
 app-induction-hob = Induction hob
 app-hot-plate = Electric hot plate
-app-microwave = Microwave oven, 800 W output
+app-microwave = Microwave oven, 800 W output
 app-toaster = Toaster
 app-coffee-pod = Coffee machine, pods or espresso
 app-coffee-filter = Coffee machine, filter
@@ -115,7 +115,7 @@ app-electric-grill = Electric grill
 app-sandwich-maker = Sandwich or waffle maker
 app-egg-boiler = Egg boiler
 app-blender = Blender
-app-bottle-warmer = Bottle warmer, 12 V
+app-bottle-warmer = Bottle warmer, 12 V
 app-hob-ignition = Gas hob and oven: ignition
 
 ## Body and laundry
@@ -128,10 +128,10 @@ app-spin-dryer = Spin dryer
 app-iron = Travel iron
 
 ## Tools
-app-e-bike = E-bike, charging (500 Wh)
-app-e-scooter = E-scooter, charging (300 Wh)
+app-e-bike = E-bike, charging (500 Wh)
+app-e-scooter = E-scooter, charging (300 Wh)
 app-power-tool-charger = Power tool charger
-app-vacuum = Vacuum cleaner, 12 V or handheld
+app-vacuum = Vacuum cleaner, 12 V or handheld
 app-air-compressor = Air compressor for tyres
 app-inflator = Inflator for awning or board
 app-bed-lift = Electric bed or TV lift
@@ -152,10 +152,10 @@ app-boat-motor-charging = Electric boat motor, charging
 ## Standby
 app-control-panel = Control panel, power unit
 app-whole-van-standby = Whole-van standby, large motorhome
-app-gas-alarm = Gas, CO or smoke alarm, 12 V
+app-gas-alarm = Gas, CO or smoke alarm, 12 V
 app-alarm-tracker = Burglar alarm and tracker
 app-usb-socket = USB socket, nothing plugged in
-app-inverter-idle-300w = Inverter left on, 300 W
+app-inverter-idle-300w = Inverter left on, 300 W
 app-inverter-idle-1kw = Inverter left on, 1 kW
 app-inverter-idle-2kw = Inverter left on, 2 kW
 app-inverter-idle-3kw = Inverter left on, 3 kW

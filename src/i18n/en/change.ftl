@@ -5,24 +5,35 @@ part-ways = More nights
 change-working = Playing it all through…
 change-failed = This cannot be worked out: a figure of the weather or the climate makes no sense. Please look at Trip.
 change-beware = Caution:
-change-panel = Panel { $number }
 change-towards-south = south
 change-towards-north = north
 
 helps-title = What helps most
 helps-told = Each change is played through your whole stay again, in the same many kinds of weather. Nothing is changed until you say so.
-helps-now = As it is: { $sure } nights in nine cases of ten, { $even } at even odds.
+helps-now = As it is: { $sure_n ->
+    [one] { $sure } night
+   *[other] { $sure } nights
+} in nine cases of ten, { $even } at even odds.
 helps-progress = Playing every change through: { $done }
 helps-none = Nothing found that brings anything worth a line. It may be that the battery lasts anyway.
 helps-more = { $n ->
     [one] { $n } more change
    *[other] { $n } more changes
 }
-gain-mean = +{ $amount } nights on average
+gain-mean = +{ $amount_n ->
+    [one] { $amount } night
+   *[other] { $amount } nights
+} on average
 gain-hours = +{ $amount } until low
 gain-lowest = +{ $amount } at the lowest point
-help-sure = nine in ten: { $from } → { $to } nights
-help-even = even odds: { $from } → { $to } nights
+help-sure = nine cases of ten: { $from } → { $to_n ->
+    [one] { $to } night
+   *[other] { $to } nights
+}
+help-even = even odds: { $from } → { $to_n ->
+    [one] { $to } night
+   *[other] { $to } nights
+}
 help-lowest = lowest point: { $from } → { $to }
 help-apply = Apply
 help-apply-name = Apply: { $change }
@@ -54,7 +65,13 @@ way-falls-short = { $n ->
    *[other] Gets only as far as { $n } nights at { $chance }; what you ask for gets a chance of { $reached }
 }
 way-price = What it costs
-way-facts = Nine in ten: { $sure } nights. Even odds: { $even } nights. Lowest point in average weather: { $lowest }.
+way-facts = Nine cases of ten: { $sure_n ->
+    [one] { $sure } night
+   *[other] { $sure } nights
+}. Even odds: { $even_n ->
+    [one] { $even } night
+   *[other] { $even } nights
+}. Lowest point in average weather: { $lowest }.
 way-longer = { $n ->
     [one] Taking this way also makes the stay { $n } night long.
    *[other] Taking this way also makes the stay { $n } nights long.
@@ -130,7 +147,7 @@ buy-from = From month
 buy-to = To month
 buy-this-month = Month of the trip
 buy-progress = Trying sizes: { $done }
-buy-hard = It has to last in { $months }: of all months asked for, these are the hardest.
+buy-hard = It has to last in { $months }, the hardest of all months asked for.
 buy-least = Least to buy
 buy-cheapest = Cheapest, all new
 buy-lightest = Lightest
@@ -153,12 +170,12 @@ buy-how = Loads, driving, hook-up, tilt, shade and the battery’s age stay as t
 prices-title = Prices and weights
 prices-told = Start with these round figures and put your own in; they change no night.
 prices-currency = Currency
-prices-solar = Solar with fixing, per 100 W
-prices-solar-weight = Its weight, per 100 W
-prices-lead = Lead battery, per 100 Ah at 12 V
-prices-lead-weight = Its weight, per 100 Ah at 12 V
-prices-lithium = LiFePO4, per 100 Ah at 12 V
-prices-lithium-weight = Its weight, per 100 Ah at 12 V
+prices-solar = Solar with fixing, per 100 W
+prices-solar-weight = Its weight, per 100 W
+prices-lead = Lead battery, per 100 Ah at 12 V
+prices-lead-weight = Its weight, per 100 Ah at 12 V
+prices-lithium = LiFePO4, per 100 Ah at 12 V
+prices-lithium-weight = Its weight, per 100 Ah at 12 V
 prices-dc-dc = Dc-dc charger, fitted
 
 year-title = Nights through the year
@@ -181,7 +198,7 @@ compare-working = …
 compare-what = What
 compare-outcomes = What becomes of each
 compare-differences = Where they differ
-compare-sure = Nights, nine in ten
+compare-sure = Nights, nine cases of ten
 compare-even = Nights, even odds
 compare-chance = Chance of the nights asked for
 compare-lowest = Lowest point
@@ -193,7 +210,7 @@ compare-weight-per-kwh = Battery weight for each usable kWh
 compare-life-cost = Cost of a usable kWh over its life
 compare-band = { $low } to { $high }
 compare-life = Lead against lithium at your prices
-compare-life-how = Price over what the battery gives until its cycles are used up, at the usual depth. Cycles are a wide band, from memory; a battery used two weeks a year ages by the calendar first.
+compare-life-how = Price over what the battery gives until its cycles are used up, at the usual depth. Cycles are a wide band of typical values, not one maker’s; a battery used two weeks a year ages by the calendar first.
 differ-all-loads = All appliances
 differ-chemistry = Battery kind
 differ-capacity = Battery
@@ -209,7 +226,7 @@ differ-switching = Inverter on
 differ-solar = Solar
 differ-tilt = Tilt
 differ-facing = Facing
-differ-mounting = Panels fixed
+differ-mounting = Mounting of panels
 differ-controller = Controller
 differ-shade = Midday shade
 differ-driving-charger = Charger on the engine

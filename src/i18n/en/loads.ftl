@@ -18,7 +18,7 @@ load-standby = Draw when not in use
 load-standby-hint = For each of them, while it stays connected.
 load-spread = May be off by
 load-spread-hint = Empty: what is usual for how you know it.
-load-surge = Starting over running draw
+load-surge = Starting draw over running draw
 load-cut-out = Switches itself off at low voltage
 load-cut-out-hint = As many compressor fridges and heaters do. Stated for 12 V; doubled on 24 V.
 load-cut-out-off = Off below
@@ -31,8 +31,11 @@ load-enter-inverter = Enter the inverter
 summary-inverter = via inverter
 summary-always = always on
 summary-duty = { $share } of the time
-summary-charges = { $charge } every { $days } days
-summary-uses = { $times } times { $each }
+summary-charges = { $charge } { $days_n ->
+    [one] every { $days } day
+   *[other] every { $days } days
+}
+summary-uses = { $times } × { $each }
 
 group-cold = Fridge and freezer
 group-heat = Heating
@@ -62,7 +65,7 @@ draw-power = Power
 draw-current = or current
 draw-volts = at
 draw-hint = Type either one, the other follows. A power (W) is not an amount of energy (Wh).
-draw-hint-mains = Type either one, the other follows. Both on the mains side; the inverter's losses are added.
+draw-hint-mains = Type either one, the other follows. Both on the mains side; the inverter’s losses are added.
 draw-hint-energy = Here it only says how long it takes; the energy counts as given below.
 
 use-title = How you use it
@@ -77,9 +80,9 @@ use-uses = Short uses
 use-energy = Energy a day is known
 use-hours = Hours a day
 use-minutes = or minutes a day
-use-duty-at-25 = Runs at 25 °C
-use-duty-at-25-hint = Share of the time at 25 °C. It follows the temperature of the place and month.
-use-duty-share = Runs this share of the time
+use-duty-at-25 = Share of the time at 25 °C
+use-duty-at-25-hint = It follows the temperature of the place and month.
+use-duty-share = Share of the time it runs
 use-every-days = A full charge every
 use-cell = Its battery
 use-cell-hint = In mAh, as printed on it.
@@ -87,7 +90,7 @@ use-cell-volts = Voltage of that battery
 use-cell-volts-hint = Phones about 3.85 V, not the 5 V of the plug.
 use-charger = Charger efficiency
 use-water = Water a day
-use-flow = Pump's flow
+use-flow = Pump’s flow
 use-twice = Pumped twice
 use-twice-hint = Once aboard from a canister, once out of the tap.
 use-times = Times a day

@@ -33,7 +33,7 @@ part-coming = Fetching this part…
 part-failed = This part could not be fetched. The rest of the page works on.
 part-again = Try again
 about-title = About the figures
-about-text = Every figure here is an estimate from what you typed. Follow the makers' manuals and the rules of your country, and have heavy-current and mains work checked by someone licensed for it.
+about-text = Every figure here is an estimate from what you typed. Follow the makers’ manuals and the rules of your country, and have heavy-current and mains work checked by someone licensed for it.
 
 start-title = Your own start
 start-told = Three questions make a first guess. Everything can be changed afterwards.

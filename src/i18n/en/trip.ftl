@@ -29,10 +29,10 @@ coordinates-latitude = Latitude goes from -90 to 90.
 coordinates-longitude = Longitude goes from -180 to 180.
 locate = Where I am now
 locate-asking = Asking the device…
-locate-refused = The device's position was refused. Type a place instead.
+locate-refused = The device’s position was refused. Type a place instead.
 locate-failed = The device does not know where it is. Type a place instead.
 locate-timed-out = Finding the device took too long. Try again under open sky, or type a place.
-locate-hint = Asked only when you tap, rounded to about 10 km, and it stays on this device.
+locate-hint = Asked only when you tap, rounded to about 10 km, and it stays on this device.
 locate-missing = This browser gives no position to this page. Type a place instead.
 
 dates-title = Dates
@@ -67,8 +67,8 @@ day-hook-up-no = No
 as-planned = as planned
 
 climate-title = Sun and air
-climate-air-region = Air estimated from memory for { $name }, { $distance } km away, brought to the height here: within about 2 °C for a month's mean, single days stray much farther.
-climate-air-latitude = Air guessed from latitude and height alone: it may be off by 5 °C and more.
+climate-air-region = Air from typical values for { $name }, { $distance } km away, not measured, brought to the height here: within about 2 °C for a month’s mean, single days stray much farther.
+climate-air-latitude = Air guessed from latitude and height alone: it may be off by 5 °C and more.
 climate-impossible = No sky can give what was typed for { $months }. The nearest possible figure counts instead.
 climate-months = Month by month
 climate-months-caption = Sun on level ground a day, and mean of the air

@@ -5,24 +5,35 @@ part-ways = Plus de nuits
 change-working = Simulation complète en cours…
 change-failed = Calcul impossible : un chiffre de la météo ou du climat n’a pas de sens. Vérifiez sous « Séjour ».
 change-beware = Attention :
-change-panel = Panneau { $number }
 change-towards-south = sud
 change-towards-north = nord
 
 helps-title = Ce qui aide le plus
 helps-told = Chaque changement est simulé sur tout votre séjour, avec les mêmes nombreuses météos. Rien n’est modifié sans votre accord.
-helps-now = Nuits en l’état : { $sure } neuf fois sur dix, { $even } une fois sur deux.
+helps-now = En l’état : { $sure_n ->
+    [one] { $sure } nuit
+   *[other] { $sure } nuits
+} neuf fois sur dix, { $even } une fois sur deux.
 helps-progress = Simulation de chaque changement : { $done }
 helps-none = Rien trouvé qui vaille la peine. Peut-être que la batterie tient de toute façon.
 helps-more = { $n ->
     [one] { $n } autre changement
    *[other] { $n } autres changements
 }
-gain-mean = nuits : +{ $amount } en moyenne
+gain-mean = +{ $amount_n ->
+    [one] { $amount } nuit
+   *[other] { $amount } nuits
+} en moyenne
 gain-hours = +{ $amount } avant le niveau bas
 gain-lowest = +{ $amount } au point le plus bas
-help-sure = nuits neuf fois sur dix : { $from } → { $to }
-help-even = nuits une fois sur deux : { $from } → { $to }
+help-sure = neuf fois sur dix : { $from } → { $to_n ->
+    [one] { $to } nuit
+   *[other] { $to } nuits
+}
+help-even = une fois sur deux : { $from } → { $to_n ->
+    [one] { $to } nuit
+   *[other] { $to } nuits
+}
 help-lowest = point le plus bas : { $from } → { $to }
 help-apply = Appliquer
 help-apply-name = Appliquer : { $change }
@@ -54,7 +65,13 @@ way-falls-short = { $n ->
    *[other] Ne va que jusqu’à { $n } nuits à { $chance } ; ce que vous demandez a une chance de { $reached }
 }
 way-price = Ce que cela coûte
-way-facts = Nuits neuf fois sur dix : { $sure }. Une fois sur deux : { $even }. Point le plus bas par météo moyenne : { $lowest }.
+way-facts = Neuf fois sur dix : { $sure_n ->
+    [one] { $sure } nuit
+   *[other] { $sure } nuits
+}. Une fois sur deux : { $even_n ->
+    [one] { $even } nuit
+   *[other] { $even } nuits
+}. Point le plus bas par météo moyenne : { $lowest }.
 way-longer = { $n ->
     [one] Choisir cette solution porte aussi le séjour à { $n } nuit.
    *[other] Choisir cette solution porte aussi le séjour à { $n } nuits.
@@ -130,7 +147,7 @@ buy-from = De
 buy-to = À
 buy-this-month = Mois du séjour
 buy-progress = Essai des tailles : { $done }
-buy-hard = La batterie doit tenir en { $months } : ce sont les plus durs de tous les mois demandés.
+buy-hard = La batterie doit tenir en { $months }, au plus dur des mois demandés.
 buy-least = Le moins à acheter
 buy-cheapest = Le moins cher, tout neuf
 buy-lightest = Le plus léger
@@ -166,8 +183,8 @@ year-told = Le même séjour, commencé chaque mois, à cet endroit avec cette i
 year-progress = Simulation de l’année : { $done } mois sur 12
 
 part-compare = Côte à côte
-compare-title = Configurations côte à côte
-compare-told = La configuration à l’écran à côté d’autres à vous, chacune avec la météo de son lieu. Mettez une copie à côté avant de changer quelque chose, et voyez l’effet du changement.
+compare-title = Installations côte à côte
+compare-told = L’installation à l’écran à côté d’autres à vous, chacune avec la météo de son lieu. Mettez une copie à côté avant de changer quelque chose, et voyez l’effet du changement.
 compare-with = Comparer avec
 compare-copy = Mettre une copie de celle-ci à côté
 compare-copy-name = Copie { $n }
@@ -175,7 +192,7 @@ compare-drop = Retirer : { $name }
 compare-copies-passing = Ces copies ne peuvent pas être gardées dans ce navigateur : elles disparaissent à la fermeture de la page.
 compare-full = { $most } au maximum tiennent côte à côte.
 compare-this = À l’écran
-compare-alone = Choisissez une autre configuration, ou mettez une copie à côté et changez quelque chose.
+compare-alone = Choisissez une autre installation, ou mettez une copie à côté et changez quelque chose.
 compare-same = Elles sont identiques.
 compare-working = …
 compare-what = Quoi
@@ -193,7 +210,7 @@ compare-weight-per-kwh = Poids de batterie par kWh utilisable
 compare-life-cost = Coût d’un kWh utilisable sur sa durée de vie
 compare-band = { $low } à { $high }
 compare-life = Plomb contre lithium à vos prix
-compare-life-how = Prix rapporté à ce que la batterie donne jusqu’à épuisement de ses cycles, à la profondeur habituelle. Les cycles forment une large plage, de mémoire ; une batterie qui sert deux semaines par an vieillit d’abord avec le temps.
+compare-life-how = Prix rapporté à ce que la batterie donne jusqu’à épuisement de ses cycles, à la profondeur habituelle. Les cycles forment une large plage de valeurs habituelles, non celles d’un fabricant ; une batterie qui sert deux semaines par an vieillit d’abord avec le temps.
 differ-all-loads = Tous les appareils
 differ-chemistry = Type de batterie
 differ-capacity = Batterie

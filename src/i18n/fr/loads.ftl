@@ -31,7 +31,10 @@ load-enter-inverter = Saisir le convertisseur
 summary-inverter = via le convertisseur
 summary-always = toujours allumé
 summary-duty = { $share } du temps
-summary-charges = { $charge } tous les { $days } jours
+summary-charges = { $charge } { $days_n ->
+    [one] tous les { $days } jour
+   *[other] tous les { $days } jours
+}
 summary-uses = { $times } fois { $each }
 
 group-cold = Frigo et congélateur
@@ -52,7 +55,7 @@ group-other = Divers
 learned-meter = Mesuré
 learned-spec = Fiche technique
 learned-label = Plaque signalétique
-learned-estimate = Deviné
+learned-estimate = Estimé
 
 feed-dc = Batterie
 feed-inverter = Convertisseur
@@ -77,9 +80,9 @@ use-uses = Brèves utilisations
 use-energy = Énergie par jour connue
 use-hours = Heures par jour
 use-minutes = ou minutes par jour
-use-duty-at-25 = Tourne à 25 °C
-use-duty-at-25-hint = Part du temps à 25 °C. Elle suit la température du lieu et du mois.
-use-duty-share = Tourne cette part du temps
+use-duty-at-25 = Part du temps à 25 °C
+use-duty-at-25-hint = Elle suit la température du lieu et du mois.
+use-duty-share = Part du temps en marche
 use-every-days = Une charge complète tous les
 use-cell = Sa batterie
 use-cell-hint = En mAh, comme imprimé dessus.

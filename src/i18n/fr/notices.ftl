@@ -5,13 +5,13 @@ adjusted = { $n ->
     [one] { $n } valeur hors limites a été ramenée dans les limites.
    *[other] { $n } valeurs hors limites ont été ramenées dans les limites.
 }
-preview-told = Vous voyez une configuration venue d’un lien : { $name }.
-preview-safe = Vos propres configurations sont intactes. Essayez ce que vous voulez ; rien n’en est enregistré tant que vous ne la gardez pas.
+preview-told = Vous voyez une installation venue d’un lien : { $name }.
+preview-safe = Vos propres installations sont intactes. Essayez ce que vous voulez ; rien n’en est enregistré tant que vous ne la gardez pas.
 preview-keep = La garder parmi les miennes
 preview-back = Revenir aux miennes
 preview-back-example = Revenir à l’exemple
-preview-kept = Gardée parmi vos configurations.
-preview-left = La configuration du lien a été abandonnée, avec les modifications que vous y avez faites.
+preview-kept = Gardée parmi vos installations.
+preview-left = L’installation du lien a été abandonnée, avec les modifications que vous y avez faites.
 link-empty = Il n’y a pas de lien là-dedans.
 link-truncated = Il manque la fin de ce lien. Copiez de nouveau le lien lui-même, pas son texte abrégé avec des points. Rien de ce qui est à vous n’a été touché.
 link-newer = Ce lien vient d’une version plus récente de la page. Rechargez la page en étant connecté pour la mettre à jour. Rien de ce qui est à vous n’a été touché.
@@ -20,14 +20,14 @@ kept-blocked = Ce navigateur ne garde rien pour cette page. Ce que vous saisisse
 kept-not-written = Les dernières modifications n’ont pas pu être enregistrées : la mémoire de ce navigateur est pleine ou refuse. Elles durent jusqu’à ce que vous fermiez la page.
 kept-newer = Ce qui est enregistré ici vient d’une version plus récente de la page et reste tel quel. Rechargez la page pour la mettre à jour ; d’ici là, vos modifications durent jusqu’à ce que vous la fermiez.
 kept-take-along = L’emporter en lien ou en fichier
-kept-beside = La même configuration a aussi été modifiée dans un autre onglet. Les deux versions sont gardées ; la plus ancienne s’appelle maintenant { $names }.
+kept-beside = La même installation a aussi été modifiée dans un autre onglet. Les deux versions sont gardées ; la plus ancienne s’appelle maintenant { $names }.
 aside-told = Un élément enregistré ici n’a pas pu être lu. Il a été mis de côté tel quel, pas effacé.
 aside-download = L’enregistrer en fichier
-ios-storage = Les navigateurs de cet appareil effacent ce qu’une page a enregistré après sept jours d’utilisation sans visite de la page, et une page sur l’écran d’accueil a sa propre mémoire. Enregistrez un lien ou un fichier sous « Plus » : c’est aussi la façon de déplacer vos configurations.
-setups-deleted = { $name } : configuration supprimée.
-setups-full = Il y a de la place pour 16 configurations. Supprimez-en une dont vous n’avez plus besoin, ou enregistrez-la d’abord en fichier.
-setups-gone = Cette configuration n’existe plus ; un autre onglet l’a peut-être supprimée.
-setup-nameless = Configuration sans nom
+ios-storage = Les navigateurs de cet appareil effacent ce qu’une page a enregistré après sept jours d’utilisation sans visite de la page, et une page sur l’écran d’accueil a sa propre mémoire. Enregistrez un lien ou un fichier sous « Plus » : c’est aussi la façon de déplacer vos installations.
+setups-deleted = { $name } : installation supprimée.
+setups-full = Il y a de la place pour 16 installations. Supprimez-en une dont vous n’avez plus besoin, ou enregistrez-la d’abord en fichier.
+setups-gone = Cette installation n’existe plus ; un autre onglet l’a peut-être supprimée.
+setup-nameless = Installation sans nom
 setup-example = Exemple
 setup-outline = { $n ->
     [one] { $n } appareil
@@ -36,11 +36,11 @@ setup-outline = { $n ->
 setup-outline-sun = { $peak } de panneaux
 file-added = { $n ->
     [one] Ajouté depuis le fichier : { $names }.
-   *[other] { $n } configurations ajoutées depuis le fichier : { $names }.
+   *[other] { $n } installations ajoutées depuis le fichier : { $names }.
 }
 file-no-room = { $n ->
-    [one] { $n } autre n’a pas trouvé de place : la limite est de { $limit } configurations.
-   *[other] { $n } autres n’ont pas trouvé de place : la limite est de { $limit } configurations.
+    [one] { $n } autre n’a pas trouvé de place : la limite est de { $limit } installations.
+   *[other] { $n } autres n’ont pas trouvé de place : la limite est de { $limit } installations.
 }
 file-ignored = { $n ->
     [one] { $n } champ inconnu ici a été laissé de côté : { $fields }.
@@ -49,10 +49,10 @@ file-ignored = { $n ->
 file-unread = Le fichier n’a pas pu être lu sur l’appareil.
 file-not-saved = Le navigateur n’a pas voulu en faire un fichier.
 file-empty = Le fichier est vide.
-file-too-large = Le fichier fait { $size } Mio ; aucune configuration n’a besoin de plus de { $limit }. Il n’a pas été ouvert.
+file-too-large = Le fichier fait { $size } Mio ; aucune installation n’a besoin de plus de { $limit }. Il n’a pas été ouvert.
 file-not-json = Le fichier est abîmé ou d’un autre type : lecture arrêtée ligne { $line }, caractère { $column }. Rien n’en a été repris.
 file-other-format = Ce n’est pas un fichier de Nightbank. Rien n’en a été repris.
 file-newer = Le fichier vient d’une version plus récente de la page. Rechargez la page en étant connecté pour la mettre à jour.
-file-no-setups = Il n’y a aucune configuration dans le fichier.
-file-too-many = Le fichier contient { $n } configurations, plus qu’un fichier ne peut en contenir. Rien n’en a été repris.
-file-wrong-value = La configuration { $n } du fichier a une valeur du mauvais type ({ $why }). Rien n’en a été repris.
+file-no-setups = Il n’y a aucune installation dans le fichier.
+file-too-many = Le fichier contient { $n } installations, plus qu’un fichier ne peut en contenir. Rien n’en a été repris.
+file-wrong-value = L’installation { $n } du fichier a une valeur du mauvais type ({ $why }). Rien n’en a été repris.

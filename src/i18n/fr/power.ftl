@@ -74,16 +74,16 @@ controller-pwm = PWM
 solar-mounting = Pose
 mounting-glued = Collé à plat
 mounting-gap = Avec lame d’air
-mounting-rack = À l’air libre
+mounting-rack = Sur châssis, dos dégagé
 solar-shade = Ombre
-shade-hint = Ce qui est perdu, de 0 à 100 %. C’est un arbre ou un mur au sud qui en prend le plus.
+shade-hint = Ce qui est perdu, de 0 à 100 %. C’est un arbre ou un mur du côté du soleil de midi qui en prend le plus.
 shade-morning = Soleil direct avant 10:00
 shade-midday = Soleil direct de 10:00 à 14:00
 shade-afternoon = Soleil direct après 14:00
 shade-sky = Ciel masqué
 solar-losses = Pertes et nom
 solar-efficiency = Rendement du régulateur
-solar-low-light = Perdu en lumière faible (200 W/m²)
+solar-low-light = Perdu en lumière faible (200 W/m²)
 solar-dirt = Saleté sur le verre
 solar-wiring = Perdu dans les câbles
 solar-mismatch = Perdu en tolérances
@@ -175,7 +175,10 @@ parked-air = Température de la batterie
 parked-drain = Décharge, perte propre comprise
 parked-low = Au minimum autorisé après
 parked-empty = Vide après
-parked-days = { $days } j
+parked-days = { $days_n ->
+    [one] { $days } jour
+   *[other] { $days } jours
+}
 parked-years = plus de deux ans
 parked-freezes = Au minimum autorisé, cette batterie gèle à { $at }.
 parked-frost = En dessous, elle peut éclater : gardez-la chargée, ou retirez-la avant le gel. Ne chargez jamais une batterie gelée.

@@ -22,6 +22,6 @@ caution-mixed-text = N’associez que des batteries de même type, de même tail
 caution-food = Aliments au froid.
 caution-food-text = Les aliments périssables demandent 5 °C ou moins. Mettez un thermomètre dans le frigo avant de le régler moins froid, et jetez ce qui s’est réchauffé.
 caution-safety = Laissez allumé ce qui vous protège.
-caution-safety-text = Les détecteurs de gaz, de fumée et de monoxyde de carbone, les serrures et les appareils médicaux restent allumés. N’éteignez que ce dont ne dépend la sécurité de personne.
+caution-safety-text = Les détecteurs de gaz, de fumée et de monoxyde de carbone, les serrures et les appareils médicaux restent allumés. N’éteignez que ce qui ne protège personne.
 caution-meter = Multimètre en série.
 caution-meter-text = Un multimètre réglé sur les ampères est un court-circuit s’il touche les deux pôles d’une batterie : il peut éclater et brûler. Interrompez le fil positif en aval de son fusible, après avoir tout éteint, n’utilisez l’entrée 10 A qu’au-dessous de 10 A, et remettez ensuite les cordons en place.

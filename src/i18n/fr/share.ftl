@@ -1,22 +1,22 @@
 # Setups, links, files, storage.
 
-setups-title = Vos configurations
+setups-title = Vos installations
 setups-none = Aucune pour l’instant. L’exemple devient le vôtre à la première modification, et reste alors dans ce navigateur.
 setups-new = Nouvelle, vide
 setups-new-example = Nouvelle d’après l’exemple
 setups-duplicate = Copie de celle-ci
 setups-delete = Supprimer { $name }
-setup-name = Nom de la configuration à l’écran
-setup-new-name = Nouvelle configuration
+setup-name = Nom de l’installation à l’écran
+setup-new-name = Nouvelle installation
 
 link-title = Lien
 link-out = Tout ce qui est à l’écran, en un lien
 link-length = { $n } caractères.
 link-long = C’est long pour une messagerie : certaines le coupent. Un fichier est plus sûr.
-link-too-long = Cette configuration donnerait un lien de { $n } caractères ; au-delà de { $limit }, les messageries et les vieux logiciels le coupent. Transmettez-la en fichier.
+link-too-long = Cette installation donnerait un lien de { $n } caractères ; au-delà de { $limit }, les messageries et les vieux logiciels le coupent. Transmettez-la en fichier.
 link-copy = Copier le lien
 link-hand-on = Partager…
-link-privacy = Le lien porte toute la configuration derrière son signe # ; cette partie reste dans les navigateurs et n’est jamais envoyée au serveur. Le lieu est arrondi à 0,1 degré (jusqu’à 6 km d’écart), mais son nom, les dates et tous les autres noms sont transmis tels quels. Qui a le lien peut les lire.
+link-privacy = Le lien porte toute l’installation derrière son signe # ; cette partie reste dans les navigateurs et n’est jamais envoyée au serveur. Le lieu est arrondi à 0,1 degré (jusqu’à 6 km d’écart), mais son nom, les dates et tous les autres noms sont transmis tels quels. Qui a le lien peut les lire.
 link-in = Collez un lien, ou un texte qui en contient un
 link-in-open = Ouvrir le lien
 copied = Copié.
@@ -29,10 +29,10 @@ qr-dense = Un lien long donne un code serré : approchez le téléphone, ou au
 
 file-title = Fichier
 file-about = Un fichier emporte tout, exactement et quelle que soit la taille.
-file-save = Enregistrer cette configuration en fichier
-file-save-all = Enregistrer toutes les configurations en un fichier
+file-save = Enregistrer cette installation en fichier
+file-save-all = Enregistrer toutes les installations en un fichier
 file-open = Ouvrir un fichier
-file-drop = Ou déposez-le n’importe où sur la page. Ses configurations s’ajoutent aux vôtres ; rien n’est remplacé.
+file-drop = Ou déposez-le n’importe où sur la page. Ses installations s’ajoutent aux vôtres ; rien n’est remplacé.
 aside-there = Un élément illisible est mis de côté dans ce navigateur.
 aside-drop-title = Le retirer de ce navigateur
 aside-drop-about = Enregistrez-le d’abord en fichier. Retiré ici, il est perdu.
@@ -100,10 +100,10 @@ csv-used = Consommé (Wh)
 csv-sun = Du soleil (Wh)
 csv-driving = En roulant (Wh)
 csv-hook-up = Du branchement secteur (Wh)
-csv-other = D’autres machines (Wh)
+csv-other = D’autres sources (Wh)
 csv-soc-low = État de charge le plus bas (%)
 csv-soc-end = État de charge à la fin (%)
 print-button = Imprimer sur une page
 print-failed = Le navigateur n’a pas voulu imprimer.
 print-setup = Ce sur quoi repose le calcul
-print-note = Une estimation de Nightbank, pas une promesse : l’ombre, la neige et tout ce qui n’est pas saisi ne sont pas pris en compte. Les notices des fabricants et les règles locales priment. Le code ouvre cette configuration sur un téléphone ; les noms et les dates sont transmis avec.
+print-note = Une estimation de Nightbank, pas une promesse : la neige, ainsi que l’ombre et tout ce qui n’est pas saisi, ne sont pas pris en compte. Les notices des fabricants et les règles locales priment. Le code ouvre cette installation sur un téléphone ; les noms et les dates sont transmis avec.

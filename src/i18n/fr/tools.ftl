@@ -100,7 +100,7 @@ wiring-proposed = À contrôler
 wiring-proposed-told = Les plus forts courants de votre installation, avec la plus petite section qui convient sur une longueur supposée. Reprenez-en une et saisissez votre longueur et votre câble.
 wiring-proposed-none = Rien d’autre : aucun fort courant ne reste à contrôler.
 wiring-proposal = { $current } sur { $length } aller (supposé) : au moins { $size }, fusible : { $fuse }
-wiring-no-fuse = aucun de la série ne convient
+wiring-proposal-no-fuse = { $current } sur { $length } aller (supposé) : au moins { $size }, mais aucun calibre de fusible courant ne convient
 wiring-take = Contrôler avec mes chiffres
 wiring-take-name = Contrôler : { $name }
 toast-run-added = Ajouté : { $name }
@@ -130,6 +130,7 @@ verdict-window = { $from } et { $to }
 verdict-fuse = Fusible pour { $size }
 verdict-short = Un court-circuit à la batterie peut atteindre
 verdict-suggested = Avec { $size }, la plus petite section qui convient, fusible : { $fuse }, aussi près que possible de la batterie, avant tout ce qui peut frotter ou faire court-circuit.
+verdict-suggested-none = Avec { $size }, la plus petite section qui convient, aucun calibre de fusible courant ne convient : prenez la section supérieure.
 fuse-blade = { $rating }, à lame
 fuse-large-blade = { $rating }, à grande lame
 fuse-bolted = { $rating }, à visser
@@ -297,8 +298,14 @@ warn-never-stopped = Il ne s’est jamais arrêté : il descendait encore en t
 warn-not-sine = Le wattmètre peut se tromper d’un dixième, car le convertisseur n’est pas à pur sinus.
 
 unknown-title = À mesurer en premier
-unknown-moves = Vos chiffres peuvent se tromper de ±{ $error } par jour en tout. La batterie tient alors entre { $few } et { $many } nuits, neuf fois sur dix.
-unknown-same = Vos chiffres peuvent se tromper de ±{ $error } par jour en tout. Nuits neuf fois sur dix : { $nights } dans un sens comme dans l’autre.
+unknown-moves = Vos chiffres peuvent se tromper de ±{ $error } par jour en tout. La batterie tient alors entre { $few } et { $many_n ->
+    [one] { $many } nuit
+   *[other] { $many } nuits
+}, neuf fois sur dix.
+unknown-same = Vos chiffres peuvent se tromper de ±{ $error } par jour en tout. Dans un sens comme dans l’autre, la batterie tient { $nights_n ->
+    [one] { $nights } nuit
+   *[other] { $nights } nuits
+} neuf fois sur dix.
 unknown-row = { $energy } par jour, ±{ $error } ({ $how }) : { $part } de l’incertitude
 unknown-measure = Le mesurer
 unknown-outlook-title = Ce que vos propres chiffres peuvent y changer

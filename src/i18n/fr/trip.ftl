@@ -67,8 +67,8 @@ day-hook-up-no = Non
 as-planned = comme prévu
 
 climate-title = Soleil et air
-climate-air-region = Air estimé de mémoire pour { $name }, à { $distance } km, ramené à l’altitude d’ici : à environ 2 °C près pour la moyenne d’un mois ; certains jours s’en écartent bien plus.
-climate-air-latitude = Air deviné d’après la latitude et l’altitude seules : l’erreur peut atteindre 5 °C et plus.
+climate-air-region = Température de l’air d’après des valeurs habituelles pour { $name }, à { $distance } km, non mesurées, ramenée à l’altitude d’ici : à environ 2 °C près pour la moyenne d’un mois ; certains jours s’en écartent bien plus.
+climate-air-latitude = Température de l’air estimée d’après la latitude et l’altitude seules : l’erreur peut atteindre 5 °C et plus.
 climate-impossible = Aucun ciel ne peut donner ce qui a été saisi pour { $months }. Le chiffre possible le plus proche compte à la place.
 climate-months = Mois par mois
 climate-months-caption = Soleil par jour sur un sol plat, et moyenne de l’air

@@ -1,15 +1,15 @@
 # Names of the appliances in the catalogue, one message per key.
 
 ## Cold
-app-fridge-compressor-small = Compressorkoelkast, 40–60 L
-app-fridge-compressor-large = Compressorkoelkast, 80–130 L
-app-coolbox-compressor = Compressorkoelbox, 30–45 L
-app-freezer = Vriezer, 12 V
+app-fridge-compressor-small = Compressorkoelkast, 40–60 L
+app-fridge-compressor-large = Compressorkoelkast, 80–130 L
+app-coolbox-compressor = Compressorkoelbox, 30–45 L
+app-freezer = Vriezer, 12 V
 app-coolbox-thermoelectric = Thermo-elektrische koelbox
 app-fridge-absorption-control = Absorptiekoelkast op gas: elektronica
-app-fridge-absorption-element = Absorptiekoelkast: 12 V-element, alleen rijdend
+app-fridge-absorption-element = Absorptiekoelkast: 12 V-element, alleen rijdend
 app-fridge-vent-fans = Koelkastventilatoren
-app-fridge-drawer = Ladekoelkast, 20–30 L
+app-fridge-drawer = Ladekoelkast, 20–30 L
 app-fridge-household = Huishoudkoelkast, netspanning
 app-ice-maker = IJsblokjesmachine
 
@@ -20,8 +20,8 @@ app-heater-gas-blown = Gasverwarming met blaaslucht: ventilator
 app-furnace-blower = Heteluchtkachel op propaan: ventilator
 app-boiler-wet = Warmwater-cv: ketel en pomp
 app-water-heater-ignition = Boiler: ontsteking, vorstventiel
-app-electric-blanket = Elektrische deken, 12 V
-app-fan-heater-12v = Ventilatorkachel, 12 V
+app-electric-blanket = Elektrische deken, 12 V
+app-fan-heater-12v = Ventilatorkachel, 12 V
 app-heater-mains = Elektrische kachel, netspanning
 app-underfloor-heating = Elektrische vloerverwarming
 app-water-heater-electric = Elektrische boiler, netspanning
@@ -31,10 +31,10 @@ app-pellet-stove = Pelletkachel: ventilator en toevoer
 
 ## Air
 app-roof-fan = Dakventilator
-app-desk-fan = Tafel- of klemventilator, 12 V
+app-desk-fan = Tafel- of klemventilator, 12 V
 app-evaporative-cooler = Verdampingskoeler
 app-air-con-roof = Airco, netspanning
-app-air-con-12v = Airco, 12 V
+app-air-con-12v = Airco, 12 V
 app-extractor-hood = Afzuigkap
 app-dehumidifier = Luchtontvochtiger
 app-air-purifier = Luchtreiniger
@@ -52,8 +52,8 @@ app-water-purifier = Waterzuivering, uv
 app-led-spot = Ledlamp
 app-led-strip = Ledstrip, per meter
 app-awning-light = Luifelverlichting, led
-app-halogen-lamp = Halogeenlamp, 10 W
-app-fluorescent-tube = Tl-buis, 8–13 W
+app-halogen-lamp = Halogeenlamp, 10 W
+app-fluorescent-tube = Tl-buis, 8–13 W
 app-night-light = Nachtlampje, opstaplicht
 app-reading-light = Leeslamp
 app-string-lights = Lichtsnoer
@@ -62,8 +62,8 @@ app-lantern-charging = Lantaarn of zaklamp, laden
 app-mosquito-lamp = Muggenlamp
 
 ## Screens and sound
-app-tv-small = Televisie, 19–24 inch, 12 V
-app-tv-large = Televisie, 28–32 inch, 12 V
+app-tv-small = Televisie, 19–24 inch, 12 V
+app-tv-large = Televisie, 28–32 inch, 12 V
 app-satellite-tv = Satelliet-tv: schotel en ontvanger
 app-streaming-stick = Digitale ontvanger of streamingstick
 app-projector = Minibeamer
@@ -100,10 +100,10 @@ app-baby-monitor = Babyfoon
 ## Kitchen
 app-kettle-low-watt = Waterkoker, laag vermogen
 app-kettle-household = Waterkoker, huishoudelijk
-app-kettle-12v = Waterkoker, 12 V
+app-kettle-12v = Waterkoker, 12 V
 app-induction-hob = Inductiekookplaat
 app-hot-plate = Elektrische kookplaat
-app-microwave = Magnetron, 800 W afgegeven vermogen
+app-microwave = Magnetron, 800 W afgegeven vermogen
 app-toaster = Broodrooster
 app-coffee-pod = Koffiemachine, cups of espresso
 app-coffee-filter = Koffiezetter, filter
@@ -115,7 +115,7 @@ app-electric-grill = Elektrische grill
 app-sandwich-maker = Tosti- of wafelijzer
 app-egg-boiler = Eierkoker
 app-blender = Blender
-app-bottle-warmer = Flessenwarmer, 12 V
+app-bottle-warmer = Flessenwarmer, 12 V
 app-hob-ignition = Gaskookplaat en oven: ontsteking
 
 ## Body and laundry
@@ -128,10 +128,10 @@ app-spin-dryer = Centrifuge
 app-iron = Reisstrijkijzer
 
 ## Tools
-app-e-bike = E-bike, laden (500 Wh)
-app-e-scooter = E-step, laden (300 Wh)
+app-e-bike = E-bike, laden (500 Wh)
+app-e-scooter = E-step, laden (300 Wh)
 app-power-tool-charger = Lader voor gereedschap
-app-vacuum = Stofzuiger, 12 V of handmodel
+app-vacuum = Stofzuiger, 12 V of handmodel
 app-air-compressor = Bandencompressor
 app-inflator = Pomp voor luchttent of sup
 app-bed-lift = Elektrische bed- of tv-lift
@@ -152,10 +152,10 @@ app-boat-motor-charging = Elektrische bootmotor, laden
 ## Standby
 app-control-panel = Bedieningspaneel, voedingsunit
 app-whole-van-standby = Sluipverbruik hele camper, groot
-app-gas-alarm = Gas-, CO- of rookmelder, 12 V
+app-gas-alarm = Gas-, CO- of rookmelder, 12 V
 app-alarm-tracker = Inbraakalarm en tracker
 app-usb-socket = Usb-aansluiting, niets erin
-app-inverter-idle-300w = Omvormer aan laten staan, 300 W
+app-inverter-idle-300w = Omvormer aan laten staan, 300 W
 app-inverter-idle-1kw = Omvormer aan laten staan, 1 kW
 app-inverter-idle-2kw = Omvormer aan laten staan, 2 kW
 app-inverter-idle-3kw = Omvormer aan laten staan, 3 kW

@@ -5,24 +5,35 @@ part-ways = Meer nachten
 change-working = Alles wordt doorgerekend…
 change-failed = Dit valt niet uit te rekenen: een cijfer van het weer of het klimaat kan niet kloppen. Kijk bij Reis.
 change-beware = Let op:
-change-panel = Paneel { $number }
 change-towards-south = zuiden
 change-towards-north = noorden
 
 helps-title = Wat het meest helpt
 helps-told = Elke verandering wordt opnieuw over je hele verblijf doorgerekend, met dezelfde vele weersverlopen. Er verandert niets tot jij het zegt.
-helps-now = Zoals het nu is: { $sure } nachten in negen van de tien gevallen, { $even } in de helft van de gevallen.
+helps-now = Zoals het nu is: { $sure_n ->
+    [one] { $sure } nacht
+   *[other] { $sure } nachten
+} in negen van de tien gevallen, { $even } in de helft van de gevallen.
 helps-progress = Elke verandering wordt doorgerekend: { $done }
 helps-none = Niets gevonden dat de moeite waard is. Misschien haalt de accu het zo ook.
 helps-more = { $n ->
     [one] Nog { $n } verandering
    *[other] Nog { $n } veranderingen
 }
-gain-mean = +{ $amount } nachten gemiddeld
+gain-mean = +{ $amount_n ->
+    [one] { $amount } nacht
+   *[other] { $amount } nachten
+} gemiddeld
 gain-hours = +{ $amount } tot de ondergrens
 gain-lowest = +{ $amount } op het laagste punt
-help-sure = negen van de tien: { $from } → { $to } nachten
-help-even = helft van de gevallen: { $from } → { $to } nachten
+help-sure = negen van de tien gevallen: { $from } → { $to_n ->
+    [one] { $to } nacht
+   *[other] { $to } nachten
+}
+help-even = helft van de gevallen: { $from } → { $to_n ->
+    [one] { $to } nacht
+   *[other] { $to } nachten
+}
 help-lowest = laagste punt: { $from } → { $to }
 help-apply = Toepassen
 help-apply-name = Toepassen: { $change }
@@ -54,7 +65,13 @@ way-falls-short = { $n ->
    *[other] Komt niet verder dan { $n } nachten met een kans van { $chance }; voor wat je vraagt is de kans { $reached }
 }
 way-price = Wat het kost
-way-facts = Negen van de tien gevallen: { $sure } nachten. Helft van de gevallen: { $even } nachten. Laagste punt bij gemiddeld weer: { $lowest }.
+way-facts = Negen van de tien gevallen: { $sure_n ->
+    [one] { $sure } nacht
+   *[other] { $sure } nachten
+}. Helft van de gevallen: { $even_n ->
+    [one] { $even } nacht
+   *[other] { $even } nachten
+}. Laagste punt bij gemiddeld weer: { $lowest }.
 way-longer = { $n ->
     [one] Kies je deze manier, dan wordt het verblijf ook { $n } nacht lang.
    *[other] Kies je deze manier, dan wordt het verblijf ook { $n } nachten lang.
@@ -93,7 +110,7 @@ change-unplug = Loskoppelen na gebruik: { $name }
 change-shorter = { $name }: { $amount } minder per dag
 change-fewer = { $name }: { $amount } keer minder per dag
 change-share = { $name }: maar { $amount } van het geplande gebruik
-change-warmer-fridge = { $name }: ongeveer 2 °C warmer zetten
+change-warmer-fridge = { $name }: ongeveer 2 °C warmer zetten
 change-dc = { $name }: met een adapter op { $amount }, niet via de omvormer
 change-midday = { $name }: rond het middaguur gebruiken
 change-inverter-when-used = Omvormer alleen aanzetten als hij wordt gebruikt
@@ -130,7 +147,7 @@ buy-from = Van maand
 buy-to = Tot en met maand
 buy-this-month = Maand van de reis
 buy-progress = Maten worden geprobeerd: { $done }
-buy-hard = Het moet lukken in { $months }: van alle gevraagde maanden zijn dat de zwaarste.
+buy-hard = Bepalend: { $months }. Zwaarder is geen van de gevraagde maanden.
 buy-least = Minst te kopen
 buy-cheapest = Goedkoopst, alles nieuw
 buy-lightest = Lichtst
@@ -153,12 +170,12 @@ buy-how = Apparaten, rijden, walstroom, helling, schaduw en de leeftijd van de a
 prices-title = Prijzen en gewichten
 prices-told = Begin met deze ronde cijfers en vul je eigen in; ze veranderen niets aan de nachten.
 prices-currency = Munteenheid
-prices-solar = Zonnepaneel met bevestiging, per 100 W
-prices-solar-weight = Gewicht ervan, per 100 W
-prices-lead = Loodaccu, per 100 Ah bij 12 V
-prices-lead-weight = Gewicht ervan, per 100 Ah bij 12 V
-prices-lithium = LiFePO4, per 100 Ah bij 12 V
-prices-lithium-weight = Gewicht ervan, per 100 Ah bij 12 V
+prices-solar = Zonnepaneel met bevestiging, per 100 W
+prices-solar-weight = Gewicht ervan, per 100 W
+prices-lead = Loodaccu, per 100 Ah bij 12 V
+prices-lead-weight = Gewicht ervan, per 100 Ah bij 12 V
+prices-lithium = LiFePO4, per 100 Ah bij 12 V
+prices-lithium-weight = Gewicht ervan, per 100 Ah bij 12 V
 prices-dc-dc = DC-DC-lader, ingebouwd
 
 year-title = Nachten door het jaar heen
@@ -181,7 +198,7 @@ compare-working = …
 compare-what = Wat
 compare-outcomes = Wat elk oplevert
 compare-differences = Waarin ze verschillen
-compare-sure = Nachten, negen van de tien
+compare-sure = Nachten, negen van de tien gevallen
 compare-even = Nachten, helft van de gevallen
 compare-chance = Kans op de gevraagde nachten
 compare-lowest = Laagste punt
@@ -193,7 +210,7 @@ compare-weight-per-kwh = Accugewicht per bruikbare kWh
 compare-life-cost = Prijs per bruikbare kWh over de levensduur
 compare-band = { $low } tot { $high }
 compare-life = Lood tegenover lithium bij jouw prijzen
-compare-life-how = Prijs gedeeld door wat de accu levert tot zijn cycli op zijn, bij de gebruikelijke ontlaaddiepte. De cycli zijn een ruime marge, uit het hoofd; een accu die twee weken per jaar wordt gebruikt, veroudert in de eerste plaats door de jaren.
+compare-life-how = Prijs gedeeld door wat de accu levert tot zijn cycli op zijn, bij de gebruikelijke ontlaaddiepte. De cycli zijn een ruime marge van gebruikelijke waarden, niet die van één fabrikant; een accu die twee weken per jaar wordt gebruikt, veroudert in de eerste plaats door de jaren.
 differ-all-loads = Alle apparaten
 differ-chemistry = Soort accu
 differ-capacity = Accu

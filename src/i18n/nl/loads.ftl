@@ -20,7 +20,7 @@ load-spread = Kan ernaast zitten
 load-spread-hint = Leeg: wat gebruikelijk is voor hoe je het weet.
 load-surge = Aanlooppiek t.o.v. normaal
 load-cut-out = Schakelt uit bij lage spanning
-load-cut-out-hint = Zoals veel compressorkoelkasten en kachels. Opgegeven voor 12 V; bij 24 V verdubbeld.
+load-cut-out-hint = Zoals veel compressorkoelkasten en kachels. Opgegeven voor 12 V; bij 24 V verdubbeld.
 load-cut-out-off = Uit onder
 load-cut-out-on = Weer aan boven
 load-driving-only = Bedoeld om alleen met draaiende motor te werken: stilstaand trekt het een accu binnen enkele uren leeg.
@@ -31,7 +31,10 @@ load-enter-inverter = Omvormer invullen
 summary-inverter = via omvormer
 summary-always = altijd aan
 summary-duty = { $share } van de tijd
-summary-charges = { $charge } eens per { $days } dagen
+summary-charges = { $charge } { $days_n ->
+    [one] eens per { $days } dag
+   *[other] eens per { $days } dagen
+}
 summary-uses = { $times } keer { $each }
 
 group-cold = Koelen en vriezen
@@ -77,14 +80,14 @@ use-uses = Kort gebruik
 use-energy = Energie per dag is bekend
 use-hours = Uren per dag
 use-minutes = of minuten per dag
-use-duty-at-25 = Draait bij 25 °C
-use-duty-at-25-hint = Deel van de tijd bij 25 °C. Het volgt de temperatuur van plaats en maand.
-use-duty-share = Draait dit deel van de tijd
+use-duty-at-25 = Deel van de tijd bij 25 °C
+use-duty-at-25-hint = Het volgt de temperatuur van plaats en maand.
+use-duty-share = Deel van de tijd dat het draait
 use-every-days = Volledig laden eens per
 use-cell = De accu ervan
 use-cell-hint = In mAh, zoals erop staat.
 use-cell-volts = Spanning van die accu
-use-cell-volts-hint = Telefoons ongeveer 3,85 V, niet de 5 V van de stekker.
+use-cell-volts-hint = Telefoons ongeveer 3,85 V, niet de 5 V van de stekker.
 use-charger = Rendement van de lader
 use-water = Water per dag
 use-flow = Opbrengst van de pomp

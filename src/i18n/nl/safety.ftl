@@ -1,6 +1,6 @@
 # Cautions, shown where they apply.
 caution-cold = Koude lithiumaccu.
-caution-cold-text = Laden onder 0 °C beschadigt LiFePO4-cellen blijvend. Tenzij de fabrikant anders aangeeft of de accu verwarmd is, moet het accubeheersysteem (BMS) het laden stoppen. Let op de temperatuur van de cellen, niet op die van de lucht.
+caution-cold-text = Laden onder 0 °C beschadigt LiFePO4-cellen blijvend. Tenzij de fabrikant anders aangeeft of de accu verwarmd is, moet het accubeheersysteem (BMS) het laden stoppen. Let op de temperatuur van de cellen, niet op die van de lucht.
 caution-hydrogen = Waterstof.
 caution-hydrogen-text = Loodaccu’s geven bij het laden explosief waterstofgas af, gesloten accu’s ook als ze worden overladen. Zet ze in een bak met ontluchting naar buiten, houd vonken uit de buurt en laad nooit een bevroren accu.
 caution-fuse = Zekering bij de accu.
@@ -20,8 +20,8 @@ caution-cable-text = Dunne of lange kabels en losse klemmen worden heet bij grot
 caution-mixed = Soort bij soort.
 caution-mixed-text = Koppel alleen accu’s van dezelfde soort, grootte en leeftijd, en zoals de fabrikant toestaat.
 caution-food = Houd eten koel.
-caution-food-text = Bewaar bederfelijk eten op 5 °C of kouder. Leg een thermometer in de koelkast voordat je hem warmer zet, en gooi weg wat warm is geworden.
+caution-food-text = Bewaar bederfelijk eten op 5 °C of kouder. Leg een thermometer in de koelkast voordat je hem warmer zet, en gooi weg wat warm is geworden.
 caution-safety = Laat aan wat je beschermt.
 caution-safety-text = Gas-, rook- en koolmonoxidemelders, sloten en medische apparaten blijven aan. Zet alleen uit waar niemands veiligheid van afhangt.
 caution-meter = Meter in serie.
-caution-meter-text = Een meter die op ampère staat, is een kortsluiting als hij beide polen van een accu raakt: hij kan barsten en branden. Onderbreek de plusdraad achter de zekering, schakel eerst uit, gebruik de 10 A-ingang alleen onder 10 A en steek de meetsnoeren daarna terug.
+caution-meter-text = Een meter die op ampère staat, is een kortsluiting als hij beide polen van een accu raakt: hij kan barsten en branden. Onderbreek de plusdraad achter de zekering, schakel eerst uit, gebruik de 10 A-ingang alleen onder 10 A en steek de meetsnoeren daarna terug.

@@ -32,7 +32,7 @@ locate-asking = Het toestel zoekt de locatie…
 locate-refused = De locatie van het toestel is geweigerd. Typ zelf een plaats in.
 locate-failed = Het toestel weet niet waar het is. Typ zelf een plaats in.
 locate-timed-out = Het bepalen van de locatie duurde te lang. Probeer het opnieuw onder de open hemel, of typ een plaats in.
-locate-hint = Wordt alleen gevraagd als je tikt, afgerond op ongeveer 10 km, en blijft op dit toestel.
+locate-hint = Wordt alleen gevraagd als je tikt, afgerond op ongeveer 10 km, en blijft op dit toestel.
 locate-missing = Deze browser geeft deze pagina geen locatie. Typ zelf een plaats in.
 
 dates-title = Datums
@@ -67,8 +67,8 @@ day-hook-up-no = Nee
 as-planned = volgens plan
 
 climate-title = Zon en temperatuur
-climate-air-region = Luchttemperatuur uit het hoofd geschat voor { $name }, { $distance } km verderop, omgerekend naar de hoogte hier: op ongeveer 2 °C nauwkeurig voor een maandgemiddelde; losse dagen wijken veel verder af.
-climate-air-latitude = Luchttemperatuur alleen uit breedtegraad en hoogte geschat: die kan er 5 °C of meer naast zitten.
+climate-air-region = Luchttemperatuur uit gebruikelijke waarden voor { $name }, { $distance } km verderop, niet gemeten, omgerekend naar de hoogte hier: op ongeveer 2 °C nauwkeurig voor een maandgemiddelde; losse dagen wijken veel verder af.
+climate-air-latitude = Luchttemperatuur alleen uit breedtegraad en hoogte geschat: die kan er 5 °C of meer naast zitten.
 climate-impossible = Geen enkele hemel kan geven wat voor { $months } is ingevuld. In plaats daarvan telt het dichtstbijzijnde mogelijke cijfer.
 climate-months = Maand voor maand
 climate-months-caption = Zon per dag op vlakke grond, en gemiddelde luchttemperatuur

@@ -156,7 +156,8 @@ fn list(app: AppState, setup: &Setup, found: &Found) -> AnyView {
         view! { <p class="working">{t_args("buy-progress", &[("done", Arg::Text(&done))])}</p> }
     });
     let hard: Vec<String> = sizing.hard_months.iter().map(|month| month_name(*month)).collect();
-    let hard = (!hard.is_empty()).then(|| {
+    // Where one month is asked for, it is the hardest without saying.
+    let hard = (!hard.is_empty() && found.aim.months.len() > 1).then(|| {
         let months = hard.join(", ");
         view! { <p>{t_args("buy-hard", &[("months", Arg::Text(&months))])}</p> }
     });

@@ -230,10 +230,10 @@ fn table(found: &Found) -> AnyView {
     let absent = || t("value-absent");
     let mut rows = vec![
         line(t("compare-sure"), &|column| {
-            nights(column.outcome.nights_sure, column.outcome.lasting_frac.len())
+            nights(column.outcome.nights_sure, column.outcome.lasting_frac.len()).text
         }),
         line(t("compare-even"), &|column| {
-            nights(column.outcome.nights_even, column.outcome.lasting_frac.len())
+            nights(column.outcome.nights_even, column.outcome.lasting_frac.len()).text
         }),
         line(t("compare-lowest"), &|column| percent(column.outcome.lowest_frac)),
         line(t("compare-use"), &|column| watt_hours(column.outcome.need_per_day)),

@@ -8,7 +8,7 @@ use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::icons::Icon;
-use crate::view::lang::{duration, number, percent, t, t_args};
+use crate::view::lang::{Shown, duration, percent, t, t_args};
 use crate::view::outlook::{Calculation, Made};
 use crate::view::state::AppState;
 use crate::view::widgets::{disclosure, quiet_button};
@@ -123,7 +123,7 @@ fn list(app: AppState, found: &Found) -> AnyView {
     let horizon = found.baseline.lasting_frac.len();
     let sure = nights(found.baseline.nights_sure, horizon);
     let even = nights(found.baseline.nights_even, horizon);
-    let now = t_args("helps-now", &[("sure", Arg::Text(&sure)), ("even", Arg::Text(&even))]);
+    let now = t_args("helps-now", &[("sure", sure.arg()), ("even", even.arg())]);
     view! {
         <p class="helps-now">{now}</p>
         {progress}
@@ -136,17 +136,19 @@ fn list(app: AppState, found: &Found) -> AnyView {
 
 /// A number of nights, with a plus at the end of what was looked at.
 #[must_use]
-pub fn nights(count: usize, horizon: usize) -> String {
-    let plus = if horizon > 0 && count >= horizon { "+" } else { "" };
-    format!("{}{plus}", number(count as f64, 0))
+pub fn nights(count: usize, horizon: usize) -> Shown {
+    let mut nights = Shown::new(count as f64, 0);
+    if horizon > 0 && count >= horizon {
+        nights.text.push('+');
+    }
+    nights
 }
 
 /// The gain the list is ranked by, in the largest unit it shows in.
 #[must_use]
 pub fn gain_words(gain: &Gain) -> String {
     if gain.nights_mean >= 0.05 {
-        let mean = number(gain.nights_mean, 1);
-        t_args("gain-mean", &[("amount", Arg::Text(&mean))])
+        t_args("gain-mean", &[("amount", Shown::new(gain.nights_mean, 1).arg())])
     } else if gain.until_low.0 >= 1.0 {
         let hours = duration(crate::units::Hours(gain.until_low.0.round()));
         t_args("gain-hours", &[("amount", Arg::Text(&hours))])
@@ -160,14 +162,14 @@ fn row(app: AppState, found: &Found, help: &Help, most: f64) -> AnyView {
     let setup = &found.setup;
     let (before, after) = (&found.baseline, &help.outcome);
     let horizon = before.lasting_frac.len().max(after.lasting_frac.len());
-    let from_to = |key: &str, from: String, to: String| {
-        t_args(key, &[("from", Arg::Text(&from)), ("to", Arg::Text(&to))])
-    };
+    let from_to =
+        |key: &str, from: Shown, to: Shown| t_args(key, &[("from", from.arg()), ("to", to.arg())]);
     // A line played with fewer weather sequences is told as what it gains on the setup under the
     // same few, so that no saving looks like a loss.
     let gained = |from: usize, gain: i32| {
         nights(from.saturating_add_signed(gain as isize).min(horizon), horizon)
     };
+    let lowest = (percent(before.lowest_frac), percent(after.lowest_frac));
     let facts = [
         from_to(
             crate::view::lang::key!("help-sure"),
@@ -179,11 +181,7 @@ fn row(app: AppState, found: &Found, help: &Help, most: f64) -> AnyView {
             nights(before.nights_even, horizon),
             gained(before.nights_even, help.gain.nights_even),
         ),
-        from_to(
-            crate::view::lang::key!("help-lowest"),
-            percent(before.lowest_frac),
-            percent(after.lowest_frac),
-        ),
+        t_args("help-lowest", &[("from", Arg::Text(&lowest.0)), ("to", Arg::Text(&lowest.1))]),
     ];
     let facts: Vec<AnyView> =
         facts.into_iter().map(|fact| view! { <li>{fact}</li> }.into_any()).collect();

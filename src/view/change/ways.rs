@@ -170,7 +170,7 @@ fn card(app: AppState, found: &Found, way: &Way) -> AnyView {
     let lowest = percent(outcome.lowest_frac);
     let facts = t_args(
         "way-facts",
-        &[("sure", Arg::Text(&sure)), ("even", Arg::Text(&even)), ("lowest", Arg::Text(&lowest))],
+        &[("sure", sure.arg()), ("even", even.arg()), ("lowest", Arg::Text(&lowest))],
     );
     // Each step is told for the setup as the steps before it leave it.
     let mut setup = found.setup.clone();

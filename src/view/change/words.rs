@@ -18,12 +18,12 @@ pub fn name_of(setup: &Setup, id: u32) -> String {
     setup.loads.iter().find(|load| load.id == id).map_or_else(|| t("load-unnamed"), load_name)
 }
 
-/// Name of a row of panels: the user's, else its number.
+/// Name of panels that are entered together: the user's, else its number.
 #[must_use]
 pub fn array_name(setup: &Setup, index: usize) -> String {
     let own = setup.solar.get(index).map(|array| array.name.as_str()).unwrap_or_default();
-    if own.is_empty() {
-        t_args("change-panel", &[("number", Arg::Text(&number((index + 1) as f64, 0)))])
+    if own.trim().is_empty() {
+        t_args("solar-number", &[("n", Arg::Count(count(index + 1)))])
     } else {
         own.to_owned()
     }

@@ -6,7 +6,7 @@ use super::days::{Span, day_and_time, days_on_axis};
 use super::glyph::EventKind;
 use super::picture::{Picture, Reading, legend, legend_item};
 use crate::i18n::Arg;
-use crate::view::lang::{clock, key, percent, short_date, t, t_args};
+use crate::view::lang::{self, key, percent, short_date, t, t_args};
 use crate::view::widgets::DataTable;
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -118,10 +118,9 @@ impl SocChart {
         short_date(self.date(days))
     }
 
-    /// Day and time, such as `Tue 14 Jul, 15:00`.
     fn moment(&self, hour: f64) -> String {
         let (day, time_h) = day_and_time(self.start_hour_of_day, hour);
-        format!("{}, {}", self.day_name(day), clock((time_h * 60.0).round() as u16))
+        lang::moment(self.date(day), (time_h * 60.0).round() as u16)
     }
 
     /// The value after `hours` hours in words.
@@ -302,7 +301,7 @@ impl Shown {
 impl ChartEvent {
     fn word(&self) -> String {
         let word = word_of(self.kind);
-        if self.label.is_empty() { word } else { format!("{word}: {}", self.label) }
+        if self.label.is_empty() { word } else { lang::pair(&word, &self.label) }
     }
 }
 

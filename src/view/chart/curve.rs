@@ -3,7 +3,7 @@
 use super::brush::{Anchor, Brush, Stroke};
 use super::picture::{Ends, Picture, Reading, legend};
 use super::scale::{Scale, clearance_px, decimals_for_step, fit_labels, nearest, ticks_from_zero};
-use crate::view::lang::{number, quantity};
+use crate::view::lang::{number, pair, quantity};
 use crate::view::widgets::DataTable;
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -68,7 +68,7 @@ impl CurveChart {
     fn words(&self, index: usize) -> String {
         self.points.get(index).map_or_else(String::new, |point| {
             let (x, y) = (self.x.value(point.x), self.y.value(point.y));
-            format!("{}: {x}\u{a0}· {}: {y}", self.x.name, self.y.name)
+            format!("{}\u{a0}· {}", pair(&self.x.name, &x), pair(&self.y.name, &y))
         })
     }
 

@@ -200,7 +200,7 @@ fn charges(id: u32) -> Vec<NumberField> {
     let volts = figure!(id, x in Usage::Charges { cell_volts: Volts(x), .. });
     let charger = figure!(id, x in Usage::Charges { charger_frac: x, .. });
     vec![
-        NumberField::new(t("use-every-days"), "d", CHARGE_EVERY_DAYS, days),
+        NumberField::new(t("use-every-days"), "", CHARGE_EVERY_DAYS, days).in_days(),
         NumberField::new(t("use-cell"), "mAh", CELL_MAH, cell).hint(t("use-cell-hint")),
         NumberField::new(t("use-cell-volts"), "V", CELL_V, volts).hint(t("use-cell-volts-hint")),
         NumberField::percent(t("use-charger"), CONVERTER_FRAC, charger),

@@ -4,7 +4,9 @@ use crate::i18n::Arg;
 use crate::model::catalogue::appliance;
 use crate::model::{DutyCycle, Feed, Group, Learned, Load, Usage};
 use crate::units::Hours;
-use crate::view::lang::{duration, key, number, percent, quantity, t, t_args, watt_hours, watts};
+use crate::view::lang::{
+    Shown, duration, key, number, percent, quantity, t, t_args, watt_hours, watts,
+};
 
 /// The load's name: the user's own, else the catalogue's.
 #[must_use]
@@ -86,8 +88,8 @@ pub fn usage_words(usage: &Usage) -> String {
             if (every_days - 1.0).abs() < 1e-9 {
                 return t_args("unit-a-day", &[("amount", Arg::Text(&charge))]);
             }
-            let days = number(every_days, 1);
-            t_args("summary-charges", &[("charge", Arg::Text(&charge)), ("days", Arg::Text(&days))])
+            let days = Shown::new(every_days, 1);
+            t_args("summary-charges", &[("charge", Arg::Text(&charge)), ("days", days.arg())])
         }
         Usage::Litres { litres_per_day, .. } => {
             let water = quantity(litres_per_day.0, 1, "L");

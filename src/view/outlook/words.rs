@@ -8,7 +8,7 @@ use crate::model::{Setup, regions};
 use crate::units::{Volts, WattHours};
 use crate::view::answer::{AnswerView, Drain};
 use crate::view::lang::{
-    clock, day_month, duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
+    self, duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
 };
 use crate::view::loads::load_name;
 use crate::view::widgets::{DataTable, LanternLevel, LanternNight};
@@ -49,15 +49,7 @@ pub fn drawer_name(setup: &Setup, drawer: Drawer) -> String {
 pub fn moment(facts: &Facts<'_>, hour: usize) -> String {
     let Some(planned) = facts.plan.hours.get(hour) else { return String::new() };
     let Some(date) = facts.plan.sun.dates.get(planned.day) else { return String::new() };
-    let at = u16::try_from(planned.hour_of_day * 60).unwrap_or(0);
-    t_args(
-        "moment",
-        &[
-            ("weekday", Arg::Text(&weekday(*date))),
-            ("date", Arg::Text(&day_month(*date))),
-            ("time", Arg::Text(&clock(at))),
-        ],
-    )
+    lang::moment(*date, u16::try_from(planned.hour_of_day * 60).unwrap_or(0))
 }
 
 /// Everything the page shows.

@@ -7,7 +7,7 @@ use crate::model::{Feed, Setup, Usage};
 use crate::physics::battery::BankPhysics;
 use crate::physics::battery::storage::{Parked, parked};
 use crate::units::{Celsius, HOURS_PER_DAY, Hours, Watts};
-use crate::view::lang::{amps, celsius, number, t, t_args};
+use crate::view::lang::{Shown, amps, celsius, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{Fact, NumberField, disclosure, facts};
@@ -75,8 +75,7 @@ fn days(time: Hours) -> String {
     if days > LONG_DAYS {
         return t("parked-years");
     }
-    let shown = number(days, u8::from(days < 9.95));
-    t_args("parked-days", &[("days", Arg::Text(&shown))])
+    t_args("parked-days", &[("days", Shown::new(days, u8::from(days < 9.95)).arg())])
 }
 
 fn figures(result: &Parked) -> AnyView {

@@ -8,6 +8,7 @@ use crate::model::limits::{
 };
 use crate::model::{Controller, Mounting, SolarArray};
 use crate::units::{Degrees, Watts};
+use crate::view::change::words::array_name;
 use crate::view::icons::Icon;
 use crate::view::lang::{key, t, t_args};
 use crate::view::lens::Lens;
@@ -58,11 +59,7 @@ pub(super) fn view(app: AppState) -> AnyView {
 }
 
 fn array(app: AppState, row: usize) -> AnyView {
-    let title = move || {
-        let name = app.setup.with(|setup| setup.solar.get(row).map(|array| array.name.clone()));
-        name.filter(|name| !name.trim().is_empty())
-            .unwrap_or_else(|| t_args("solar-number", &[("n", Arg::Count(row as i32 + 1))]))
-    };
+    let title = move || app.setup.with(|setup| array_name(setup, row));
     let told = t_args("solar-deleted", &[("n", Arg::Count(row as i32 + 1))]);
     let delete = move || {
         app.edit_with_undo(told.clone(), |setup| {

@@ -9,7 +9,7 @@ use crate::model::Setup;
 use crate::units::Watts;
 use crate::view::answer::{Answer, AnswerView};
 use crate::view::lang::{
-    amp_hours, full_date, number, percent, t, t_args, watt_hours_a_day, watts,
+    amp_hours, full_date, number, pair, percent, t, t_args, watt_hours_a_day, watts,
 };
 use crate::view::outlook::{Calculation, Made};
 use crate::view::power::chemistry_name;
@@ -129,6 +129,7 @@ pub fn post_of(
         drains.iter().map(|drain| line(drain.name.clone(), watt_hours_a_day(drain.per_day)));
     Post {
         title: t_args("post-title", &[("name", Arg::Text(&setup_name(setup)))]),
+        between: pair("", ""),
         lines,
         drains_title: t("answer-drains"),
         drains: drains.collect(),

@@ -7,7 +7,7 @@ use crate::advice::inverter_check::{
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::change::words::{count, name_of};
-use crate::view::lang::{amps, clock, key, number, quantity, t, t_args, watt_hours, watts};
+use crate::view::lang::{amps, clock, key, number, pair, quantity, t, t_args, watt_hours, watts};
 use crate::view::state::{AppState, Tab};
 use crate::view::widgets::{Caution, caution, disclosure, quiet_button};
 use leptos::prelude::*;
@@ -237,7 +237,7 @@ fn forbidden(setup: &Setup, sets: &[Forbidden], loads: usize) -> Option<AnyView>
         };
         view! {
             <li class="found">
-                <span><strong>{names(setup, &set.ids)}</strong> ": " {power} ". " {why} {planned}</span>
+                <span><strong>{pair(&names(setup, &set.ids), &power)}</strong> ". " {why} {planned}</span>
             </li>
         }
         .into_any()

@@ -153,9 +153,11 @@ fn proposals(app: AppState, kept: Kept) -> Vec<AnyView> {
 fn proposal(app: AppState, setup: &Setup, name: String, run: CableRun) -> AnyView {
     let (current, length) = (amps(run.amps), quantity(run.length.0, 1, "m"));
     let size = size_words(run.size);
-    let fuse = if run.fuse.0 > 0.0 { amps(run.fuse) } else { t("wiring-no-fuse") };
+    let fuse = amps(run.fuse);
+    let key =
+        if run.fuse.0 > 0.0 { key!("wiring-proposal") } else { key!("wiring-proposal-no-fuse") };
     let facts = t_args(
-        "wiring-proposal",
+        key,
         &[
             ("current", Arg::Text(&current)),
             ("length", Arg::Text(&length)),

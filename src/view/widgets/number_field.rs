@@ -14,13 +14,14 @@ use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use leptos::ev::Event;
 use leptos::prelude::*;
+use std::borrow::Cow;
 
 /// A number field tied to a place of the setup.
 pub struct NumberField {
     /// What the number means.
     pub label: String,
     /// Unit shown after it; empty for a plain number.
-    pub unit: &'static str,
+    pub unit: Cow<'static, str>,
     /// What may be typed, in the unit of the *model*.
     pub range: Range,
     /// Shown value over model value: 100 shows a share in percent.
@@ -58,7 +59,7 @@ impl NumberField {
     ) -> Self {
         Self {
             label,
-            unit,
+            unit: unit.into(),
             range,
             scale: 1.0,
             lens,
@@ -84,6 +85,12 @@ impl NumberField {
     #[must_use]
     pub fn step(self, step: f64) -> Self {
         Self { step: Some(step), ..self }
+    }
+
+    /// In days, a word of the language.
+    #[must_use]
+    pub fn in_days(self) -> Self {
+        Self { unit: t("unit-days").into(), ..self }
     }
 
     /// With a line of help.
@@ -165,12 +172,12 @@ impl NumberField {
                         on:input=move |event: Event| entry.typed(event_target_value(&event))
                         on:change=move |_| entry.left()
                     />
-                    <span class="unit" id=unit_id>{unit}</span>
+                    <span class="unit" id=unit_id>{unit.clone()}</span>
                     {more}
                 </div>
                 {hint}
                 <p class="field-fault" id=fault_id aria-live="polite">
-                    {move || entry.fault.get().map(|fault| fault_text(fault, unit))}
+                    {move || entry.fault.get().map(|fault| fault_text(fault, &unit))}
                 </p>
             </div>
         }

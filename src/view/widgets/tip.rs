@@ -108,7 +108,7 @@ impl Term {
 #[must_use]
 pub fn tip(term: Term) -> AnyView {
     let word = term.word();
-    let name = t_args("tip-name", &[("word", Arg::Text(&word))]);
+    let name = t_args("tip-name", &[("word", Arg::Text(word.trim_end_matches('.')))]);
     view! {
         <details class="tip">
             <summary aria-label=name.clone() title=name></summary>

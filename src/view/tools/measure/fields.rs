@@ -6,7 +6,7 @@ use crate::advice::measure::{ChargeStage, Instrument};
 use crate::i18n::Arg;
 use crate::model::limits::{AIR_C, DRAW_A, DRAW_W, ENERGY_WH_A_DAY, Range, USED_AH};
 use crate::units::{AmpHours, Amps, Celsius, Volts, WattHours, Watts};
-use crate::view::lang::{number, percent, t, t_args};
+use crate::view::lang::{percent, quantity, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
@@ -262,9 +262,8 @@ impl Form {
             Method::Monitor => AmpHours::UNIT,
             Method::Current | Method::Controller | Method::Fridge => Amps::UNIT,
         };
-        let (gain, digit) = (percent_fine(usual.gain_frac), number(usual.resolution, 2));
+        let (gain, digit) = (percent_fine(usual.gain_frac), quantity(usual.resolution, 2, unit));
         let gain_hint = t_args("read-usual", &[("usual", Arg::Text(&gain))]);
-        let digit = format!("{digit} {unit}");
         let digit_hint = t_args("read-usual", &[("usual", Arg::Text(&digit))]);
         let gain =
             self.number(t("read-gain"), "%", GAIN_FRAC, |r| r.gain_frac, |r, v| r.gain_frac = v);
@@ -286,9 +285,5 @@ impl Form {
 
 /// Percent with a decimal where it has one.
 fn percent_fine(frac: f64) -> String {
-    if (frac * 100.0).fract().abs() < 1e-9 {
-        percent(frac)
-    } else {
-        crate::view::lang::quantity(frac * 100.0, 1, "%")
-    }
+    if (frac * 100.0).fract().abs() < 1e-9 { percent(frac) } else { quantity(frac * 100.0, 1, "%") }
 }

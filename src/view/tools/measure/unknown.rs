@@ -133,11 +133,11 @@ fn moves(found: &Found) -> Option<String> {
     let horizon = higher.lasting_frac.len();
     let (few, many) = (nights(higher.nights_sure, horizon), nights(lower.nights_sure, horizon));
     Some(if few == many {
-        t_args("unknown-same", &[("error", Arg::Text(&all)), ("nights", Arg::Text(&few))])
+        t_args("unknown-same", &[("error", Arg::Text(&all)), ("nights", few.arg())])
     } else {
         t_args(
             "unknown-moves",
-            &[("error", Arg::Text(&all)), ("few", Arg::Text(&few)), ("many", Arg::Text(&many))],
+            &[("error", Arg::Text(&all)), ("few", few.arg()), ("many", many.arg())],
         )
     })
 }

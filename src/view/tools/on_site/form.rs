@@ -7,7 +7,7 @@ use crate::model::{Reading, ReadingKind, Setup, Trip};
 use crate::physics::battery::open_circuit::RESTED;
 use crate::units::{AmpHours, Hours, Volts};
 use crate::view::icons::Icon;
-use crate::view::lang::{clock, day_month, duration, percent, t, t_args, weekday};
+use crate::view::lang::{self, duration, percent, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
@@ -85,15 +85,7 @@ pub fn moment(trip: &Trip, at: Hours) -> String {
     let Some(date) = trip.start().checked_add(Duration::days(days as i64)) else {
         return String::new();
     };
-    let time = clock((minutes - days * 1440.0) as u16);
-    t_args(
-        "moment",
-        &[
-            ("weekday", Arg::Text(&weekday(date))),
-            ("date", Arg::Text(&day_month(date))),
-            ("time", Arg::Text(&time)),
-        ],
-    )
+    lang::moment(date, (minutes - days * 1440.0) as u16)
 }
 
 impl Draft {

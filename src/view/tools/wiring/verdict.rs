@@ -208,8 +208,12 @@ pub(super) fn view(verdict: &RunVerdict, setup: &Setup, run: &CableRun) -> AnyVi
     };
     let suggested = verdict.suggested().metric.map(square_millimetres);
     let suggested_fuse = suggested.map(|size| {
+        let size = ("size", Arg::Text(size.as_str()));
+        if verdict.suggested_fuse.is_none() {
+            return t_args("verdict-suggested-none", &[size]);
+        }
         let fuse = fuse_words(verdict.suggested_fuse, verdict);
-        t_args("verdict-suggested", &[("size", Arg::Text(&size)), ("fuse", Arg::Text(&fuse))])
+        t_args("verdict-suggested", &[size, ("fuse", Arg::Text(&fuse))])
     });
     let allowed = quantity(verdict.allowed_frac * 100.0, 0, "%");
     let rows = [
