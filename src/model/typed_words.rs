@@ -63,14 +63,17 @@ pub fn fold(text: &str) -> String {
 
 /// How well the folded `query` fits a folded `name` and further folded `words`.
 ///
-/// Every word of the query has to be found; `None` if one is not. A word counts best where the
+/// Every word of the query has to be found; `None` if one is not. Beside longer words a single letter
+/// is not looked for: it is the article of "l'eau", or a word that has just been begun. A word counts best where the
 /// name starts with it, then where it starts another word of the name, then a word of `words`,
 /// and last inside a longer word of the name (for compounds such as "Kühlschrank").
 #[must_use]
 pub fn rank(query: &str, name: &str, words: &str) -> Option<Rank> {
+    let stands_alone = |typed: &str| typed.len() > 1 || typed.contains(|c: char| c.is_numeric());
+    let any = query.split(' ').any(stands_alone);
     query
         .split(' ')
-        .filter(|typed| !typed.is_empty())
+        .filter(|typed| !typed.is_empty() && (!any || stands_alone(typed)))
         .try_fold(0, |sum, typed| Some(sum + rank_word(typed, name, words)?))
 }
 
@@ -122,7 +125,7 @@ mod tests {
     fn an_apostrophe_parts_words_and_may_be_left_out() {
         assert_eq!(fold("Pompe d’évacuation de l'eau"), "pompe d evacuation de l eau");
         let purifier = fold("Purificateur d’eau, UV");
-        for typed in ["eau", "d'eau", "d’eau", "purificateur d'eau", "deau"] {
+        for typed in ["eau", "l'eau", "d’eau", "purificateur d'eau", "deau", "purificateur d"] {
             assert!(rank(&fold(typed), &purifier, "").is_some(), "{typed}");
         }
         for (typed, name) in [
@@ -136,6 +139,8 @@ mod tests {
             assert!(rank(&fold(typed), &fold(name), "").is_some_and(|rank| rank <= 4), "{typed}");
         }
         assert_eq!(rank("leau", &purifier, ""), None);
+        assert_eq!(rank("x", &purifier, ""), None);
+        assert_eq!(rank("purificateur 3", &purifier, ""), None);
     }
 
     #[test]

@@ -166,7 +166,7 @@ test("measuring bench: a reading becomes a load's draw with its uncertainty, and
   const target = page.field("Use it for");
   const option = await target.locator("option").first().innerText();
   await target.selectOption({ label: option });
-  await page.press("Use for this load");
+  await page.press("Use for this appliance");
   await page.page.locator(".toast").getByText(`Measured: ${option}`).waitFor();
   await page.goTo("Loads");
   await page.assertSays(/25\s*W|2\s*A/);

@@ -150,15 +150,15 @@ app-winch = Seilwinde
 app-boat-motor-charging = Elektro-Bootsmotor, laden
 
 ## Standby
-app-control-panel = Bedienpanel, Elektroblock
+app-control-panel = Bedienpanel, Stromversorgung
 app-whole-van-standby = Standby gesamt, großes Wohnmobil
 app-gas-alarm = Gas-, CO- oder Rauchmelder, 12 V
 app-alarm-tracker = Alarmanlage und Ortungsgerät
 app-usb-socket = USB-Buchse, nichts eingesteckt
 app-inverter-idle-300w = Wechselrichter bleibt an, 300 W
-app-inverter-idle-1kw = Wechselrichter bleibt an, 1 kW
-app-inverter-idle-2kw = Wechselrichter bleibt an, 2 kW
-app-inverter-idle-3kw = Wechselrichter bleibt an, 3 kW
+app-inverter-idle-1kw = Wechselrichter bleibt an, 1 kW
+app-inverter-idle-2kw = Wechselrichter bleibt an, 2 kW
+app-inverter-idle-3kw = Wechselrichter bleibt an, 3 kW
 app-inverter-power-save = Wechselrichter im Sparmodus
 app-battery-monitor = Batteriemonitor, BMS
 app-solar-controller = Solarladeregler, Eigenverbrauch

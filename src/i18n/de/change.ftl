@@ -24,13 +24,13 @@ gain-mean = +{ $amount_n ->
     [one] { $amount } Nacht
    *[other] { $amount } Nächte
 } im Schnitt
-gain-hours = +{ $amount } bis zur Untergrenze
+gain-hours = +{ $amount } bis zur Grenze
 gain-lowest = +{ $amount } am tiefsten Punkt
-help-sure = neun von zehn Fällen: { $from } → { $to_n ->
+help-sure = in neun von zehn Fällen: { $from } → { $to_n ->
     [one] { $to } Nacht
    *[other] { $to } Nächte
 }
-help-even = Hälfte der Fälle: { $from } → { $to_n ->
+help-even = in der Hälfte der Fälle: { $from } → { $to_n ->
     [one] { $to } Nacht
    *[other] { $to } Nächte
 }
@@ -65,10 +65,10 @@ way-falls-short = { $n ->
    *[other] Schafft nur { $n } Nächte mit { $chance }; dein Wunsch hat eine Chance von { $reached }
 }
 way-price = Was es kostet
-way-facts = Neun von zehn Fällen: { $sure_n ->
+way-facts = In neun von zehn Fällen: { $sure_n ->
     [one] { $sure } Nacht
    *[other] { $sure } Nächte
-}. Hälfte der Fälle: { $even_n ->
+}. In der Hälfte der Fälle: { $even_n ->
     [one] { $even } Nacht
    *[other] { $even } Nächte
 }. Tiefster Punkt bei durchschnittlichem Wetter: { $lowest }.
@@ -198,8 +198,8 @@ compare-working = …
 compare-what = Was
 compare-outcomes = Was jeweils herauskommt
 compare-differences = Worin sie sich unterscheiden
-compare-sure = Nächte, neun von zehn Fällen
-compare-even = Nächte, Hälfte der Fälle
+compare-sure = Nächte in neun von zehn Fällen
+compare-even = Nächte in der Hälfte der Fälle
 compare-chance = Chance auf die gewünschten Nächte
 compare-lowest = Tiefster Punkt
 compare-use = Verbrauch am Tag

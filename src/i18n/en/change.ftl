@@ -24,7 +24,7 @@ gain-mean = +{ $amount_n ->
     [one] { $amount } night
    *[other] { $amount } nights
 } on average
-gain-hours = +{ $amount } until low
+gain-hours = +{ $amount } until the limit
 gain-lowest = +{ $amount } at the lowest point
 help-sure = nine cases of ten: { $from } → { $to_n ->
     [one] { $to } night
@@ -142,7 +142,7 @@ change-dc-dc-drive = { $n ->
 part-buy = What to buy
 part-year = The year
 buy-title = What to buy
-buy-told = The smallest panels for each battery and the smallest battery for each panel, so that your loads last.
+buy-told = The smallest panels for each battery, and the smallest battery for each size of panels, that get through your nights.
 buy-from = From month
 buy-to = To month
 buy-this-month = Month of the trip
@@ -166,7 +166,7 @@ buy-too-little = none is enough
 buy-have = what you have
 buy-curve = { $kind }: battery and solar that just do
 buy-curve-told = The more battery, the less solar is needed. From { $least } of battery with { $solar } of solar up to { $most } of battery with { $few }.
-buy-how = Loads, driving, hook-up, tilt, shade and the battery’s age stay as they are. Add some for years to come.
+buy-how = Appliances, driving, hook-up, tilt, shade and the battery’s age stay as they are. Add some for years to come.
 prices-title = Prices and weights
 prices-told = Start with these round figures and put your own in; they change no night.
 prices-currency = Currency
@@ -198,8 +198,8 @@ compare-working = …
 compare-what = What
 compare-outcomes = What becomes of each
 compare-differences = Where they differ
-compare-sure = Nights, nine cases of ten
-compare-even = Nights, even odds
+compare-sure = Nights in nine cases of ten
+compare-even = Nights at even odds
 compare-chance = Chance of the nights asked for
 compare-lowest = Lowest point
 compare-use = Use a day

@@ -24,7 +24,7 @@ gain-mean = +{ $amount_n ->
     [one] { $amount } nuit
    *[other] { $amount } nuits
 } en moyenne
-gain-hours = +{ $amount } avant le niveau bas
+gain-hours = +{ $amount } avant la limite
 gain-lowest = +{ $amount } au point le plus bas
 help-sure = neuf fois sur dix : { $from } → { $to_n ->
     [one] { $to } nuit
@@ -143,8 +143,8 @@ part-buy = Quoi acheter
 part-year = L’année
 buy-title = Quoi acheter
 buy-told = Les plus petits panneaux pour chaque batterie et la plus petite batterie pour chaque panneau, de sorte que vos appareils tiennent.
-buy-from = De
-buy-to = À
+buy-from = Premier mois
+buy-to = Dernier mois
 buy-this-month = Mois du séjour
 buy-progress = Essai des tailles : { $done }
 buy-hard = La batterie doit tenir en { $months }, au plus dur des mois demandés.
@@ -247,4 +247,4 @@ value-every = { $n ->
     [one] chaque jour
    *[other] tous les { $n } jours
 }
-value-relay = relais, { $limit }
+value-relay = coupleur-séparateur, { $limit }

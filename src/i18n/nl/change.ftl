@@ -24,13 +24,13 @@ gain-mean = +{ $amount_n ->
     [one] { $amount } nacht
    *[other] { $amount } nachten
 } gemiddeld
-gain-hours = +{ $amount } tot de ondergrens
+gain-hours = +{ $amount } tot de grens
 gain-lowest = +{ $amount } op het laagste punt
-help-sure = negen van de tien gevallen: { $from } → { $to_n ->
+help-sure = in negen van de tien gevallen: { $from } → { $to_n ->
     [one] { $to } nacht
    *[other] { $to } nachten
 }
-help-even = helft van de gevallen: { $from } → { $to_n ->
+help-even = in de helft van de gevallen: { $from } → { $to_n ->
     [one] { $to } nacht
    *[other] { $to } nachten
 }
@@ -65,10 +65,10 @@ way-falls-short = { $n ->
    *[other] Komt niet verder dan { $n } nachten met een kans van { $chance }; voor wat je vraagt is de kans { $reached }
 }
 way-price = Wat het kost
-way-facts = Negen van de tien gevallen: { $sure_n ->
+way-facts = In negen van de tien gevallen: { $sure_n ->
     [one] { $sure } nacht
    *[other] { $sure } nachten
-}. Helft van de gevallen: { $even_n ->
+}. In de helft van de gevallen: { $even_n ->
     [one] { $even } nacht
    *[other] { $even } nachten
 }. Laagste punt bij gemiddeld weer: { $lowest }.
@@ -198,8 +198,8 @@ compare-working = …
 compare-what = Wat
 compare-outcomes = Wat elk oplevert
 compare-differences = Waarin ze verschillen
-compare-sure = Nachten, negen van de tien gevallen
-compare-even = Nachten, helft van de gevallen
+compare-sure = Nachten in negen van de tien gevallen
+compare-even = Nachten in de helft van de gevallen
 compare-chance = Kans op de gevraagde nachten
 compare-lowest = Laagste punt
 compare-use = Verbruik per dag
@@ -247,4 +247,4 @@ value-every = { $n ->
     [one] elke dag
    *[other] eens per { $n } dagen
 }
-value-relay = relais, { $limit }
+value-relay = scheidingsrelais, { $limit }
