@@ -143,7 +143,7 @@ hook-up-through = 230-V-Geräte laufen über Landstrom
 hook-up-through-hint = Solange er angesteckt ist, umgehen sie Batterie und Wechselrichter.
 
 other-title = Andere Quellen
-other-none = Kein Generator, keine Brennstoffzelle, kein Windrad.
+other-none = Kein Generator, keine Brennstoffzelle, kein Windgenerator.
 other-add = Quelle hinzufügen
 other-number = Quelle { $n }
 other-deleted = Gelöscht: Quelle { $n }
@@ -151,7 +151,7 @@ other-delete = Diese löschen
 other-kind = Art
 other-generator = Generator
 other-fuel-cell = Brennstoffzelle
-other-wind = Windrad
+other-wind = Windgenerator
 other-amps = Ladestrom
 other-every = Läuft alle
 other-from = Ab

@@ -314,7 +314,7 @@ unknown-measure-name = Messen: { $name }
 
 # The course hour by hour.
 hours-title = Stunde für Stunde
-hours-told = Durchschnittliches Wetter. Die Spannung ist das Stundenmittel an der Batterie, und am Abgang zu den Geräten, während das größte Gerät der Stunde läuft.
+hours-told = Durchschnittliches Wetter. Die Spannung ist das Stundenmittel an der Batterie, daneben die am Abgang zu den Geräten, während das größte Gerät der Stunde läuft.
 hours-caption = Stunde für Stunde: { $day }
 hours-head-time = Stunde ab
 hours-head-soc = Ladezustand am Ende

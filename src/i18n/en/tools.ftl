@@ -314,7 +314,7 @@ unknown-measure-name = Measure: { $name }
 
 # The course hour by hour.
 hours-title = Hour by hour
-hours-told = Average weather. The voltage is the mean of the hour at the battery, and where the power leaves for the appliances while the largest one of the hour runs.
+hours-told = Average weather. Voltages: the mean of the hour at the battery, and that where the power leaves for the appliances while the largest of the hour runs.
 hours-caption = Hour by hour: { $day }
 hours-head-time = Hour from
 hours-head-soc = State of charge at its end

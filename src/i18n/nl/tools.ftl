@@ -54,7 +54,7 @@ learned-restart = De voorspelling zou opnieuw beginnen op { $moment } bij { $soc
 learned-take = Dit overnemen
 learned-restart-only = Alleen opnieuw beginnen bij de laatste meting
 learned-taken = Dit is nu van kracht.
-learned-how = Gevonden door je verblijf met meer of minder verbruik en zon door te rekenen tot het bij de metingen past. De ± geldt in negen van de tien gevallen. Van extra of minder zon door het weer van deze dagen wordt aangenomen dat het wegebt; wat door schaduw of vuil kan komen, blijft.
+learned-how = Gevonden door je verblijf met meer of minder verbruik en zon door te rekenen tot het bij de metingen past. De ± geldt in negen van de tien gevallen. Meer of minder zon door het weer van deze dagen ebt naar verwachting weg; wat door schaduw of vuil kan komen, blijft.
 toast-learned = De voorspelling volgt nu je metingen.
 toast-restarted = De voorspelling begint opnieuw bij de laatste meting.
 force-title = Nu van kracht
@@ -314,7 +314,7 @@ unknown-measure-name = Meten: { $name }
 
 # The course hour by hour.
 hours-title = Uur voor uur
-hours-told = Gemiddeld weer. De spanning is het uurgemiddelde bij de accu, en bij het vertrek naar de apparaten terwijl het grootste apparaat van het uur draait.
+hours-told = Gemiddeld weer. De spanning is het uurgemiddelde bij de accu, daarnaast die bij de aftakking naar de apparaten terwijl het grootste apparaat van het uur draait.
 hours-caption = Uur voor uur: { $day }
 hours-head-time = Uur vanaf
 hours-head-soc = Laadtoestand aan het eind
