@@ -5,7 +5,10 @@ use nightbank::model::catalogue::{ALL, Appliance, Caution, appliance, search};
 use nightbank::model::{DutyCycle, Feed, Group, Setup, SystemVoltage, Usage};
 use std::collections::HashMap;
 
-const ENGLISH: &str = include_str!("../src/i18n/en/catalogue.ftl");
+const ENGLISH: &str = concat!(
+    include_str!("../src/i18n/en/catalogue.ftl"),
+    include_str!("../src/i18n/en/example.ftl")
+);
 
 /// Name of every key, read as plain lines: the file holds nothing but `key = name`.
 fn english() -> HashMap<&'static str, &'static str> {

@@ -3,8 +3,8 @@
 use nightbank::forecast::climate::{climate_of, monthly_extraterrestrial};
 use nightbank::forecast::{Odds, OddsRun, Outlook, SkyAndAir, TripPlan, plan::TripSun};
 use nightbank::model::climate::ClimateSource;
-use nightbank::model::example::example_setup;
-use nightbank::model::{MonthlySun, Place, Setup, Trip};
+use nightbank::model::example::{example_climate, example_setup};
+use nightbank::model::{AirSource, MonthlySun, Place, Setup, Trip};
 use nightbank::units::{Degrees, WattHoursPerSquareMetre};
 use std::sync::Arc;
 
@@ -64,4 +64,30 @@ fn the_example_fails_in_an_instructive_way() {
     assert!(setup.example);
     assert!(odds.nights_at(0.9) >= 1 && odds.nights_at(0.9) < 14);
     assert!(outlook.shares.len() > 8);
+}
+
+/// The start of the page carries the climate of its example alone, not the tables it comes from.
+#[test]
+fn the_climate_written_out_for_the_example_is_that_of_the_tables() {
+    let mut trip = example_setup().trip;
+    let written = example_climate(&trip).expect("the trip of the example");
+    let tables = climate_of(&trip);
+    for month in 0..12 {
+        let close = |a: f64, b: f64| assert!((a - b).abs() < 1e-5, "month {month}: {a} {b}");
+        close(written.clearness_frac[month], tables.clearness_frac[month]);
+        close(written.air[month].0, tables.air[month].0);
+        close(written.half_range_k[month], tables.half_range_k[month]);
+    }
+    assert_eq!(written.source, tables.source);
+    assert_eq!(written.accuracy_frac, tables.accuracy_frac);
+    let (
+        AirSource::Region { name: a, distance_km: x },
+        AirSource::Region { name: b, distance_km: y },
+    ) = (written.air_source, tables.air_source)
+    else {
+        panic!("{:?} {:?}", written.air_source, tables.air_source);
+    };
+    assert!(a == b && (x - y).abs() < 1e-4, "{a} {x}, {b} {y}");
+    trip.place.latitude.0 += 0.01;
+    assert_eq!(example_climate(&trip), None);
 }

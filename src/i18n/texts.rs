@@ -12,14 +12,19 @@ macro_rules! files {
 
 /// The English the page starts with: the answer, and what may be told at any time.
 pub const ENGLISH_START: &[(&str, &str)] =
-    files!["page.ftl", "widgets.ftl", "answer.ftl", "chart.ftl", "catalogue.ftl"];
+    files!["page.ftl", "widgets.ftl", "answer.ftl", "example.ftl"];
 
-/// The English of what keeps the setups: links, files and storage.
-pub const ENGLISH_KEEP: &[(&str, &str)] = files!["notices.ftl"];
+/// The English of the picture of the course and of what stands below the answer.
+pub const ENGLISH_LOOK: &[(&str, &str)] = files!["chart.ftl", "detail.ftl"];
+
+/// The English of what keeps the setups: links, files and storage, and the names of all appliances
+/// a setup may hold.
+pub const ENGLISH_KEEP: &[(&str, &str)] = files!["notices.ftl", "catalogue.ftl"];
 
 /// The English of the parts that are fetched when needed. Every key the page uses is in one of the
-/// three; other languages have the same keys.
+/// four; other languages have the same keys.
 pub const ENGLISH_REST: &[(&str, &str)] = files![
+    "terms.ftl",
     "loads.ftl",
     "power.ftl",
     "trip.ftl",
@@ -158,7 +163,9 @@ mod tests {
     #[test]
     fn english_is_sound() {
         let mut texts = Texts::english();
-        texts.add_english(ENGLISH_REST);
+        [ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST]
+            .iter()
+            .for_each(|files| texts.add_english(files));
         assert_eq!(texts.faults(), &[] as &[String]);
         assert_ne!(texts.text("loads-title", &[]), "loads-title");
     }

@@ -2,18 +2,16 @@
 //!
 //! [`AnswerView`] is all this file knows of the calculation: figures and words ready to be shown.
 
-use super::chart::{FlowChart, SocChart, flow_chart, soc_chart};
-use super::lang::{number, percent, t, t_args, watt_hours};
+use super::chart::FlowChart;
+use super::lang::{number, percent, t, t_args};
 use super::state::{AppState, Tab};
-use super::widgets::{
-    Bar, DataTable, LanternNight, Term, bars, data_table, disclosure, lantern, lantern_row, tip,
-};
+use super::widgets::{DataTable, LanternNight, Term, lantern, lantern_row, tip};
 use crate::i18n::Arg;
 use crate::units::WattHours;
 use leptos::prelude::*;
 use std::time::Duration;
 
-/// Everything the page shows of one outlook.
+/// The answer itself, as the start of the page shows it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct AnswerView {
     /// Nights the battery lasts with nine chances in ten.
@@ -32,8 +30,13 @@ pub struct AnswerView {
     pub lowest_soc_frac: f64,
     /// Each night.
     pub lanterns: Vec<LanternNight>,
-    /// Course of the battery.
-    pub course: Option<SocChart>,
+    /// The odds are still being worked out.
+    pub working: bool,
+}
+
+/// What stands below the answer: where it comes from, and what to know of it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct AnswerDetail {
     /// Where the energy of an average day goes.
     pub flow: FlowChart,
     /// An average day: what comes and goes, in words, in Wh a day; use is negative.
@@ -46,8 +49,6 @@ pub struct AnswerView {
     pub notes: Vec<String>,
     /// How sure the answer is and what it rests on, one paragraph each.
     pub certainty: Vec<String>,
-    /// The odds are still being worked out.
-    pub working: bool,
 }
 
 /// A load as a drain.
@@ -114,31 +115,16 @@ pub fn glance(app: AppState, answer: Answer) -> AnyView {
     .into_any()
 }
 
-/// The answer with its lanterns and the course of the battery.
+/// The answer with its lanterns and the course of the battery, which has a part of its own.
 #[must_use]
-pub fn summary(answer: Answer) -> AnyView {
-    let course = Memo::new_with_compare(
-        move |_| answer.with(|answer| answer.as_ref().and_then(|answer| answer.course.clone())),
-        |a, b| a != b,
-    );
-    let has_course = Memo::new(move |_| course.with(Option::is_some));
+pub fn summary(answer: Answer, course: AnyView) -> AnyView {
     view! {
         <section class="answer" aria-label=t("answer-name")>
             {move || match answer.get() {
                 None => view! { <p class="answer-none">{t("answer-none")}</p> }.into_any(),
                 Some(answer) => headline(answer),
             }}
-            {move || {
-                has_course
-                    .get()
-                    .then(|| {
-                        view! {
-                            <h2>{t("answer-course")}</h2>
-                            {soc_chart(course.into())}
-                        }
-                    })
-            }}
-            {spoken(answer)}
+            {course} {spoken(answer)}
         </section>
     }
     .into_any()
@@ -146,6 +132,7 @@ pub fn summary(answer: Answer) -> AnyView {
 
 fn headline(answer: AnswerView) -> AnyView {
     let count = i32::from(answer.sure_nights);
+    let known = answer.chance_frac.is_some();
     let more = answer.open_ended.then(|| view! { " " {t("answer-more")} });
     let chance = answer.chance_frac.map(|chance| {
         let chance = percent(chance);
@@ -160,7 +147,7 @@ fn headline(answer: AnswerView) -> AnyView {
             <strong>{number(f64::from(answer.sure_nights), 0)}</strong>
             <span>{t_args("answer-nights", &[("n", Arg::Count(count))])}{more}</span>
         </p>
-        <p class="answer-sure">{t("answer-sure")}</p>
+        <p class="answer-sure">{if known { t("answer-sure") } else { t("answer-average") }}</p>
         {lantern_row(answer.lanterns)}
         <ul class="answer-facts">
             <li>
@@ -202,79 +189,4 @@ fn spoken(answer: Answer) -> AnyView {
         }
     });
     view! { <p class="unseen" role="status">{move || said.get()}</p> }.into_any()
-}
-
-/// The rest of the answer: balance, drains, night by night, how sure.
-#[must_use]
-pub fn details(answer: Answer) -> AnyView {
-    let flow =
-        Memo::new(move |_| answer.with(|answer| answer.as_ref().map(|answer| answer.flow.clone())));
-    let has_flow = Memo::new(move |_| flow.with(Option::is_some));
-    view! {
-        <div class="details">
-            {move || answer.get().map(details_of)}
-            {move || {
-                has_flow
-                    .get()
-                    .then(|| disclosure(t("flow-title"), false, flow_chart(flow.into())))
-            }}
-        </div>
-    }
-    .into_any()
-}
-
-fn details_of(answer: AnswerView) -> AnyView {
-    let balance: Vec<AnyView> = answer
-        .balance
-        .into_iter()
-        .map(|(label, energy)| {
-            view! { <div class="ledger-row"><dt>{label}</dt><dd>{watt_hours(energy)}</dd></div> }
-                .into_any()
-        })
-        .collect();
-    let longest = answer.drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
-    let rows: Vec<Bar> = answer
-        .drains
-        .into_iter()
-        .map(|drain| {
-            let share = percent(drain.usable_frac);
-            Bar {
-                label: drain.name,
-                value: watt_hours(drain.per_day),
-                length_frac: if longest > 0.0 { drain.per_day.0 / longest } else { 0.0 },
-                note: Some(t_args("answer-usable-share", &[("share", Arg::Text(&share))])),
-            }
-        })
-        .collect();
-    let by_night =
-        answer.by_night.map(|table| disclosure(t("answer-by-night"), false, data_table(table)));
-    let certainty: Vec<AnyView> =
-        answer.certainty.into_iter().map(|text| view! { <p>{text}</p> }.into_any()).collect();
-    let certainty = (!certainty.is_empty()).then(|| {
-        disclosure(t("answer-certainty"), false, view! { <div>{certainty}</div> }.into_any())
-    });
-    let notes: Vec<AnyView> =
-        answer.notes.into_iter().map(|note| view! { <li>{note}</li> }.into_any()).collect();
-    let notes = (!notes.is_empty()).then(|| {
-        view! {
-            <section class="card">
-                <h2>{t("answer-notes")}</h2>
-                <ul class="answer-facts">{notes}</ul>
-            </section>
-        }
-    });
-    view! {
-        {notes}
-        <section class="card">
-            <div class="card-head"><h2>{t("answer-balance")}</h2>{tip(Term::WattAndWattHour)}</div>
-            <dl class="ledger">{balance}</dl>
-        </section>
-        <section class="card">
-            <h2>{t("answer-drains")}</h2>
-            {bars(rows)}
-        </section>
-        {by_night}
-        {certainty}
-    }
-    .into_any()
 }

@@ -16,13 +16,13 @@
 use super::change;
 use super::lang::{self, t};
 use super::needs::Needs;
-use super::outlook::{Calculation, hours};
+use super::outlook::{Calculation, detail, hours, play};
 use super::share::{self, Keeper, Outcome, Setups};
 use super::state::AppState;
 use super::tools::measure;
 use super::widgets::Sheet;
 use super::{loads, more, power, start, trip};
-use crate::i18n::texts::{ENGLISH_KEEP, ENGLISH_REST};
+use crate::i18n::texts::{ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use std::future::Future;
@@ -35,6 +35,8 @@ use wasm_split_helpers::{SplitLoaderError, wasm_split};
 enum Part {
     /// Reading and writing setups, files and links.
     Keep,
+    /// The odds, the course of the battery as a picture, and what stands below the answer.
+    Look,
     /// Forms: loads, power, trip, a start of one's own.
     Edit,
     /// What to change, and the tools.
@@ -44,7 +46,7 @@ enum Part {
 }
 
 impl Part {
-    const ALL: [Self; 4] = [Self::Keep, Self::Edit, Self::Decide, Self::More];
+    const ALL: [Self; 5] = [Self::Keep, Self::Look, Self::Edit, Self::Decide, Self::More];
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -75,6 +77,25 @@ pub async fn keeper() -> Result<&'static Keeper, SplitLoaderError> {
     split_keep().await
 }
 
+enum Look {
+    Odds(Calculation),
+    Course(AppState, Calculation),
+    Details(AppState, Calculation),
+}
+
+#[wasm_split(look, fallible, preload(fetch_look))]
+fn split_look(what: Look) -> Split {
+    lang::add_english(ENGLISH_LOOK);
+    Ok(match what {
+        Look::Odds(calculation) => {
+            play::follow(calculation);
+            ().into_any()
+        }
+        Look::Course(app, calculation) => detail::course(app, calculation),
+        Look::Details(app, calculation) => detail::view(app, calculation),
+    })
+}
+
 enum Edit {
     Loads(AppState, Memo<Needs>),
     Power(AppState),
@@ -84,6 +105,7 @@ enum Edit {
 
 #[wasm_split(edit, fallible, preload(fetch_edit))]
 fn split_edit(what: Edit) -> Split {
+    lang::add_english(ENGLISH_LOOK);
     lang::add_english(ENGLISH_REST);
     Ok(match what {
         Edit::Loads(app, needs) => loads::view(app, needs),
@@ -100,6 +122,7 @@ enum Decide {
 
 #[wasm_split(decide, fallible, preload(fetch_decide))]
 fn split_decide(what: Decide) -> Split {
+    lang::add_english(ENGLISH_LOOK);
     lang::add_english(ENGLISH_REST);
     Ok(match what {
         Decide::Change(app) => change::view(app),
@@ -118,6 +141,7 @@ enum More {
 
 #[wasm_split(more, fallible, preload(fetch_more))]
 fn split_more(what: More) -> Split {
+    lang::add_english(ENGLISH_LOOK);
     lang::add_english(ENGLISH_REST);
     Ok(match what {
         More::All(setups) => more::view(setups),
@@ -138,9 +162,11 @@ fn now(view: impl Future<Output = Split>) -> AnyView {
 #[derive(Clone, Copy)]
 pub struct Parts {
     setups: Setups,
-    /// What the part that keeps the setups listens with lives as long as this.
+    calculation: Calculation,
+    /// What parts follow lives as long as this.
     owner: StoredValue<Owner>,
     keep: RwSignal<State>,
+    look: RwSignal<State>,
     edit: RwSignal<State>,
     decide: RwSignal<State>,
     more: RwSignal<State>,
@@ -149,7 +175,7 @@ pub struct Parts {
 impl Parts {
     /// None is here, except perhaps the one that keeps `setups`, if the start waited for it.
     #[must_use]
-    pub fn new(setups: Setups, keeper: Option<&'static Keeper>) -> Self {
+    pub fn new(setups: Setups, calculation: Calculation, keeper: Option<&'static Keeper>) -> Self {
         let away = || RwSignal::new(State::Away);
         let owner = StoredValue::new(Owner::current().unwrap_or_default());
         let keep = away();
@@ -157,12 +183,22 @@ impl Parts {
             setups.attach(keeper);
             keep.set(State::Here);
         }
-        Self { setups, owner, keep, edit: away(), decide: away(), more: away() }
+        Self {
+            setups,
+            calculation,
+            owner,
+            keep,
+            look: away(),
+            edit: away(),
+            decide: away(),
+            more: away(),
+        }
     }
 
     fn state(self, part: Part) -> RwSignal<State> {
         match part {
             Part::Keep => self.keep,
+            Part::Look => self.look,
             Part::Edit => self.edit,
             Part::Decide => self.decide,
             Part::More => self.more,
@@ -179,6 +215,7 @@ impl Parts {
         spawn_local(async move {
             let came = match part {
                 Part::Keep => self.keep_setups().await,
+                Part::Look => self.play_odds().await,
                 Part::Edit => fetch_edit().await,
                 Part::Decide => fetch_decide().await,
                 Part::More => fetch_more().await,
@@ -195,9 +232,18 @@ impl Parts {
         Ok(())
     }
 
+    async fn play_odds(self) -> Result<(), SplitLoaderError> {
+        fetch_look().await?;
+        if let Some(owner) = self.owner.try_get_value() {
+            owner.with(|| now(split_look(Look::Odds(self.calculation))));
+        }
+        Ok(())
+    }
+
     /// The state of a part that can change setups: it is here once what keeps them is here too.
     fn ready(self, part: Part) -> State {
-        match (self.keep.get(), self.state(part).get()) {
+        let keep = if part == Part::Look { State::Here } else { self.keep.get() };
+        match (keep, self.state(part).get()) {
             (State::Here, own) => own,
             (State::Failed, _) | (_, State::Failed) => State::Failed,
             _ => State::Coming,
@@ -214,9 +260,7 @@ impl Parts {
     pub fn notices(self) -> AnyView {
         let inside = move || match self.setups.keeper.get() {
             Some(keeper) => (keeper.notices)(self.setups),
-            None if self.keep.get() == State::Failed => {
-                self.failed(Part::Keep)
-            }
+            None if self.keep.get() == State::Failed => self.failed(Part::Keep),
             None => ().into_any(),
         };
         view! { {inside} }.into_any()
@@ -259,6 +303,31 @@ impl Parts {
             State::Failed => self.failed(part),
         };
         view! { {inside} }.into_any()
+    }
+
+    /// The course of the battery, under its heading.
+    #[must_use]
+    pub fn course(self, app: AppState, calculation: Calculation) -> AnyView {
+        let answers = Memo::new(move |_| calculation.plan.with(Option::is_some));
+        let chart = move || {
+            answers.get().then(|| {
+                let inside = self.look(move || now(split_look(Look::Course(app, calculation))));
+                view! { <h2>{t("answer-course")}</h2> <div class="course">{inside}</div> }
+            })
+        };
+        view! { {chart} }.into_any()
+    }
+
+    /// What stands below the answer.
+    #[must_use]
+    pub fn details(self, app: AppState, calculation: Calculation) -> AnyView {
+        self.look(move || now(split_look(Look::Details(app, calculation))))
+    }
+
+    /// What only shows: it waits for nothing but itself.
+    fn look(self, view: impl Fn() -> AnyView + Send + 'static) -> AnyView {
+        self.fetch(Part::Look);
+        self.boxed(Part::Look, Box::new(view))
     }
 
     /// The part "Loads".

@@ -30,13 +30,14 @@ pub fn app(keeper: Option<&'static Keeper>) -> AnyView {
             app.tell(t("offline-ready"), false);
         }
     });
-    let calculation = Calculation::follow(app);
+    let calculation = Calculation::follow(setups);
     provide_context(calculation);
     provide_context(Deciding::default());
     let answer = outlook::answer(app, calculation);
-    provide_context(Outcome { answer, calculation });
+    let outcome = Outcome { app, calculation };
+    provide_context(outcome);
     let needs = needs::follow(app, calculation);
-    let parts = Parts::new(setups, keeper);
+    let parts = Parts::new(setups, calculation, keeper);
     fetch_the_rest(parts);
     let starting = AppState::starting_lang();
     if starting != Lang::En {
@@ -95,13 +96,15 @@ fn page(of: Page) -> AnyView {
             {navigation(app)}
             {notices(setups, parts, offline, starting)}
             {answer::glance(app, answer)}
-            <aside class="answer-side">{answer::summary(answer)}</aside>
+            <aside class="answer-side">
+                {answer::summary(answer, parts.course(app, calculation))}
+            </aside>
             <main node_ref=main tabindex="-1">
                 {move || match app.tab.get() {
                     Tab::Nights => {
                         view! {
                             <h1 class="unseen">{t("answer-name")}</h1>
-                            {answer::details(answer)}
+                            {parts.details(app, calculation)}
                             {parts.below_the_answer(app, calculation)}
                         }
                             .into_any()
@@ -115,7 +118,7 @@ fn page(of: Page) -> AnyView {
             </main>
             {sheet(starting, t("start-title"), move || parts.start(app, starting))}
             {toasts(app)}
-            {share::print_page(setups, Outcome { answer, calculation }, parts)}
+            {share::print_page(setups, Outcome { app, calculation }, parts)}
         </div>
     }
     .into_any()

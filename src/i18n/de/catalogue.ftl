@@ -1,7 +1,6 @@
 # Names of the appliances in the catalogue, one message per key.
 
 ## Cold
-app-fridge-compressor-small = Kompressorkühlschrank, 40–60 L
 app-fridge-compressor-large = Kompressorkühlschrank, 80–130 L
 app-coolbox-compressor = Kompressorkühlbox, 30–45 L
 app-freezer = Gefrierbox, 12 V
@@ -14,8 +13,6 @@ app-fridge-household = Haushaltskühlschrank, 230 V
 app-ice-maker = Eiswürfelbereiter
 
 ## Heating
-app-heater-diesel = Diesel- oder Benzin-Luftheizung: Gebläse
-app-heater-diesel-start = Diesel- oder Benzinheizung: Glühstift beim Start
 app-heater-gas-blown = Gas-Umluftheizung: Gebläse
 app-furnace-blower = Propanofen: Gebläse
 app-boiler-wet = Warmwasserheizung: Kessel und Pumpe
@@ -30,7 +27,6 @@ app-tank-heater-pads = Heizmatten für Tank und Leitungen
 app-pellet-stove = Pelletofen: Gebläse und Förderung
 
 ## Air
-app-roof-fan = Dachlüfter
 app-desk-fan = Tisch- oder Klemmventilator, 12 V
 app-evaporative-cooler = Verdunstungskühler
 app-air-con-roof = Klimaanlage, 230 V
@@ -41,17 +37,13 @@ app-air-purifier = Luftreiniger
 
 ## Water
 app-pump-diaphragm = Wasserpumpe, Membranpumpe
-app-pump-submersible = Wasserpumpe, Tauchpumpe
-app-toilet-flush = Toilettenspülpumpe
 app-macerator = Zerhacker- oder Abwasserpumpe
 app-shower-booster = Druckpumpe für die Dusche, Außendusche
 app-shower-drain-pump = Duschablaufpumpe
 app-water-purifier = Wasserentkeimung, UV
 
 ## Light
-app-led-spot = LED-Lampe
 app-led-strip = LED-Streifen, je Meter
-app-awning-light = Vorzelt- oder Markisenlicht, LED
 app-halogen-lamp = Halogenlampe, 10 W
 app-fluorescent-tube = Leuchtstoffröhre, 8–13 W
 app-night-light = Nachtlicht, Stufenlicht
@@ -67,22 +59,18 @@ app-tv-large = Fernseher, 28–32 Zoll, 12 V
 app-satellite-tv = Sat-Antenne und Receiver
 app-streaming-stick = Digitalreceiver oder Streaming-Stick
 app-projector = Mini-Beamer
-app-laptop = Laptop
 app-monitor = Computermonitor
 app-tablet = Tablet, laden
-app-phone = Handy, laden
 app-smart-watch = Uhr oder Ohrhörer, laden
 app-camera = Kamera-Akku, laden
 app-drone = Drohnen-Akku, laden
 app-power-bank = Powerbank, laden
 app-games-console = Spielkonsole
-app-radio = Radio
 app-speaker = Kabelloser Lautsprecher, laden
 app-soundbar = Soundbar oder Verstärker
 app-two-way-radio = Funkgerät
 
 ## Network
-app-mobile-router = Mobilfunkrouter, 4G/5G
 app-satellite-internet-small = Satelliten-Internet, kleine Antenne
 app-satellite-internet-large = Satelliten-Internet, große Antenne
 app-aerial-amplifier = Antennenverstärker
@@ -150,11 +138,7 @@ app-winch = Seilwinde
 app-boat-motor-charging = Elektro-Bootsmotor, laden
 
 ## Standby
-app-control-panel = Bedienpanel, Stromversorgung
 app-whole-van-standby = Standby gesamt, großes Wohnmobil
-app-gas-alarm = Gas-, CO- oder Rauchmelder, 12 V
-app-alarm-tracker = Alarmanlage und Ortungsgerät
-app-usb-socket = USB-Buchse, nichts eingesteckt
 app-inverter-idle-300w = Wechselrichter bleibt an, 300 W
 app-inverter-idle-1kw = Wechselrichter bleibt an, 1 kW
 app-inverter-idle-2kw = Wechselrichter bleibt an, 2 kW

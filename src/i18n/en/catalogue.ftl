@@ -1,7 +1,6 @@
 # Names of the appliances in the catalogue, one message per key.
 
 ## Cold
-app-fridge-compressor-small = Compressor fridge, 40–60 L
 app-fridge-compressor-large = Compressor fridge, 80–130 L
 app-coolbox-compressor = Compressor cool box, 30–45 L
 app-freezer = Freezer, 12 V
@@ -14,8 +13,6 @@ app-fridge-household = Household fridge, mains
 app-ice-maker = Ice maker
 
 ## Heating
-app-heater-diesel = Diesel or petrol air heater: fan
-app-heater-diesel-start = Diesel or petrol heater: glow plug at start
 app-heater-gas-blown = Gas blown-air heater: fan
 app-furnace-blower = Propane furnace: blower
 app-boiler-wet = Wet central heating: boiler and pump
@@ -30,7 +27,6 @@ app-tank-heater-pads = Tank and pipe heating pads
 app-pellet-stove = Pellet stove: fan and feed
 
 ## Air
-app-roof-fan = Roof fan
 app-desk-fan = Desk or clip-on fan, 12 V
 app-evaporative-cooler = Evaporative cooler
 app-air-con-roof = Air conditioner, mains
@@ -41,17 +37,13 @@ app-air-purifier = Air purifier
 
 ## Water
 app-pump-diaphragm = Water pump, diaphragm
-app-pump-submersible = Water pump, submersible
-app-toilet-flush = Toilet flush pump
 app-macerator = Macerator or waste pump
 app-shower-booster = Shower booster, outdoor shower
 app-shower-drain-pump = Shower drain pump
 app-water-purifier = Water purifier, UV
 
 ## Light
-app-led-spot = LED lamp
 app-led-strip = LED strip, per metre
-app-awning-light = Awning light, LED
 app-halogen-lamp = Halogen lamp, 10 W
 app-fluorescent-tube = Fluorescent tube, 8–13 W
 app-night-light = Night light, step light
@@ -67,22 +59,18 @@ app-tv-large = Television, 28–32 inch, 12 V
 app-satellite-tv = Satellite television dish and receiver
 app-streaming-stick = Digital receiver or streaming stick
 app-projector = Mini projector
-app-laptop = Laptop
 app-monitor = Computer monitor
 app-tablet = Tablet, charging
-app-phone = Phone, charging
 app-smart-watch = Watch or earbuds, charging
 app-camera = Camera battery, charging
 app-drone = Drone battery, charging
 app-power-bank = Power bank, charging
 app-games-console = Games console
-app-radio = Radio, head unit
 app-speaker = Wireless speaker, charging
 app-soundbar = Soundbar or amplifier
 app-two-way-radio = Two-way radio
 
 ## Network
-app-mobile-router = Mobile router, 4G/5G
 app-satellite-internet-small = Satellite internet terminal, small
 app-satellite-internet-large = Satellite internet terminal, large
 app-aerial-amplifier = Aerial amplifier
@@ -150,11 +138,7 @@ app-winch = Winch
 app-boat-motor-charging = Electric boat motor, charging
 
 ## Standby
-app-control-panel = Control panel, power unit
 app-whole-van-standby = Whole-van standby, large motorhome
-app-gas-alarm = Gas, CO or smoke alarm, 12 V
-app-alarm-tracker = Burglar alarm and tracker
-app-usb-socket = USB socket, nothing plugged in
 app-inverter-idle-300w = Inverter left on, 300 W
 app-inverter-idle-1kw = Inverter left on, 1 kW
 app-inverter-idle-2kw = Inverter left on, 2 kW

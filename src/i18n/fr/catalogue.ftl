@@ -1,7 +1,6 @@
 # Names of the appliances in the catalogue, one message per key.
 
 ## Cold
-app-fridge-compressor-small = Frigo à compression, 40–60 L
 app-fridge-compressor-large = Frigo à compression, 80–130 L
 app-coolbox-compressor = Glacière à compression, 30–45 L
 app-freezer = Congélateur, 12 V
@@ -14,8 +13,6 @@ app-fridge-household = Frigo domestique, secteur
 app-ice-maker = Machine à glaçons
 
 ## Heating
-app-heater-diesel = Chauffage à air gazole ou essence : ventilateur
-app-heater-diesel-start = Chauffage gazole ou essence : bougie au démarrage
 app-heater-gas-blown = Chauffage au gaz à air pulsé : ventilateur
 app-furnace-blower = Générateur d’air chaud au propane : soufflerie
 app-boiler-wet = Chauffage central à eau : chaudière et pompe
@@ -30,7 +27,6 @@ app-tank-heater-pads = Tapis chauffants pour réservoirs et tuyaux
 app-pellet-stove = Poêle à granulés : ventilateur et alimentation
 
 ## Air
-app-roof-fan = Ventilateur de toit
 app-desk-fan = Ventilateur de table ou à pince, 12 V
 app-evaporative-cooler = Rafraîchisseur à évaporation
 app-air-con-roof = Climatiseur, secteur
@@ -41,17 +37,13 @@ app-air-purifier = Purificateur d’air
 
 ## Water
 app-pump-diaphragm = Pompe à eau à membrane
-app-pump-submersible = Pompe à eau immergée
-app-toilet-flush = Pompe de chasse d’eau
 app-macerator = Broyeur ou pompe de vidange
 app-shower-booster = Surpresseur de douche, douche extérieure
 app-shower-drain-pump = Pompe d’évacuation de douche
 app-water-purifier = Purificateur d’eau, UV
 
 ## Light
-app-led-spot = Lampe LED
 app-led-strip = Ruban LED, par mètre
-app-awning-light = Éclairage d’auvent, LED
 app-halogen-lamp = Lampe halogène, 10 W
 app-fluorescent-tube = Tube fluorescent, 8–13 W
 app-night-light = Veilleuse, éclairage de marchepied
@@ -67,22 +59,18 @@ app-tv-large = Téléviseur, 28–32 pouces, 12 V
 app-satellite-tv = Antenne et récepteur de télévision par satellite
 app-streaming-stick = Décodeur numérique ou clé de streaming
 app-projector = Mini-projecteur
-app-laptop = Ordinateur portable
 app-monitor = Écran d’ordinateur
 app-tablet = Tablette, recharge
-app-phone = Téléphone, recharge
 app-smart-watch = Montre ou écouteurs, recharge
 app-camera = Batterie d’appareil photo, recharge
 app-drone = Batterie de drone, recharge
 app-power-bank = Batterie externe, recharge
 app-games-console = Console de jeux
-app-radio = Autoradio
 app-speaker = Enceinte sans fil, recharge
 app-soundbar = Barre de son ou amplificateur
 app-two-way-radio = Émetteur-récepteur radio
 
 ## Network
-app-mobile-router = Routeur mobile, 4G/5G
 app-satellite-internet-small = Terminal internet par satellite, petit
 app-satellite-internet-large = Terminal internet par satellite, grand
 app-aerial-amplifier = Amplificateur d’antenne
@@ -150,11 +138,7 @@ app-winch = Treuil
 app-boat-motor-charging = Moteur de bateau électrique, recharge
 
 ## Standby
-app-control-panel = Panneau de commande, bloc électrique
 app-whole-van-standby = Veille de tout le véhicule, grand camping-car
-app-gas-alarm = Détecteur de gaz, CO ou fumée, 12 V
-app-alarm-tracker = Alarme antivol et traceur
-app-usb-socket = Prise USB, rien de branché
 app-inverter-idle-300w = Convertisseur laissé allumé, 300 W
 app-inverter-idle-1kw = Convertisseur laissé allumé, 1 kW
 app-inverter-idle-2kw = Convertisseur laissé allumé, 2 kW

@@ -1,7 +1,6 @@
 # Names of the appliances in the catalogue, one message per key.
 
 ## Cold
-app-fridge-compressor-small = Compressorkoelkast, 40–60 L
 app-fridge-compressor-large = Compressorkoelkast, 80–130 L
 app-coolbox-compressor = Compressorkoelbox, 30–45 L
 app-freezer = Vriezer, 12 V
@@ -14,8 +13,6 @@ app-fridge-household = Huishoudkoelkast, netspanning
 app-ice-maker = IJsblokjesmachine
 
 ## Heating
-app-heater-diesel = Diesel- of benzinekachel: ventilator
-app-heater-diesel-start = Diesel- of benzinekachel: gloeistift bij start
 app-heater-gas-blown = Gasverwarming met blaaslucht: ventilator
 app-furnace-blower = Heteluchtkachel op propaan: ventilator
 app-boiler-wet = Warmwater-cv: ketel en pomp
@@ -30,7 +27,6 @@ app-tank-heater-pads = Verwarmingsmatten voor tank en leiding
 app-pellet-stove = Pelletkachel: ventilator en toevoer
 
 ## Air
-app-roof-fan = Dakventilator
 app-desk-fan = Tafel- of klemventilator, 12 V
 app-evaporative-cooler = Verdampingskoeler
 app-air-con-roof = Airco, netspanning
@@ -41,17 +37,13 @@ app-air-purifier = Luchtreiniger
 
 ## Water
 app-pump-diaphragm = Waterpomp, membraan
-app-pump-submersible = Waterpomp, dompelpomp
-app-toilet-flush = Spoelpomp van het toilet
 app-macerator = Vermaler- of afvalwaterpomp
 app-shower-booster = Drukpomp douche, buitendouche
 app-shower-drain-pump = Afvoerpomp van de douche
 app-water-purifier = Waterzuivering, uv
 
 ## Light
-app-led-spot = Ledlamp
 app-led-strip = Ledstrip, per meter
-app-awning-light = Luifelverlichting, led
 app-halogen-lamp = Halogeenlamp, 10 W
 app-fluorescent-tube = Tl-buis, 8–13 W
 app-night-light = Nachtlampje, opstaplicht
@@ -67,22 +59,18 @@ app-tv-large = Televisie, 28–32 inch, 12 V
 app-satellite-tv = Satelliet-tv: schotel en ontvanger
 app-streaming-stick = Digitale ontvanger of streamingstick
 app-projector = Minibeamer
-app-laptop = Laptop
 app-monitor = Computerscherm
 app-tablet = Tablet, laden
-app-phone = Telefoon, laden
 app-smart-watch = Horloge of oordopjes, laden
 app-camera = Camera-accu, laden
 app-drone = Drone-accu, laden
 app-power-bank = Powerbank, laden
 app-games-console = Spelcomputer
-app-radio = Autoradio
 app-speaker = Draadloze luidspreker, laden
 app-soundbar = Soundbar of versterker
 app-two-way-radio = Portofoon of zender
 
 ## Network
-app-mobile-router = Mobiele router, 4G/5G
 app-satellite-internet-small = Satellietinternet, kleine terminal
 app-satellite-internet-large = Satellietinternet, grote terminal
 app-aerial-amplifier = Antenneversterker
@@ -150,11 +138,7 @@ app-winch = Lier
 app-boat-motor-charging = Elektrische bootmotor, laden
 
 ## Standby
-app-control-panel = Bedieningspaneel, voedingsunit
 app-whole-van-standby = Sluipverbruik hele camper, groot
-app-gas-alarm = Gas-, CO- of rookmelder, 12 V
-app-alarm-tracker = Inbraakalarm en tracker
-app-usb-socket = Usb-aansluiting, niets erin
 app-inverter-idle-300w = Omvormer aan laten staan, 300 W
 app-inverter-idle-1kw = Omvormer aan laten staan, 1 kW
 app-inverter-idle-2kw = Omvormer aan laten staan, 2 kW

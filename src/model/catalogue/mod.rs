@@ -53,6 +53,48 @@ const fn joined() -> [Appliance; COUNT] {
     all
 }
 
+/// Numbers and messages with the names, for those who only name appliances.
+static NAMES: [(u16, &str); COUNT] = names();
+
+const fn names() -> [(u16, &'static str); COUNT] {
+    let all = joined();
+    let mut names = [(0, ""); COUNT];
+    let mut at = 0;
+    while at < COUNT {
+        names[at] = (all[at].id, all[at].key);
+        at += 1;
+    }
+    names
+}
+
+/// The message that holds the name of the appliance with this number; `None` as [`appliance`].
+#[must_use]
+pub fn name_key(id: u16) -> Option<&'static str> {
+    NAMES.iter().find(|(known, _)| *known == id).map(|(_, key)| *key)
+}
+
+/// The appliances with these numbers. Where they are known at build time, the program carries them
+/// and not the whole catalogue.
+///
+/// # Panics
+///
+/// While building, for a number that the catalogue has not.
+#[must_use]
+pub const fn picked<const N: usize>(numbers: [u16; N]) -> [Appliance; N] {
+    let all = joined();
+    let mut found = [all[0]; N];
+    let mut at = 0;
+    while at < N {
+        let mut row = 0;
+        while all[row].id != numbers[at] {
+            row += 1;
+        }
+        found[at] = all[row];
+        at += 1;
+    }
+    found
+}
+
 /// The appliance with this number; `None` for a number of a later version or a wrong one.
 #[must_use]
 pub fn appliance(id: u16) -> Option<&'static Appliance> {

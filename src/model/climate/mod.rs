@@ -69,8 +69,8 @@ pub enum ClimateSource {
     Grid,
     /// An estimate from memory for a touring region.
     Region {
-        /// Index into [`super::regions`].
-        index: usize,
+        /// Name of the region.
+        name: &'static str,
         /// How far the region's centre is [km].
         distance_km: f64,
     },
@@ -83,8 +83,8 @@ pub enum ClimateSource {
 pub enum AirSource {
     /// A touring region, brought to the altitude of the place.
     Region {
-        /// Index into [`super::regions`].
-        index: usize,
+        /// Name of the region.
+        name: &'static str,
         /// How far the region's centre is [km].
         distance_km: f64,
     },
@@ -144,20 +144,20 @@ impl Climate {
         let measured = grid_clearness(place.latitude.0, place.longitude.0);
         let (clearness_frac, source, accuracy_frac) = match (measured, near) {
             (Some(clearness), _) => (clearness, ClimateSource::Grid, 0.15),
-            (None, Some(Nearby { index, region, distance_km })) => (
+            (None, Some(Nearby { region, distance_km, .. })) => (
                 region.clearness_frac(),
-                ClimateSource::Region { index, distance_km },
+                ClimateSource::Region { name: region.name, distance_km },
                 0.20 + 0.10 * distance_km / REGION_WITHIN_KM,
             ),
             (None, None) => (by_latitude::clearness_frac(lat), ClimateSource::Latitude, 0.30),
         };
         let (air, half_range_k, air_source) = match near {
-            Some(Nearby { index, region, distance_km }) => {
+            Some(Nearby { region, distance_km, .. }) => {
                 let cooler = (altitude.0 - region.altitude().0) / 1000.0 * LAPSE_K_PER_KM;
                 (
                     region.air().map(|air| Celsius(air.0 - cooler)),
                     clearer_is_wider(region.day_night_range_k() / 2.0, &region.clearness_frac()),
-                    AirSource::Region { index, distance_km },
+                    AirSource::Region { name: region.name, distance_km },
                 )
             }
             None => (

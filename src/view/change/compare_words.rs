@@ -2,7 +2,7 @@
 
 use crate::advice::differences::{Field, Value};
 use crate::i18n::Arg;
-use crate::model::catalogue::appliance;
+use crate::model::catalogue::name_key;
 use crate::model::{BatteryPlace, Controller, InverterSwitching, Mounting};
 use crate::view::lang::{
     amp_hours, amps, celsius, day_month, duration, key, number, percent, quantity, t, t_args,
@@ -19,7 +19,7 @@ pub fn field_words(field: &Field) -> String {
             if !name.is_empty() {
                 return name.clone();
             }
-            entry.and_then(appliance).map_or(key!("load-unnamed"), |entry| entry.key)
+            entry.and_then(name_key).unwrap_or(key!("load-unnamed"))
         }
         Field::AllLoads => key!("differ-all-loads"),
         Field::Chemistry => key!("differ-chemistry"),

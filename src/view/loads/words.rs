@@ -1,7 +1,7 @@
 //! Loads in words.
 
 use crate::i18n::Arg;
-use crate::model::catalogue::appliance;
+use crate::model::catalogue::name_key;
 use crate::model::{DutyCycle, Feed, Group, Learned, Load, Usage};
 use crate::units::Hours;
 use crate::view::lang::{
@@ -17,7 +17,7 @@ pub fn load_name(load: &Load) -> String {
 /// What the load is called when the user gave no name.
 #[must_use]
 pub fn usual_name(load: &Load) -> String {
-    load.appliance.and_then(appliance).map_or_else(|| t("load-unnamed"), |known| t(known.key))
+    t(load.appliance.and_then(name_key).unwrap_or(key!("load-unnamed")))
 }
 
 /// Name of a group.

@@ -5,31 +5,27 @@
 //!                                                                   \-> odds, in short slices
 //! ```
 //!
-//! The average course is there before the next frame. The odds are played in slices of a few
-//! milliseconds between which the page can take input, and shown as they firm up.
+//! The average course is there before the next frame. The odds follow with the part that brings
+//! them ([`play`]).
 
+pub mod detail;
 mod flow;
 pub mod hours;
 mod picture;
+pub mod play;
 pub mod words;
 
-use super::answer::{Answer, AnswerView};
+use super::answer::{Answer, AnswerDetail, AnswerView};
+use super::chart::SocChart;
+use super::share::Setups;
 use super::state::AppState;
-use crate::forecast::odds::SEQUENCES;
 use crate::forecast::plan::TripSun;
-use crate::forecast::{Odds, OddsRun, Outlook, SkyAndAir, TripPlan, climate_of};
+use crate::forecast::{Odds, Outlook, SkyAndAir, TripPlan};
 use crate::model::climate::Climate;
+use crate::model::example::example_climate;
 use crate::model::{Setup, SolarArray, SystemVoltage, Trip};
 use leptos::prelude::*;
 use std::sync::Arc;
-use std::time::Duration;
-
-/// Pause after the last edit before the odds are played [ms].
-const ODDS_AFTER_MS: u64 = 150;
-/// Longest slice of playing [ms].
-const SLICE_MS: f64 = 12.0;
-/// Sequences after which the odds are first shown, and at every doubling from then.
-const FIRST_SHOWN: usize = 125;
 
 /// What the sun of a trip depends on.
 #[derive(Clone, PartialEq)]
@@ -67,7 +63,8 @@ pub struct Calculation {
 impl Calculation {
     /// Follows the setup of the page.
     #[must_use]
-    pub fn follow(app: AppState) -> Self {
+    pub fn follow(setups: Setups) -> Self {
+        let app = setups.app;
         let key = Memo::new(move |_| {
             app.setup.with(|setup| SkyKey {
                 trip: setup.trip.clone(),
@@ -75,7 +72,13 @@ impl Calculation {
                 system: setup.bank.system,
             })
         });
-        let climate = Memo::new(move |_| key.with(|key| Some(climate_of(&key.trip))));
+        let climate = Memo::new(move |_| {
+            let keeper = setups.keeper.get();
+            key.with(|key| {
+                example_climate(&key.trip)
+                    .or_else(|| keeper.map(|keeper| (keeper.climate)(&key.trip)))
+            })
+        });
         let sun = Memo::new(move |_| {
             let climate = climate.get()?;
             key.with(|key| {
@@ -104,106 +107,59 @@ impl Calculation {
             Some(Made(Arc::new(outlook)))
         });
         let odds = RwSignal::new(None);
-        let calculation = Self { climate, sun, plan, outlook, odds };
-        calculation.play_odds_of_each_plan();
-        calculation
+        Self { climate, sun, plan, outlook, odds }
     }
 
-    fn play_odds_of_each_plan(self) {
-        let current = StoredValue::new(0_u32);
-        Effect::new(move |before: Option<()>| {
-            let plan = self.plan.get();
-            let number = current
-                .try_update_value(|number| {
-                    *number = number.wrapping_add(1);
-                    *number
-                })
-                .unwrap_or(0);
-            let Some(plan) = plan else {
-                self.odds.try_set(None);
-                return;
-            };
-            // What is shown belongs to the plan before until this one has been played.
-            let _ = self.odds.try_update(|odds| {
-                if let Some(odds) = odds {
-                    odds.played = 0;
-                }
-            });
-            let Ok(run) = OddsRun::new(plan.0, SEQUENCES) else {
-                self.odds.try_set(None);
-                return;
-            };
-            // The first answer need not wait for typing to pause.
-            let pause = if before.is_some() { ODDS_AFTER_MS } else { 0 };
-            let turn = Turn { current, number };
-            set_timeout(
-                move || play_slice(self.odds, run, turn, FIRST_SHOWN),
-                Duration::from_millis(pause),
-            );
-        });
-    }
-}
-
-/// Tells a slice whether its plan is still the one on screen.
-#[derive(Clone, Copy)]
-struct Turn {
-    current: StoredValue<u32>,
-    number: u32,
-}
-
-impl Turn {
-    fn is_over(self) -> bool {
-        self.current.try_get_value() != Some(self.number)
-    }
-}
-
-fn play_slice(shown: RwSignal<Option<Odds>>, mut run: OddsRun, turn: Turn, show_at: usize) {
-    if turn.is_over() {
-        return;
-    }
-    let start = now_ms();
-    let mut more = true;
-    while more && now_ms() - start < SLICE_MS {
-        more = run.advance(10);
-    }
-    let played = run.played();
-    let mut next = show_at;
-    if !more || played >= show_at {
-        shown.try_set(Some(run.odds()));
-        next = played * 2;
-    }
-    if more {
-        set_timeout(move || play_slice(shown, run, turn, next), Duration::ZERO);
-    }
-}
-
-/// Milliseconds of a clock that does not jump; wall time where the browser has none.
-fn now_ms() -> f64 {
-    window().performance().map_or_else(js_sys::Date::now, |clock| clock.now())
-}
-
-/// The answer to the setup on screen.
-#[must_use]
-pub fn answer(app: AppState, calculation: Calculation) -> Answer {
-    let view: Memo<Option<AnswerView>> = Memo::new(move |_| {
+    /// What is known now, given to `tell`; followed where it is called.
+    fn with_facts(self, app: AppState, tell: &mut dyn FnMut(&words::Facts<'_>)) {
         app.lang.track();
-        let plan = calculation.plan.get()?;
-        let outlook = calculation.outlook.get()?;
-        let climate = calculation.climate.get()?;
-        let odds = calculation.odds.get();
+        let (plan, outlook) = (self.plan.get(), self.outlook.get());
+        let (Some(plan), Some(outlook), Some(climate)) = (plan, outlook, self.climate.get()) else {
+            return;
+        };
+        let odds = self.odds.get();
         // Odds of an earlier plan still stand in the signal for a moment; they fit if they look as
         // far.
         let odds = odds.filter(|odds| odds.lasting_frac.len() == plan.0.mornings.len());
         app.setup.with_untracked(|setup| {
-            let facts = words::Facts {
+            tell(&words::Facts {
                 setup,
                 plan: &plan.0,
                 outlook: &outlook.0,
                 odds: odds.as_ref(),
                 climate: &climate,
-            };
-            Some(words::answer_view(&facts))
-        })
-    });
+            });
+        });
+    }
+}
+
+/// The answer to the setup on screen.
+#[must_use]
+pub fn answer(app: AppState, calculation: Calculation) -> Answer {
+    let view: Memo<Option<AnswerView>> = Memo::new(move |_| answer_now(app, calculation));
     Signal::derive_local(move || view.get())
+}
+
+/// The answer now, followed where it is called.
+#[must_use]
+pub fn answer_now(app: AppState, calculation: Calculation) -> Option<AnswerView> {
+    let mut view = None;
+    calculation.with_facts(app, &mut |facts| view = Some(words::answer_view(facts)));
+    view
+}
+
+/// What stands below the answer, followed where it is called; `None` where there is no answer.
+#[must_use]
+pub fn detail(app: AppState, calculation: Calculation) -> Option<AnswerDetail> {
+    let mut detail = None;
+    calculation.with_facts(app, &mut |facts| detail = Some(words::answer_detail(facts)));
+    detail
+}
+
+/// The course of the battery as a chart, followed where it is called.
+#[must_use]
+pub fn course(app: AppState, calculation: Calculation) -> Option<SocChart> {
+    let mut course = None;
+    calculation.with_facts(app, &mut |facts| course = picture::course_chart(facts));
+    course
 }

@@ -3,10 +3,10 @@
 use crate::forecast::outlook::Drawer;
 use crate::forecast::{Odds, Outlook, TripPlan};
 use crate::i18n::Arg;
+use crate::model::Setup;
 use crate::model::climate::{Climate, ClimateSource};
-use crate::model::{Setup, regions};
 use crate::units::{Volts, WattHours};
-use crate::view::answer::{AnswerView, Drain};
+use crate::view::answer::{AnswerDetail, AnswerView, Drain};
 use crate::view::lang::{
     self, duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
 };
@@ -71,14 +71,20 @@ pub fn answer_view(facts: &Facts<'_>) -> AnswerView {
         first_low: outlook.course.first_low.map(|hour| moment(facts, hour)),
         lowest_soc_frac: outlook.course.lowest.0,
         lanterns: lanterns(facts),
-        course: super::picture::course_chart(facts),
+        working: !odds.is_some_and(Odds::is_complete),
+    }
+}
+
+/// What stands below the answer.
+#[must_use]
+pub fn answer_detail(facts: &Facts<'_>) -> AnswerDetail {
+    AnswerDetail {
         flow: super::flow::average_day(facts),
         balance: balance(facts),
         drains: drains(facts),
         by_night: Some(by_night(facts)),
         notes: notes(facts),
         certainty: certainty(facts),
-        working: !odds.is_some_and(Odds::is_complete),
     }
 }
 
@@ -241,17 +247,14 @@ pub fn climate_source(climate: &Climate) -> String {
             "sure-grid",
             &[accuracy, ("credit", Arg::Text(crate::model::climate::GRID_CREDIT))],
         ),
-        ClimateSource::Region { index, distance_km } => {
-            let name = regions::region(index).map_or("", |region| region.name);
-            t_args(
-                "sure-region",
-                &[
-                    accuracy,
-                    ("name", Arg::Text(name)),
-                    ("distance", Arg::Text(&number(distance_km, 0))),
-                ],
-            )
-        }
+        ClimateSource::Region { name, distance_km } => t_args(
+            "sure-region",
+            &[
+                accuracy,
+                ("name", Arg::Text(name)),
+                ("distance", Arg::Text(&number(distance_km, 0))),
+            ],
+        ),
         ClimateSource::Latitude => t_args("sure-latitude", &[accuracy]),
     }
 }

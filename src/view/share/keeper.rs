@@ -6,6 +6,9 @@
 
 use super::setups::Setups;
 use super::{files, notices};
+use crate::forecast::climate_of;
+use crate::model::Trip;
+use crate::model::climate::Climate;
 use crate::store::Key;
 use crate::view::recovery;
 use crate::view::state::Undo;
@@ -22,6 +25,8 @@ pub struct Keeper {
     pub save_now: fn(Setups),
     /// Takes back what a message offers to.
     pub take_back: fn(Setups, Undo),
+    /// Climate of a trip, out of the tables: only a place of the user's own needs them.
+    pub climate: fn(&Trip) -> Climate,
 }
 
 /// The keeper. Only its part may call this.
@@ -32,6 +37,7 @@ pub fn keeper() -> &'static Keeper {
         notices: notices::notices,
         save_now: Setups::save_now,
         take_back: Setups::take_back,
+        climate: climate_of,
     };
     &KEEPER
 }

@@ -7,28 +7,35 @@ use crate::link::post::{Answer as Post, Line};
 use crate::link::ranking::{RankedRow, Ranking};
 use crate::model::Setup;
 use crate::units::Watts;
-use crate::view::answer::{Answer, AnswerView};
+use crate::view::answer::{AnswerDetail, AnswerView, Drain};
+use crate::view::chart::SocChart;
 use crate::view::lang::{
     amp_hours, full_date, number, pair, percent, t, t_args, watt_hours_a_day, watts,
 };
-use crate::view::outlook::{Calculation, Made};
+use crate::view::outlook::{self, Calculation, Made};
 use crate::view::power::chemistry_name;
+use crate::view::state::AppState;
 use leptos::prelude::*;
 
 /// What is given on; copies share it.
 #[derive(Clone, Copy)]
 pub struct Outcome {
-    /// The answer on the page.
-    pub answer: Answer,
+    /// The page.
+    pub app: AppState,
     /// The calculation behind it.
     pub calculation: Calculation,
 }
 
 impl Outcome {
-    /// The answer now, followed in effects.
+    /// The answer now with all that belongs to it, followed in effects.
     #[must_use]
-    pub fn view(self) -> Option<AnswerView> {
-        self.answer.try_get().flatten()
+    pub fn whole(self) -> Option<WholeAnswer> {
+        let (app, calculation) = (self.app, self.calculation);
+        Some(WholeAnswer {
+            answer: outlook::answer_now(app, calculation)?,
+            detail: outlook::detail(app, calculation)?,
+            course: outlook::course(app, calculation),
+        })
     }
 
     /// Plan and average course now, followed in effects.
@@ -36,6 +43,17 @@ impl Outcome {
     pub fn course(self) -> Option<(Made<TripPlan>, Made<Outlook>)> {
         self.calculation.plan.get().zip(self.calculation.outlook.get())
     }
+}
+
+/// The answer with all that belongs to it.
+#[derive(Clone, Debug)]
+pub struct WholeAnswer {
+    /// The answer itself.
+    pub answer: AnswerView,
+    /// What stands below it.
+    pub detail: AnswerDetail,
+    /// Course of the battery.
+    pub course: Option<SocChart>,
 }
 
 fn line(label: String, value: String) -> Line {
@@ -119,12 +137,12 @@ pub fn setup_lines(setup: &Setup, outlook: Option<&Outlook>) -> Vec<Line> {
 pub fn post_of(
     setup: &Setup,
     outlook: Option<&Outlook>,
-    answer: Option<&AnswerView>,
+    whole: Option<&WholeAnswer>,
     link: String,
 ) -> Post {
-    let mut lines = answer.map(answer_lines).unwrap_or_default();
+    let mut lines = whole.map(|whole| answer_lines(&whole.answer)).unwrap_or_default();
     lines.extend(setup_lines(setup, outlook));
-    let drains = answer.map(|answer| answer.drains.as_slice()).unwrap_or_default();
+    let drains = whole.map(|whole| whole.detail.drains.as_slice()).unwrap_or_default();
     let drains =
         drains.iter().map(|drain| line(drain.name.clone(), watt_hours_a_day(drain.per_day)));
     Post {
@@ -141,9 +159,9 @@ pub fn post_of(
 
 /// What takes most, as a picture has it.
 #[must_use]
-pub fn ranking_of(setup: &Setup, answer: &AnswerView) -> Ranking {
-    let longest = answer.drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
-    let rows = answer.drains.iter().map(|drain| RankedRow {
+pub fn ranking_of(setup: &Setup, drains: &[Drain]) -> Ranking {
+    let longest = drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
+    let rows = drains.iter().map(|drain| RankedRow {
         label: drain.name.clone(),
         value: watt_hours_a_day(drain.per_day),
         length_frac: if longest > 0.0 { drain.per_day.0 / longest } else { 0.0 },

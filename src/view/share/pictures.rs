@@ -1,5 +1,6 @@
 //! The outlook as one picture, always on paper and in ink, whatever the look of the page.
 
+use super::outcome::WholeAnswer;
 use super::words::setup_name;
 use crate::i18n::Arg;
 use crate::model::Setup;
@@ -48,22 +49,23 @@ pub fn course_on_paper(course: Option<&SocChart>) -> Option<HtmlCanvasElement> {
 /// Makes the picture and hands it over as PNG; `None` where the browser makes none.
 pub fn outlook_picture(
     setup: &Setup,
-    answer: &AnswerView,
+    whole: &WholeAnswer,
     done: impl FnOnce(Option<Blob>) + 'static,
 ) {
-    let Some(canvas) = painted(setup, answer) else { return done(None) };
+    let Some(canvas) = painted(setup, whole) else { return done(None) };
     let call = Closure::once_into_js(move |blob: JsValue| done(blob.dyn_into().ok()));
     // Where it throws the callback is not called; only a canvas with foreign pictures does.
     let _ = canvas.to_blob(call.unchecked_ref());
 }
 
-fn painted(setup: &Setup, answer: &AnswerView) -> Option<HtmlCanvasElement> {
-    let course = course_on_paper(answer.course.as_ref());
+fn painted(setup: &Setup, whole: &WholeAnswer) -> Option<HtmlCanvasElement> {
+    let answer = &whole.answer;
+    let course = course_on_paper(whole.course.as_ref());
     let room = WIDTH - 2.0 * MARGIN;
     let course_height = course.as_ref().map_or(0.0, |course| {
         f64::from(course.height()) / f64::from(course.width().max(1)) * room + 24.0
     });
-    let drains = answer.drains.iter().take(DRAINS);
+    let drains = whole.detail.drains.iter().take(DRAINS);
     let height = 420.0 + course_height + 62.0 + 46.0 * drains.len() as f64 + 60.0;
     let canvas = canvas()?;
     canvas.set_width(WIDTH as u32);
@@ -102,7 +104,7 @@ fn painted(setup: &Setup, answer: &AnswerView) -> Option<HtmlCanvasElement> {
     }
     page.words(&t("answer-drains"), (MARGIN, y + 36.0), "600 28px Georgia, serif", INK);
     y += 62.0;
-    let longest = answer.drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
+    let longest = whole.detail.drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
     for drain in drains {
         let value = watt_hours_a_day(drain.per_day);
         page.words(&drain.name, (MARGIN, y + 24.0), "24px sans-serif", INK);

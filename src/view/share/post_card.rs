@@ -40,13 +40,13 @@ fn post_text(setups: Setups, outcome: Outcome) -> AnyView {
     let link = link_of(setups);
     let text = Memo::new(move |_| {
         let link = link.with(|link| link.clone().unwrap_or_default());
-        let answer = outcome.view();
+        let whole = outcome.whole();
         let course = outcome.course();
         let outlook = course.as_ref().map(|(_, outlook)| &*outlook.0);
         setups
             .app
             .setup
-            .with(|setup| post(&post_of(setup, outlook, answer.as_ref(), link), chosen()))
+            .with(|setup| post(&post_of(setup, outlook, whole.as_ref(), link), chosen()))
     });
     let names = vec![t("post-plain"), t("post-markdown"), t("post-bbcode")];
     let press = move || {
@@ -75,11 +75,11 @@ fn post_text(setups: Setups, outcome: Outcome) -> AnyView {
 
 fn pictures(setups: Setups, outcome: Outcome) -> AnyView {
     let outlook = move || {
-        let answer = untrack(|| outcome.view());
+        let whole = untrack(|| outcome.whole());
         let setup = setups.app.setup.get_untracked();
-        let Some(answer) = answer else { return setups.app.tell(t("answer-none"), false) };
+        let Some(whole) = whole else { return setups.app.tell(t("answer-none"), false) };
         let name = file_name(&setup, &t("picture-outlook-file"), "png");
-        outlook_picture(&setup, &answer, move |blob| {
+        outlook_picture(&setup, &whole, move |blob| {
             let saved = blob.is_some_and(|blob| download(&name, &blob).is_ok());
             if !saved {
                 setups.file_told.try_set(Some(t("file-not-saved")));
@@ -87,11 +87,11 @@ fn pictures(setups: Setups, outcome: Outcome) -> AnyView {
         });
     };
     let ranking = move || {
-        let answer = untrack(|| outcome.view());
+        let whole = untrack(|| outcome.whole());
         let setup = setups.app.setup.get_untracked();
-        let Some(answer) = answer else { return setups.app.tell(t("answer-none"), false) };
+        let Some(whole) = whole else { return setups.app.tell(t("answer-none"), false) };
         let name = file_name(&setup, &t("picture-ranking-file"), "svg");
-        let svg = ranking_svg(&ranking_of(&setup, &answer));
+        let svg = ranking_svg(&ranking_of(&setup, &whole.detail.drains));
         if download_text(&name, "image/svg+xml", &svg).is_err() {
             setups.file_told.try_set(Some(t("file-not-saved")));
         }

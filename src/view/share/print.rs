@@ -5,7 +5,7 @@
 
 use super::address::address_with;
 use super::link_card::qr_view;
-use super::outcome::{Outcome, setup_lines};
+use super::outcome::{Outcome, WholeAnswer, setup_lines};
 use super::pictures::course_on_paper;
 use super::setups::Setups;
 use super::words::setup_name;
@@ -14,7 +14,6 @@ use crate::link::encode;
 use crate::link::post::Line;
 use crate::link::qr::qr_matrix;
 use crate::model::Setup;
-use crate::view::answer::AnswerView;
 use crate::view::lang::{number, percent, t, t_args, watt_hours_a_day};
 use crate::view::parts::Parts;
 use crate::view::widgets::{Caution, caution, lantern_row};
@@ -77,12 +76,12 @@ fn rows(lines: Vec<Line>) -> Vec<AnyView> {
 #[must_use]
 pub fn paper(setups: Setups, outcome: Outcome) -> AnyView {
     let setup = setups.app.setup.get_untracked();
-    let answer = outcome.view();
+    let whole = outcome.whole();
     let course = outcome.course();
     let outlook = course.as_ref().map(|(_, outlook)| &*outlook.0);
     let facts = rows(setup_lines(&setup, outlook));
-    let drains = answer.as_ref().map(|answer| {
-        let drains = answer.drains.iter();
+    let drains = whole.as_ref().map(|whole| {
+        let drains = whole.detail.drains.iter();
         let lines = drains.map(|drain| Line {
             label: drain.name.clone(),
             value: watt_hours_a_day(drain.per_day),
@@ -93,7 +92,7 @@ pub fn paper(setups: Setups, outcome: Outcome) -> AnyView {
     view! {
         <article class="paper">
             <h1>{setup_name(&setup)}</h1>
-            {answer.map(headline)}
+            {whole.map(headline)}
             <div class="paper-columns">
                 <section>
                     <h2>{t("print-setup")}</h2>
@@ -116,9 +115,9 @@ pub fn paper(setups: Setups, outcome: Outcome) -> AnyView {
     .into_any()
 }
 
-fn headline(answer: AnswerView) -> AnyView {
+fn headline(whole: WholeAnswer) -> AnyView {
+    let WholeAnswer { answer, detail, course } = whole;
     let picture = NodeRef::<Div>::new();
-    let course = answer.course.clone();
     picture.on_load(move |room| {
         if let Some(canvas) = course_on_paper(course.as_ref()) {
             // An element takes any child.
@@ -134,7 +133,7 @@ fn headline(answer: AnswerView) -> AnyView {
     });
     let mut lanterns = answer.lanterns;
     lanterns.truncate(NIGHTS);
-    let notes: Vec<AnyView> = answer
+    let notes: Vec<AnyView> = detail
         .notes
         .into_iter()
         .take(NOTES)

@@ -4,7 +4,6 @@ use crate::forecast::climate::monthly_extraterrestrial;
 use crate::i18n::Arg;
 use crate::model::climate::Climate;
 use crate::model::limits::{AIR_C, FRAC};
-use crate::model::regions::region;
 use crate::model::{AirSource, ClimateSource};
 use crate::units::{Celsius, WattHoursPerSquareMetre};
 use crate::view::lang::{celsius, month_name, number, number_fixed, t, t_args};
@@ -37,8 +36,7 @@ pub(super) fn source(calculation: Calculation) -> AnyView {
 
 fn air_source(climate: &Climate) -> String {
     match climate.air_source {
-        AirSource::Region { index, distance_km } => {
-            let name = region(index).map_or("", |region| region.name);
+        AirSource::Region { name, distance_km } => {
             let distance = number(distance_km, 0);
             t_args(
                 "climate-air-region",

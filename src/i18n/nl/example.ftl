@@ -1,0 +1,17 @@
+# Names of the appliances of the example: the rest of the catalogue follows.
+app-fridge-compressor-small = Compressorkoelkast, 40–60 L
+app-heater-diesel = Diesel- of benzinekachel: ventilator
+app-heater-diesel-start = Diesel- of benzinekachel: gloeistift bij start
+app-roof-fan = Dakventilator
+app-pump-submersible = Waterpomp, dompelpomp
+app-toilet-flush = Spoelpomp van het toilet
+app-led-spot = Ledlamp
+app-awning-light = Luifelverlichting, led
+app-laptop = Laptop
+app-phone = Telefoon, laden
+app-radio = Autoradio
+app-mobile-router = Mobiele router, 4G/5G
+app-control-panel = Bedieningspaneel, voedingsunit
+app-gas-alarm = Gas-, CO- of rookmelder, 12 V
+app-alarm-tracker = Inbraakalarm en tracker
+app-usb-socket = Usb-aansluiting, niets erin
