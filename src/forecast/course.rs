@@ -13,7 +13,7 @@
 use super::ledger::Ledger;
 use super::plan::{PlanHour, TripPlan};
 use super::supply::Relay;
-use crate::physics::battery::{BankPhysics, BankState, Conditions, Flow};
+use crate::physics::battery::{BankPhysics, BankState, ChargeStage, Conditions, Flow};
 use crate::physics::solar::panel::HourYield;
 use crate::units::{Amps, Celsius, Hours, Litres, Volts, WattHours, Watts};
 
@@ -38,6 +38,8 @@ pub struct HourRecord {
     pub air: Celsius,
     /// Battery temperature.
     pub battery: Celsius,
+    /// Stage of the charge at the end of the hour; `None` unless more goes in than out.
+    pub stage: Option<ChargeStage>,
     /// Share of the hour driving.
     pub driving_share: f64,
     /// Share of the hour on hook-up.
@@ -129,6 +131,7 @@ impl Course {
                 sag_volts: sag,
                 air: hour.air,
                 battery: hour.conditions.temperature,
+                stage: stage(plan, &state, hour, &ledger, volts),
                 driving_share: hour.supply.driving_share,
                 hook_up_share: hour.supply.hook_up_share,
                 ledger,
@@ -165,6 +168,22 @@ impl Course {
             }
         }
     }
+}
+
+/// Stage that an hour of charging leaves the battery in.
+fn stage(
+    plan: &TripPlan,
+    state: &BankState,
+    hour: &PlanHour,
+    ledger: &Ledger,
+    volts: Volts,
+) -> Option<ChargeStage> {
+    let gained = ledger.into_battery - ledger.out_of_battery;
+    let idle = gained + ledger.unused_sun + ledger.unused_other <= WattHours::ZERO;
+    if gained < WattHours::ZERO || idle {
+        return None;
+    }
+    plan.bank.stage(state, &hour.conditions, gained / Hours(1.0) / volts)
 }
 
 /// Below the limit the user set.

@@ -160,6 +160,8 @@ pub struct HourDemand {
     /// The largest momentary draw on the battery: the biggest load running on top of the mean
     /// of the others, with the inverter's losses.
     pub momentary: Watts,
+    /// The same without anything behind the inverter.
+    pub momentary_direct: Watts,
 }
 
 impl HourDemand {
@@ -177,6 +179,7 @@ impl HourDemand {
             mains: self.mains * left,
             conversion: self.conversion * left,
             inverter_idle: self.inverter_idle * left,
+            momentary: if left > 0.0 { self.momentary } else { self.momentary_direct },
             ..self
         }
     }
@@ -204,6 +207,7 @@ pub fn day_demand(setup: &Setup, air: &[Celsius; 24], use_factor: f64) -> [HourD
     // Time share in which nothing on the inverter runs.
     let mut quiet = [1.0_f64; 24];
     let mut largest_extra = [Watts::ZERO; 24];
+    let mut largest_direct = [Watts::ZERO; 24];
     for load in setup.enabled_loads() {
         let day = LoadDay::of(load, air);
         for (hour, slot) in day.hours.iter().enumerate() {
@@ -216,6 +220,9 @@ pub fn day_demand(setup: &Setup, air: &[Celsius; 24], use_factor: f64) -> [HourD
                 Feed::Inverter => slot.momentary * (1.0 + curve.r_per_watt * slot.momentary.0),
             };
             largest_extra[hour] = largest_extra[hour].max(running_dc - dc);
+            if load.feed == Feed::Dc {
+                largest_direct[hour] = largest_direct[hour].max(running_dc - dc);
+            }
             let out = &mut demand[hour];
             match load.feed {
                 Feed::Dc => out.direct += mean,
@@ -229,7 +236,8 @@ pub fn day_demand(setup: &Setup, air: &[Celsius; 24], use_factor: f64) -> [HourD
     }
     for (hour, out) in demand.iter_mut().enumerate() {
         out.inverter_idle = inverter_idle(&setup.inverter, &curve, 1.0 - quiet[hour]);
-        out.momentary = out.total() + largest_extra[hour].max(Watts::ZERO);
+        out.momentary = out.total() + largest_extra[hour];
+        out.momentary_direct = out.direct + largest_direct[hour];
     }
     demand
 }

@@ -1,5 +1,6 @@
 //! The trip played through, hour by hour and in many kinds of weather.
 
+pub mod charging;
 pub mod climate;
 pub mod course;
 pub mod demand;
@@ -10,6 +11,7 @@ pub mod plan;
 pub mod supply;
 pub mod weather;
 
+pub use charging::{ChargeSession, Charger, charge_session};
 pub use climate::climate_of;
 pub use course::{Course, CutOutEvent, HourRecord};
 pub use ledger::Ledger;

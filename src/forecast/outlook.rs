@@ -2,8 +2,8 @@
 
 use super::course::{Course, CutOutEvent};
 use super::demand::{LoadDay, at_battery, day_demand};
-use super::plan::TripPlan;
-use crate::model::{Group, Setup};
+use super::plan::{PlanHour, TripPlan};
+use crate::model::{Feed, Group, Setup};
 use crate::physics::inverter::InverterCurve;
 use crate::units::{Celsius, Hours, Volts, WattHours, Watts};
 
@@ -165,50 +165,49 @@ fn cut_outs(setup: &Setup, plan: &TripPlan, course: &Course) -> Vec<CutOutEvent>
     let twelves = setup.bank.system.twelves();
     let cable = setup.bank.cable;
     let mut events = Vec::new();
-    let mut watch = |load_id: Option<u32>,
-                     off: Volts,
-                     on: Volts,
-                     in_use: &dyn Fn(usize) -> bool| {
-        let mut event: Option<CutOutEvent> = None;
-        let mut is_off = false;
-        for (index, (record, hour)) in
-            course.hours.iter().zip(&plan.hours).enumerate().take(plan.stay_hours())
-        {
-            let current = hour.demand.momentary / record.sag_volts.max(Volts(1.0));
-            let seen = record.sag_volts - current * cable;
-            is_off = if is_off {
-                record.volts < on * twelves
-            } else {
-                seen < off * twelves && in_use(hour.hour_of_day) && record.ledger.unmet.0 <= 1e-6
-            };
-            if is_off {
-                event
-                    .get_or_insert(CutOutEvent {
-                        load_id,
-                        first_hour: index,
-                        hours_off: 0,
-                        volts: seen,
-                        soc_frac: record.soc_frac,
-                    })
-                    .hours_off += 1;
+    let mut watch =
+        |load_id: Option<u32>, off: Volts, on: Volts, in_use: &dyn Fn(&PlanHour) -> bool| {
+            let mut event: Option<CutOutEvent> = None;
+            let mut is_off = false;
+            for (index, (record, hour)) in
+                course.hours.iter().zip(&plan.hours).enumerate().take(plan.stay_hours())
+            {
+                let current = hour.demand.momentary / record.sag_volts.max(Volts(1.0));
+                let seen = record.sag_volts - current * cable;
+                is_off = if is_off {
+                    record.volts < on * twelves
+                } else {
+                    seen < off * twelves && in_use(hour) && record.ledger.unmet.0 <= 1e-6
+                };
+                if is_off {
+                    event
+                        .get_or_insert(CutOutEvent {
+                            load_id,
+                            first_hour: index,
+                            hours_off: 0,
+                            volts: seen,
+                            soc_frac: record.soc_frac,
+                        })
+                        .hours_off += 1;
+                }
             }
-        }
-        events.extend(event);
-    };
+            events.extend(event);
+        };
     let air = [Celsius(20.0); 24];
     for load in setup.enabled_loads() {
         if let Some(cut_out) = load.cut_out {
             let day = LoadDay::of(load, &air);
             watch(Some(load.id), cut_out.off, cut_out.on, &|hour| {
-                day.hours[hour].momentary > Watts::ZERO
+                let on_hook_up =
+                    load.feed == Feed::Inverter && hour.supply.sockets_on_hook_up >= 1.0;
+                !on_hook_up && day.hours[hour.hour_of_day].momentary > Watts::ZERO
             });
         }
     }
     if setup.inverter.fitted {
-        let demand = day_demand(setup, &air, 1.0);
         let off = setup.inverter.cut_out;
         watch(None, off, off + Volts(1.5), &|hour| {
-            (demand[hour].mains + demand[hour].inverter_idle) > Watts::ZERO
+            hour.demand.mains + hour.demand.inverter_idle > Watts::ZERO
         });
     }
     events

@@ -48,7 +48,7 @@ pub struct Relay {
 
 /// Share of the hour `hour` (from midnight of the day of arrival) covered by a session from
 /// `from` for `length`.
-fn overlap(hour: f64, from: f64, length: Hours) -> f64 {
+pub(super) fn overlap(hour: f64, from: f64, length: Hours) -> f64 {
     ((hour + 1.0).min(from + length.0) - hour.max(from)).clamp(0.0, 1.0)
 }
 

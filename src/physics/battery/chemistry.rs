@@ -8,6 +8,7 @@
 //! | charge efficiency over state of charge | `charge_frac` | - | flooded: Stevens & Corey, 25th IEEE PVSC 1996 (numbers from memory); the others: usual bands, from memory |
 //! | absorption time constant at 25 degrees Celsius | `taper` | h | analytic taper I = I0 exp(-t/tau); tau = 1 h gives the usual 4 to 6 h for the last fifth of lead-acid |
 //! | most it takes in bulk, over capacity | `bulk_limit_c` | 1/h | common practice, no source |
+//! | current at which it counts as full, over capacity | `end_of_charge_c` | 1/h | from memory: makers of lead-acid state 0.5 to 2 %, of LiFePO4 2 to 5 % |
 //! | absorption voltage at 25 degrees Celsius, its change per kelvin | `absorption`, `absorption_v_per_k` | V, V/K | usual ranges, from memory |
 //! | self-discharge in 30 days at 20 degrees Celsius | `self_discharge_month_frac` | - | usual ranges, from memory |
 //! | kinetic model: share in the available well, rate constant | `available_frac`, `recovery_per_h` | -, 1/h | fitted to Peukert exponents of 1.25, 1.10, 1.15 and 1.02, see [`super::rate`] |
@@ -33,6 +34,8 @@ pub struct CellData {
     pub taper: Hours,
     /// Most it takes in bulk, as a multiple of capacity per hour [1/h].
     pub bulk_limit_c: f64,
+    /// Full once the current at the charge voltage has fallen to this multiple of capacity [1/h].
+    pub end_of_charge_c: f64,
     /// Absorption voltage at 25 degrees Celsius.
     pub absorption: Volts,
     /// Float voltage at 25 degrees Celsius.
@@ -85,6 +88,7 @@ static FLOODED: CellData = CellData {
     ohmic: Ohms(0.005),
     taper: Hours(1.0),
     bulk_limit_c: 0.20,
+    end_of_charge_c: 0.005,
     absorption: Volts(14.6),
     float: Volts(13.5),
     absorption_v_per_k: -0.024,
@@ -103,6 +107,7 @@ static AGM: CellData = CellData {
     ohmic: Ohms(0.004),
     taper: Hours(1.0),
     bulk_limit_c: 0.30,
+    end_of_charge_c: 0.005,
     absorption: Volts(14.5),
     float: Volts(13.6),
     absorption_v_per_k: -0.024,
@@ -121,6 +126,7 @@ static GEL: CellData = CellData {
     ohmic: Ohms(0.005),
     taper: Hours(1.1),
     bulk_limit_c: 0.20,
+    end_of_charge_c: 0.005,
     absorption: Volts(14.2),
     float: Volts(13.7),
     absorption_v_per_k: -0.024,
@@ -147,6 +153,7 @@ static LIFEPO4: CellData = CellData {
     ohmic: Ohms(0.002),
     taper: Hours(0.15),
     bulk_limit_c: 0.5,
+    end_of_charge_c: 0.05,
     absorption: Volts(14.3),
     float: Volts(13.5),
     absorption_v_per_k: 0.0,
