@@ -311,8 +311,8 @@ fn a_solar_day_reaches_a_stage_too() {
     setup.trip.month = 6;
     setup.solar.push(SolarArray { peak: Watts(300.0), ..SolarArray::default() });
     let outlook = outlook(&setup, 18.0);
-    let midday = outlook.course.hours.iter().filter(|hour| hour.hour_of_day == 14);
-    assert!(midday.last().is_some_and(|hour| hour.stage == Some(ChargeStage::Float)));
-    let midnight = outlook.course.hours.iter().filter(|hour| hour.hour_of_day == 0);
-    assert!(midnight.last().is_some_and(|hour| hour.stage.is_none()));
+    let mut midday = outlook.course.hours.iter().filter(|hour| hour.hour_of_day == 14);
+    assert!(midday.next_back().is_some_and(|hour| hour.stage == Some(ChargeStage::Float)));
+    let mut midnight = outlook.course.hours.iter().filter(|hour| hour.hour_of_day == 0);
+    assert!(midnight.next_back().is_some_and(|hour| hour.stage.is_none()));
 }

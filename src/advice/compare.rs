@@ -10,11 +10,12 @@
 //! the usual depth of the chemistry; so the cost is a band. It holds where the cycles are used up
 //! before the years are; batteries used two weeks a year age by the calendar.
 
+use super::battery_reasons::battery_reasons;
 use super::cost::{battery_price, hardware};
 use super::differences::{Difference, differences};
 use super::trial::{Outcome, SUN_UNITS, Trial};
-use crate::forecast::SkyAndAir;
 use crate::forecast::weather::WeatherError;
+use crate::forecast::{SkyAndAir, TripPlan};
 use crate::model::{Chemistry, Setup};
 use crate::physics::battery::chemistry::cell_data;
 use crate::units::{AmpHours, Celsius, Kilograms, Money, Volts, WattHours};
@@ -76,6 +77,7 @@ pub struct Column {
 pub struct CompareJob {
     setups: Vec<(Setup, SkyAndAir)>,
     differences: Vec<Difference>,
+    batteries: Option<Vec<Difference>>,
     trials: Vec<Trial>,
 }
 
@@ -93,7 +95,7 @@ impl CompareJob {
             })
             .collect();
         let all: Vec<&Setup> = setups.iter().map(|(setup, _)| setup).collect();
-        Self { differences: differences(&all), setups, trials: Vec::new() }
+        Self { differences: differences(&all), batteries: None, setups, trials: Vec::new() }
     }
 
     /// Works on for about `units` (a played fortnight each); false once all is done.
@@ -111,6 +113,10 @@ impl CompareJob {
                 left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
                 self.trials.push(trial);
             } else {
+                let setups = self.setups.iter().zip(&self.trials);
+                let played: Vec<(&Setup, &TripPlan)> =
+                    setups.map(|((setup, _), trial)| (setup, &**trial.plan())).collect();
+                self.batteries.get_or_insert_with(|| battery_reasons(&played));
                 return Ok(false);
             }
         }
@@ -121,6 +127,13 @@ impl CompareJob {
     #[must_use]
     pub fn differences(&self) -> &[Difference] {
         &self.differences
+    }
+
+    /// What makes the batteries fare differently; empty until all is done, and where they are the
+    /// same.
+    #[must_use]
+    pub fn batteries(&self) -> &[Difference] {
+        self.batteries.as_deref().unwrap_or_default()
     }
 
     /// Columns known so far, in the order of the setups.

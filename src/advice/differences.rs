@@ -1,5 +1,6 @@
 //! Where setups differ, field by field, as values without words.
 
+use super::battery_reasons::BatteryReason;
 use crate::forecast::demand::{LoadDay, at_battery};
 use crate::model::{
     BatteryPlace, Chemistry, Controller, DrivingCharger, InverterSwitching, Load, Mounting, Setup,
@@ -78,6 +79,8 @@ pub enum Field {
     UseFactor,
     /// Sun factor from readings.
     SunFactor,
+    /// How the battery behaves on the trip.
+    Battery(BatteryReason),
 }
 
 /// A value of a line in one setup.

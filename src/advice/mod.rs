@@ -1,5 +1,6 @@
 //! Advice: what the numbers mean for the user's own setup, as figures and findings without words.
 
+pub mod battery_reasons;
 pub mod candidates;
 pub mod change;
 pub mod compare;

@@ -53,7 +53,7 @@ fn run_of(setup: &Setup, charger: Charger) -> Option<Run> {
         Charger::Driving => {
             let driving = &setup.driving;
             let DrivingCharger::DcDc { amps } = driving.charger else { return None };
-            driving.fitted.then(|| Run {
+            driving.fitted.then_some(Run {
                 current: amps,
                 from_min: driving.from_min,
                 time: Hours::from_minutes(driving.minutes),
@@ -62,7 +62,7 @@ fn run_of(setup: &Setup, charger: Charger) -> Option<Run> {
         }
         Charger::HookUp => {
             let hook_up = &setup.hook_up;
-            hook_up.fitted.then(|| Run {
+            hook_up.fitted.then_some(Run {
                 current: hook_up.amps,
                 from_min: hook_up.from_min,
                 time: hook_up.hours,
@@ -71,7 +71,7 @@ fn run_of(setup: &Setup, charger: Charger) -> Option<Run> {
         }
         Charger::Other(row) => {
             let source = setup.other.get(row)?;
-            (source.enabled && source.kind != OtherSourceKind::Wind).then(|| Run {
+            (source.enabled && source.kind != OtherSourceKind::Wind).then_some(Run {
                 current: source.amps,
                 from_min: source.from_min,
                 time: source.hours,

@@ -392,7 +392,7 @@ mod tests {
             mains: Watts(100.0),
             conversion: Watts(8.0),
             inverter_idle: Watts(20.0),
-            momentary: Watts(138.0),
+            ..HourDemand::default()
         };
         assert_eq!(demand.with_sockets_on_hook_up(1.0).total(), Watts(10.0));
         assert_eq!(demand.with_sockets_on_hook_up(0.5).total(), Watts(74.0));

@@ -9,18 +9,8 @@ use super::{
     digit_share, not_negative, positive, together,
 };
 use crate::model::Draw;
+pub use crate::physics::battery::ChargeStage;
 use crate::units::{Amps, Volts, Watts};
-
-/// What the controller says it is doing.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum ChargeStage {
-    /// Battery takes all the sun gives.
-    Bulk,
-    /// Voltage held, current still falling.
-    Absorption,
-    /// Full, voltage held.
-    Float,
-}
 
 /// Readings of the controller's output.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -33,7 +23,7 @@ pub struct ControllerReading {
     pub off_after: Amps,
     /// Battery voltage meanwhile.
     pub voltage: Volts,
-    /// Stage of charge.
+    /// Stage of charge that the controller shows.
     pub stage: ChargeStage,
     /// What the sun could deliver just then, see [`could_deliver`]; `None` if unknown.
     pub could: Option<Amps>,

@@ -113,6 +113,7 @@ inverter-more = Wirkungsgrad und Abschaltung
 inverter-efficiency = Wirkungsgrad bei voller Leistung
 inverter-efficiency-hint = Mit Eigenverbrauch; Datenblätter nennen oft den besten Wert, nicht diesen.
 inverter-cut-out = Schaltet ab unter
+inverter-cut-out-hint = Angabe für 12 V; bei 24 V verdoppelt. Die Vorhersage sagt, wann das einträte, und rechnet so, als liefe alles weiter.
 
 driving-title = Laden beim Fahren
 driving-fitted = Der Motor lädt die Batterie
@@ -164,6 +165,14 @@ every-words = { $n ->
     [one] jeden Tag
    *[other] alle { $n } Tage, zuerst an Tag { $n }
 }
+
+stages-full = Von { $from } bis voll dauert es bei { $at } etwa { $full }, wobei Geräte { $drawn } von den { $amps } nehmen: { $bulk } mit vollem Strom bis { $to } (bulk), dann { $absorption }, in denen die Batterie immer weniger aufnimmt (absorption).
+stages-long = Von { $from } an ist die Batterie bei { $at } auch nach vier Tagen nicht voll, wobei Geräte { $drawn } von den { $amps } nehmen.
+stages-reach-bulk = In { $time } kommt sie auf { $reached }, noch mit vollem Strom (bulk).
+stages-reach-absorption = In { $time } kommt sie auf { $reached }, in der Absorptionsphase.
+stages-reach-float = In { $time } ist sie voll, und das Ladegerät geht in die Erhaltungsladung (float).
+stages-starved = Für die Batterie bleibt nichts übrig: Geräte nehmen währenddessen { $drawn }.
+stages-cold = Bei { $at } nimmt die Batterie keine Ladung auf.
 
 parked-title = Abgestellt und ungenutzt
 parked-open = Wie lange hält die Batterie im Stand?

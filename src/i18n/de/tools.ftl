@@ -323,3 +323,4 @@ hours-head-out = Verbraucht
 hours-head-volts = Spannung
 hours-head-sag = Spannung, größtes Gerät läuft
 hours-head-battery = Batterie
+hours-head-stage = Ladung

@@ -113,6 +113,7 @@ inverter-more = Efficiency and cut-out
 inverter-efficiency = Efficiency at full power
 inverter-efficiency-hint = Own draw included; data sheets often give the best value, not this one.
 inverter-cut-out = Shuts down below
+inverter-cut-out-hint = Stated for 12 V; doubled on 24 V. The forecast says when it would happen, and counts everything as running on.
 
 driving-title = Charging while driving
 driving-fitted = The engine charges the battery
@@ -164,6 +165,14 @@ every-words = { $n ->
     [one] every day
    *[other] every { $n } days, first on day { $n }
 }
+
+stages-full = From { $from } to full takes about { $full } at { $at }, with appliances taking { $drawn } of the { $amps }: { $bulk } at full current up to { $to } (bulk), then { $absorption } in which the battery takes less and less (absorption).
+stages-long = From { $from } the battery is not full even after four days at { $at }, with appliances taking { $drawn } of the { $amps }.
+stages-reach-bulk = In { $time } it gets to { $reached }, still in bulk.
+stages-reach-absorption = In { $time } it gets to { $reached }, in absorption.
+stages-reach-float = In { $time } it is full, and the charger holds it there (float).
+stages-starved = Nothing is left for the battery: meanwhile appliances take { $drawn }.
+stages-cold = At { $at } the battery takes no charge.
 
 parked-title = Parked and unused
 parked-open = How long will the battery stand?

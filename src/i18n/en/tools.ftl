@@ -323,3 +323,4 @@ hours-head-out = Used
 hours-head-volts = Voltage
 hours-head-sag = Voltage, largest appliance running
 hours-head-battery = Battery
+hours-head-stage = Charging

@@ -113,6 +113,7 @@ inverter-more = Rendement et coupure
 inverter-efficiency = Rendement à pleine puissance
 inverter-efficiency-hint = Consommation propre comprise ; les fiches donnent souvent la meilleure valeur, pas celle-ci.
 inverter-cut-out = Se coupe sous
+inverter-cut-out-hint = Valeur pour 12 V ; doublée en 24 V. La prévision dit quand cela arriverait, et fait comme si tout continuait de marcher.
 
 driving-title = Recharge en roulant
 driving-fitted = Le moteur charge la batterie
@@ -164,6 +165,14 @@ every-words = { $n ->
     [one] chaque jour
    *[other] tous les { $n } jours, la première fois le jour { $n }
 }
+
+stages-full = De { $from } à pleine, il faut environ { $full } à { $at }, les appareils prenant { $drawn } sur les { $amps } : { $bulk } à plein courant jusqu’à { $to } (bulk), puis { $absorption } où la batterie prend de moins en moins (absorption).
+stages-long = Partant de { $from }, la batterie n’est pas pleine à { $at } même après quatre jours, les appareils prenant { $drawn } sur les { $amps }.
+stages-reach-bulk = En { $time }, elle arrive à { $reached }, encore à plein courant (bulk).
+stages-reach-absorption = En { $time }, elle arrive à { $reached }, en absorption.
+stages-reach-float = En { $time }, elle est pleine, et le chargeur passe en maintien (float).
+stages-starved = Il ne reste rien pour la batterie : pendant ce temps, les appareils prennent { $drawn }.
+stages-cold = À { $at }, la batterie n’accepte aucune charge.
 
 parked-title = Véhicule garé, inutilisé
 parked-open = Combien de temps la batterie tiendra-t-elle ?

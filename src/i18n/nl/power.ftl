@@ -113,6 +113,7 @@ inverter-more = Rendement en uitschakelen
 inverter-efficiency = Rendement bij vol vermogen
 inverter-efficiency-hint = Inclusief eigen verbruik; gegevensbladen geven vaak de beste waarde, niet deze.
 inverter-cut-out = Schakelt uit onder
+inverter-cut-out-hint = Opgegeven voor 12 V; bij 24 V verdubbeld. De voorspelling zegt wanneer dat zou gebeuren en rekent alsof alles doorloopt.
 
 driving-title = Laden tijdens het rijden
 driving-fitted = De motor laadt de accu
@@ -164,6 +165,14 @@ every-words = { $n ->
     [one] elke dag
    *[other] eens per { $n } dagen, voor het eerst op dag { $n }
 }
+
+stages-full = Van { $from } tot vol duurt bij { $at } ongeveer { $full }, waarbij apparaten { $drawn } van de { $amps } afnemen: { $bulk } met de volle stroom tot { $to } (bulk), dan { $absorption } waarin de accu steeds minder opneemt (absorptie).
+stages-long = Vanaf { $from } is de accu bij { $at } zelfs na vier dagen niet vol, waarbij apparaten { $drawn } van de { $amps } afnemen.
+stages-reach-bulk = In { $time } komt hij op { $reached }, nog met de volle stroom (bulk).
+stages-reach-absorption = In { $time } komt hij op { $reached }, in de absorptie.
+stages-reach-float = In { $time } is hij vol, en gaat de lader over op druppelladen (float).
+stages-starved = Voor de accu blijft niets over: apparaten nemen intussen { $drawn } af.
+stages-cold = Bij { $at } neemt de accu geen lading op.
 
 parked-title = Gestald en ongebruikt
 parked-open = Hoe lang houdt een gestalde accu het vol?

@@ -323,3 +323,4 @@ hours-head-out = Verbruikt
 hours-head-volts = Spanning
 hours-head-sag = Spanning, grootste apparaat aan
 hours-head-battery = Accu
+hours-head-stage = Laden

@@ -33,6 +33,7 @@ pub struct Found {
     setups: Vec<Setup>,
     columns: Vec<Column>,
     differences: Vec<Difference>,
+    batteries: Vec<Difference>,
     stage: Stage,
 }
 
@@ -207,6 +208,7 @@ fn search(app: AppState, setups: Option<Setups>, kept: Kept) {
                         setups: about.clone(),
                         columns: job.columns(),
                         differences: job.differences().to_vec(),
+                        batteries: job.batteries().to_vec(),
                         stage,
                     }))
                 }));
@@ -257,28 +259,41 @@ fn table(found: &Found) -> AnyView {
     }));
     rows.insert(2, chances);
     let outcomes = DataTable { caption: t("compare-outcomes"), heads: heads.clone(), rows };
-    let differences: Vec<Vec<String>> = found
-        .differences
-        .iter()
-        .map(|line| {
-            let mut row = vec![field_words(&line.field)];
-            row.extend(line.values.iter().map(|value| value_words(&line.field, value)));
-            row
-        })
-        .collect();
+    let in_words = |lines: &[Difference], caption: String| {
+        let rows: Vec<Vec<String>> = lines
+            .iter()
+            .map(|line| {
+                let mut row = vec![field_words(&line.field)];
+                row.extend(line.values.iter().map(|value| value_words(&line.field, value)));
+                row
+            })
+            .collect();
+        DataTable { caption, heads: heads.clone(), rows }
+    };
+    let differences = in_words(&found.differences, t("compare-differences"));
+    let mut batteries = in_words(&found.batteries, t("compare-batteries"));
+    // What reads the same, once rounded, is no reason.
+    batteries.rows.retain(|row| row.iter().skip(2).any(|cell| Some(cell) != row.get(1)));
     let differing = if found.setups.len() < 2 {
         view! { <p>{t("compare-alone")}</p> }.into_any()
-    } else if differences.is_empty() {
+    } else if differences.rows.is_empty() {
         view! { <p>{t("compare-same")}</p> }.into_any()
     } else {
-        data_table(DataTable { caption: t("compare-differences"), heads, rows: differences })
+        data_table(differences)
     };
+    let batteries = (!batteries.rows.is_empty()).then(|| {
+        view! {
+            {data_table(batteries)}
+            <p><small>{t("compare-batteries-how")}</small></p>
+        }
+    });
     let failed = (found.stage == Stage::Failed)
         .then(|| view! { <p class="notice" role="alert">{t("change-failed")}</p> });
     view! {
         {failed}
         {data_table(outcomes)}
         {differing}
+        {batteries}
     }
     .into_any()
 }

@@ -1,11 +1,12 @@
 //! What setups differ in, in words.
 
+use crate::advice::battery_reasons::BatteryReason;
 use crate::advice::differences::{Field, Value};
 use crate::i18n::Arg;
 use crate::model::catalogue::name_key;
 use crate::model::{BatteryPlace, Controller, InverterSwitching, Mounting};
 use crate::view::lang::{
-    amp_hours, amps, celsius, day_month, duration, key, number, percent, quantity, t, t_args,
+    amp_hours, amps, celsius, day_month, duration, key, number, percent, t, t_args, volts,
     watt_hours_a_day, watts,
 };
 use crate::view::power::chemistry_name;
@@ -51,7 +52,26 @@ pub fn field_words(field: &Field) -> String {
         Field::OwnAir => key!("differ-air"),
         Field::UseFactor => key!("differ-use-factor"),
         Field::SunFactor => key!("differ-sun-factor"),
+        Field::Battery(reason) => reason_key(*reason),
     })
+}
+
+fn reason_key(reason: BatteryReason) -> &'static str {
+    match reason {
+        BatteryReason::UsableShare => key!("reason-usable"),
+        BatteryReason::ColdReach => key!("reason-cold"),
+        BatteryReason::FastDischarge => key!("reason-fast"),
+        BatteryReason::StoredAbove80 => key!("reason-stored"),
+        BatteryReason::TakenAt90 => key!("reason-taken"),
+        BatteryReason::TimeToFull => key!("reason-full"),
+        BatteryReason::LostADay => key!("reason-lost"),
+        BatteryReason::LowestVoltage => key!("reason-sag"),
+        BatteryReason::CutOut => key!("reason-cut-out"),
+        BatteryReason::NoChargeBelow => key!("reason-no-charge"),
+        BatteryReason::ColdLocked => key!("reason-locked"),
+        BatteryReason::Management => key!("reason-management"),
+        BatteryReason::StandingLoss => key!("reason-standing"),
+    }
 }
 
 fn date_words(year: u16, month: u8, day: u8) -> String {
@@ -74,7 +94,7 @@ pub fn value_words(field: &Field, value: &Value) -> String {
         Value::Power(power) => watts(*power),
         Value::Charge(charge) => amp_hours(*charge),
         Value::Current(current) => amps(*current),
-        Value::Voltage(voltage) => quantity(voltage.0, 0, "V"),
+        Value::Voltage(voltage) => volts(*voltage),
         Value::Share(factor) if matches!(field, Field::UseFactor | Field::SunFactor) => {
             format!("×{}", number(*factor, 2))
         }

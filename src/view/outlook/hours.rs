@@ -3,7 +3,8 @@
 
 use super::Calculation;
 use crate::i18n::Arg;
-use crate::view::lang::{celsius, clock, percent, short_date, t, t_args, volts, watt_hours};
+use crate::physics::battery::ChargeStage;
+use crate::view::lang::{celsius, clock, key, percent, short_date, t, t_args, volts, watt_hours};
 use crate::view::widgets::{DataTable, disclosure, table_disclosure};
 use leptos::prelude::*;
 
@@ -40,6 +41,14 @@ fn day_name(calculation: Calculation, index: usize) -> String {
     date.map_or_else(String::new, short_date)
 }
 
+fn stage_name(stage: ChargeStage) -> String {
+    t(match stage {
+        ChargeStage::Bulk => key!("stage-bulk"),
+        ChargeStage::Absorption => key!("stage-absorption"),
+        ChargeStage::Float => key!("stage-float"),
+    })
+}
+
 fn table(calculation: Calculation, index: usize) -> DataTable {
     let outlook = calculation.outlook.get();
     let hours = outlook.iter().flat_map(|outlook| &outlook.0.course.hours);
@@ -56,6 +65,7 @@ fn table(calculation: Calculation, index: usize) -> DataTable {
                 volts(hour.volts),
                 volts(hour.sag_volts),
                 celsius(hour.battery),
+                hour.stage.map_or_else(String::new, stage_name),
             ]
         })
         .collect();
@@ -70,6 +80,7 @@ fn table(calculation: Calculation, index: usize) -> DataTable {
             t("hours-head-volts"),
             t("hours-head-sag"),
             t("hours-head-battery"),
+            t("hours-head-stage"),
         ],
         rows,
     }

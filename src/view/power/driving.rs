@@ -1,6 +1,8 @@
 //! Charging while driving.
 
 use super::every::every_field;
+use super::stages;
+use crate::forecast::Charger;
 use crate::model::limits::{ALTERNATOR_V, CABLE_M, CABLE_MM2, CHARGER_A, MINUTES_A_DAY};
 use crate::model::{DrivingCharger, Setup};
 use crate::units::{Amps, Metres, SquareMillimetres, Volts};
@@ -87,6 +89,7 @@ fn form(app: AppState) -> AnyView {
                 Lens::of(|s| s.driving.from_min, |s, v| s.driving.from_min = v),
             )}
         </div>
+        {stages::told(app, Charger::Driving)}
         <p class="field-hint">{t("driving-taper")} " " {t("driving-days-hint")}</p>
         {caution(Caution::Alternator)}
         {caution(Caution::CableHeat)}

@@ -1,6 +1,8 @@
 //! Mains hook-up.
 
 use super::every::every_field;
+use super::stages;
+use crate::forecast::Charger;
 use crate::model::limits::{CHARGER_A, HOURS_A_DAY};
 use crate::units::{Amps, Hours};
 use crate::view::lang::t;
@@ -53,6 +55,7 @@ fn form(app: AppState) -> AnyView {
                 )
                 .view(app)}
         </div>
+        {stages::told(app, Charger::HookUp)}
         {toggle(
             app,
             t("hook-up-through"),

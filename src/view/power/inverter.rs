@@ -91,7 +91,7 @@ fn form(app: AppState) -> AnyView {
                     Lens::of(|s| s.inverter.cut_out.0, |s, v| s.inverter.cut_out = Volts(v)),
                 )
                 .term(Term::CutOut)
-                .hint(t("per-12-volts"))
+                .hint(t("inverter-cut-out-hint"))
                 .view(app)}
         </div>
     }

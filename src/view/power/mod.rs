@@ -11,6 +11,7 @@ mod other;
 mod parked;
 mod rows;
 mod solar;
+mod stages;
 
 pub(super) use bank::chemistry_name;
 

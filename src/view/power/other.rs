@@ -2,6 +2,8 @@
 
 use super::every::every_field;
 use super::rows::row_keys;
+use super::stages;
+use crate::forecast::Charger;
 use crate::i18n::Arg;
 use crate::model::limits::{CHARGER_A, FUEL_L_H, HOURS_A_DAY, MAX_OTHER};
 use crate::model::{OtherSource, OtherSourceKind};
@@ -126,6 +128,7 @@ fn source(app: AppState, row: usize) -> AnyView {
                         })
                 }}
             </div>
+            {stages::told(app, Charger::Other(row))}
             {move || {
                 (!burns.get()).then(|| view! { <p class="field-hint">{t("other-wind-hint")}</p> })
             }}
