@@ -29,9 +29,9 @@ pub enum BatteryReason {
     TimeToFull,
     /// Lost in the battery on an average day of the stay: charge efficiency, resistance.
     LostADay,
-    /// Lowest voltage at the battery of the stay, the largest appliance running.
+    /// Lowest voltage at the battery while above the level allowed, the largest appliance running.
     LowestVoltage,
-    /// Time of the stay for which something has cut out for low voltage.
+    /// Time for which something has cut out for low voltage while above the level allowed.
     CutOut,
     /// Takes no charge below this cell temperature.
     NoChargeBelow,
@@ -49,6 +49,15 @@ struct Played<'a> {
     plan: &'a TripPlan,
     outlook: Outlook,
     mean: Celsius,
+}
+
+impl Played<'_> {
+    /// Hours of the stay before the lowest level allowed is passed: what a battery does below it
+    /// tells how much it held, not how well it holds its voltage.
+    fn hours_with_charge(&self) -> usize {
+        let stay = self.plan.stay_hours();
+        self.outlook.course.first_low.map_or(stay, |low| low.min(stay))
+    }
 }
 
 type Reader = fn(&Played<'_>) -> Value;
@@ -89,13 +98,17 @@ const REASONS: [(BatteryReason, Reader); 13] = [
         Value::Energy((ledger.charge_loss + ledger.resistance_loss) / days)
     }),
     (BatteryReason::LowestVoltage, |p| {
-        let hours = p.outlook.course.hours.iter().take(p.plan.stay_hours());
+        let hours = p.outlook.course.hours.iter().take(p.hours_with_charge());
         let lowest = hours.map(|hour| hour.sag_volts).fold(Volts(f64::INFINITY), Volts::min);
         if lowest.is_finite() { Value::Voltage(lowest) } else { Value::Absent }
     }),
     (BatteryReason::CutOut, |p| {
-        let hours = p.outlook.cut_outs.iter().map(|event| event.hours_off).max();
-        hours.map_or(Value::Absent, |hours| Value::Time(Hours(hours as f64)))
+        let until = p.hours_with_charge();
+        let off = p.outlook.cut_outs.iter().filter_map(|event| {
+            let left = until.checked_sub(event.first_hour).filter(|left| *left > 0)?;
+            Some(event.hours_off.min(left))
+        });
+        off.max().map_or(Value::Absent, |hours| Value::Time(Hours(hours as f64)))
     }),
     (BatteryReason::NoChargeBelow, |p| {
         if p.plan.bank.conditions(Celsius(-0.1)).may_charge {
