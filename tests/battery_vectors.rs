@@ -7,7 +7,7 @@ use nightbank::physics::battery::rate::{
 };
 use nightbank::physics::battery::storage::parked;
 use nightbank::physics::battery::{BankPhysics, BankState, cell_data};
-use nightbank::units::{AmpHours, Amps, Celsius, Hours, Volts, Watts};
+use nightbank::units::{AmpHours, Amps, Celsius, Hours, Ohms, Volts, Watts};
 
 fn near(got: f64, want: f64, tolerance: f64) {
     assert!((got - want).abs() <= tolerance, "got {got}, want {want} +- {tolerance}");
@@ -216,23 +216,29 @@ fn usable_energy() {
     near(usable(Chemistry::LiFePo4, 0.0), 1280.0, 40.0);
 }
 
-/// 24 V halves the current and quarters the loss in the same cable.
+/// 24 V halves the current and quarters the loss in the same cable (Ohm's law).
 #[test]
 fn a_24_volt_bank_of_the_same_energy() {
-    let twelve =
-        BankPhysics::new(&Bank { capacity_20h: AmpHours(200.0), ..Bank::default() }, Hours(0.5));
-    let twenty_four =
-        BankPhysics::new(&Bank { system: SystemVoltage::V24, ..Bank::default() }, Hours(0.5));
-    let run = |bank: &BankPhysics| {
+    let run = |bank: Bank, cable: f64| {
+        let bank = BankPhysics::new(&Bank { cable: Ohms(cable), ..bank }, Hours(0.5));
         let mut state = BankState::rested(0.9);
         let flow = bank.discharge(&mut state, &bank.conditions(Celsius(25.0)), Watts(100.0));
+        near(flow.residual().0, 0.0, 1e-9);
         (flow, state.soc_frac)
     };
-    let ((a, soc_a), (b, soc_b)) = (run(&twelve), run(&twenty_four));
+    let twelve = Bank { capacity_20h: AmpHours(200.0), ..Bank::default() };
+    let twenty_four = Bank { system: SystemVoltage::V24, ..Bank::default() };
+    let ((a, soc_a), (b, soc_b)) = (run(twelve.clone(), 0.0), run(twenty_four.clone(), 0.0));
     near(a.current.0 / b.current.0, 2.0, 1e-9);
     near(soc_a, soc_b, 1e-12);
     near(a.lost_resistance.0, b.lost_resistance.0, 1e-9);
     near(b.volts.0, 2.0 * a.volts.0, 1e-9);
+    assert_eq!(a.lost_cable.0, 0.0);
+    let (a, b) = (run(twelve, 0.004).0, run(twenty_four, 0.004).0);
+    near(a.lost_cable.0, a.current.0 * a.current.0 * 0.004 * 0.5, 1e-9);
+    // A little more than four times, as what is lost has to be drawn as well.
+    near(a.lost_cable / b.lost_cable, 4.0, 0.02);
+    near(a.given.0, 50.0, 1e-6);
 }
 
 /// Charge voltages of a 12 V battery at 25 degrees Celsius lie in the usual ranges (from memory).

@@ -117,7 +117,9 @@ impl Trial {
             lasting_frac: Vec::new(),
             lowest_frac: course.lowest.0,
             first_low: course.first_low.map(|hour| Hours((hour + 1) as f64)),
-            need_per_day: whole_day.map(|hour| hour.load * Hours(1.0)).sum(),
+            need_per_day: whole_day
+                .map(|hour| (hour.demand.total() + hour.electronics) * Hours(1.0))
+                .sum(),
             cold_locked: course.ledger.cold_locked,
             sequences: 0,
             certain: !plan.sun.is_uncertain(),

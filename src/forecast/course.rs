@@ -7,15 +7,16 @@
 //!
 //! ```text
 //! sun + driving + hook-up + other  =  loads + inverter + electronics + battery heating
-//!                                     + charge losses + resistance + self-discharge + stored
+//!                                     + charge losses + resistance + cables + self-discharge
+//!                                     + stored
 //! ```
 
 use super::ledger::Ledger;
+use super::offer::{Offer, offer};
 use super::plan::{PlanHour, TripPlan};
-use super::supply::Relay;
 use crate::physics::battery::{BankPhysics, BankState, ChargeStage, Conditions, Flow};
 use crate::physics::solar::panel::HourYield;
-use crate::units::{Amps, Celsius, Hours, Litres, Volts, WattHours, Watts};
+use crate::units::{Celsius, Hours, Litres, Volts, WattHours, Watts};
 
 /// One hour of a course.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -208,84 +209,6 @@ impl TripPlan {
     }
 }
 
-/// Power offered in a step, at the terminals.
-#[derive(Clone, Copy, Default)]
-struct Offer {
-    sun: Watts,
-    driving: Watts,
-    hook_up: Watts,
-    other: Watts,
-    cable_loss: Watts,
-}
-
-impl Offer {
-    fn machines(&self) -> Watts {
-        self.driving + self.hook_up + self.other
-    }
-}
-
-/// Voltage of the battery circuit while `surplus` (of current sources) may charge.
-#[inline]
-fn circuit_volts(bank: &BankPhysics, state: &BankState, hour: &PlanHour, sun: HourYield) -> Volts {
-    let rest = bank.curve.volts(state.soc_frac);
-    let surplus = sun.mppt - hour.load + (sun.pwm + hour.offered) * rest;
-    if surplus.0 > 0.0 {
-        bank.charging_volts(state, &hour.conditions, surplus / rest)
-    } else {
-        rest
-    }
-}
-
-/// What a split-charge relay delivers: `I = (V_alt - V + R_p I_load) / (R_loop + R_p)`, the
-/// alternator through its cable against the battery's own polarisation.
-fn relay_offer(
-    relay: &Relay,
-    bank: &BankPhysics,
-    state: &BankState,
-    hour: &PlanHour,
-) -> (Watts, Watts) {
-    let rest = bank.curve.volts(state.soc_frac);
-    if relay.alternator <= rest || relay.share <= 0.0 {
-        return (Watts::ZERO, Watts::ZERO);
-    }
-    let load = hour.load / rest;
-    let most = bank.accepts(state, &hour.conditions);
-    let loop_ohm = relay.loop_resistance.0;
-    let current = if most.0 > 0.0 {
-        let polarisation = (hour.conditions.absorption.0 - rest.0).max(0.02) / most.0;
-        ((relay.alternator.0 - rest.0 + polarisation * load.0) / (loop_ohm + polarisation))
-            .min(most.0 + load.0)
-    } else {
-        load.0
-    };
-    let current = Amps(current.clamp(0.0, relay.limit.0));
-    let at_battery = relay.alternator - current * relay.loop_resistance;
-    let delivered = at_battery.max(rest) * current * relay.share;
-    let lost = current * relay.loop_resistance * current * relay.share;
-    (delivered, lost)
-}
-
-/// What the sources offer in this step.
-#[inline]
-fn offer(bank: &BankPhysics, state: &BankState, hour: &PlanHour, sun: HourYield) -> Offer {
-    let supply = &hour.supply;
-    if sun.pwm.0 <= 0.0 && hour.offered.0 <= 0.0 && supply.relay.is_none() {
-        return Offer { sun: sun.mppt, ..Offer::default() };
-    }
-    let volts = circuit_volts(bank, state, hour, sun);
-    let (relay, cable_loss) = supply
-        .relay
-        .as_ref()
-        .map_or((Watts::ZERO, Watts::ZERO), |relay| relay_offer(relay, bank, state, hour));
-    Offer {
-        sun: sun.mppt + sun.pwm * volts,
-        driving: supply.dcdc * volts + relay,
-        hook_up: supply.hook_up * volts,
-        other: supply.other * volts,
-        cable_loss,
-    }
-}
-
 /// Moves the bank by one step; returns flow, power to battery heating, and whether a surplus met
 /// a battery too cold to charge.
 #[inline]
@@ -368,6 +291,9 @@ fn account(
     let machines = offer.machines() * dt;
     let used = if machines.0 > 0.0 { from_machines / machines } else { 0.0 };
     let met = if wanted.0 > 0.0 { served / wanted } else { 0.0 };
+    // Peaks pass to and fro through the terminals; what they lose inside stays inside.
+    let (peaks, cable_peaks) = (hour.peak_loss * dt * met, hour.peak_cable_loss * dt * met);
+    let through = flow.taken - flow.given - flow.lost_cable + peaks;
     Ledger {
         sun,
         unused_sun: offer.sun * dt - sun,
@@ -383,10 +309,11 @@ fn account(
         electronics: hour.electronics * dt * met,
         battery_heating: heating,
         charge_loss: flow.lost_charging,
-        resistance_loss: flow.lost_resistance,
+        resistance_loss: flow.lost_resistance + peaks,
+        cable_loss: flow.lost_cable + cable_peaks,
         self_discharge: flow.lost_self,
-        into_battery: flow.taken,
-        out_of_battery: flow.given,
+        into_battery: through.max(WattHours::ZERO),
+        out_of_battery: (-through).max(WattHours::ZERO),
         stored: flow.stored,
         unmet,
         fuel: Litres::ZERO,

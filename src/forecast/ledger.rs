@@ -36,6 +36,8 @@ pub struct Ledger {
     pub charge_loss: WattHours,
     /// Lost in the battery's resistance and polarisation.
     pub resistance_loss: WattHours,
+    /// Lost in the cables between battery and distribution.
+    pub cable_loss: WattHours,
     /// Lost by self-discharge.
     pub self_discharge: WattHours,
     /// Put into the battery, at its terminals.
@@ -69,6 +71,7 @@ impl AddAssign for Ledger {
         self.battery_heating += o.battery_heating;
         self.charge_loss += o.charge_loss;
         self.resistance_loss += o.resistance_loss;
+        self.cable_loss += o.cable_loss;
         self.self_discharge += o.self_discharge;
         self.into_battery += o.into_battery;
         self.out_of_battery += o.out_of_battery;
@@ -104,6 +107,7 @@ impl Ledger {
             - self.consumption()
             - self.charge_loss
             - self.resistance_loss
+            - self.cable_loss
             - self.self_discharge
             - self.stored
     }

@@ -6,6 +6,7 @@ pub mod course;
 pub mod demand;
 pub mod ledger;
 pub mod odds;
+mod offer;
 pub mod outlook;
 pub mod plan;
 pub mod supply;

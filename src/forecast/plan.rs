@@ -171,7 +171,11 @@ pub struct PlanHour {
     pub electronics: Watts,
     /// What may charge.
     pub supply: HourSupply,
-    /// Everything drawn.
+    /// Lost in the battery's resistance because appliances come and go.
+    pub peak_loss: Watts,
+    /// Lost in its cables for the same reason.
+    pub peak_cable_loss: Watts,
+    /// Everything drawn, these losses included.
     pub load: Watts,
     /// Current offered by dc-dc charger, mains charger and other machines.
     pub offered: Amps,
@@ -234,15 +238,20 @@ impl TripPlan {
                     .with_sockets_on_hook_up(supply.sockets_on_hook_up);
                 let temperature =
                     battery_temperature(setup.bank.place, air.mean, air.half_range_k, middle);
+                let conditions = bank.conditions(temperature);
+                let variance_w2 = demand.direct_variance_w2 + demand.mains_variance_w2;
+                let (peak_loss, peak_cable_loss) = bank.peak_losses(&conditions, variance_w2);
                 Some(PlanHour {
                     day,
                     hour_of_day,
                     air: air_temperature(air.mean, air.half_range_k, middle),
-                    conditions: bank.conditions(temperature),
+                    conditions,
                     demand,
                     electronics,
                     supply,
-                    load: demand.total() + electronics,
+                    peak_loss,
+                    peak_cable_loss,
+                    load: demand.total() + electronics + peak_loss + peak_cable_loss,
                     offered: supply.dcdc + supply.hook_up + supply.other,
                 })
             })

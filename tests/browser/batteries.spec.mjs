@@ -81,7 +81,7 @@ test("AGM and LiFePO4 at 5 °C and at 25 °C: each reason stands on the page wit
     [lead, lithium] = both("Lost in charging and resistance");
     assert.ok(lead > lithium, `lost at ${at}: ${lead} Wh, ${lithium} Wh`);
     [lead, lithium] = both("Lowest voltage before");
-    assert.ok(lithium > lead + 0.4, `voltage at ${at}: ${lead} V, ${lithium} V`);
+    assert.ok(lithium > lead + 0.1, `voltage at ${at}: ${lead} V, ${lithium} V`);
     [lead, lithium] = both("Takes no charge below");
     assert.ok(Number.isNaN(lead) && lithium === 0, `no charge below, at ${at}: ${lead}, ${lithium}`);
     [lead, lithium] = both("Its management system draws");
@@ -110,7 +110,7 @@ test("a charger tells its stages and the hours to full, and follows what is type
   const with20 = await toFull();
   assert.ok(with20 > 4 && with20 < 14, `${with20} h`);
   await hookUp.getByLabel("Charging current").fill("40");
-  await eventually("a stronger charger is sooner done", async () => (await toFull()) < with20);
+  await eventually("a stronger charger is sooner done", async () => (await toFull()) > 1 && (await toFull()) < with20);
   await hookUp.getByLabel("For", { exact: true }).fill("1");
   await told.getByText(/In 1\sh it gets to \d+\s%, (still in bulk|in absorption)/).waitFor();
   await hookUp.getByLabel("Charging current").fill("0.5");

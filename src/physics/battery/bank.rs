@@ -3,8 +3,8 @@
 //! State is the charge `q` and the kinetic height difference `d` ([`super::rate`]).
 //!
 //! ```text
-//! discharging at the power P:  (V - I R) I = P        dq = -I dt
-//! charging    with the power P: (V + I R_p) I = P      dq = eta I dt,  I <= I_acc
+//! discharging at the power P:  (V - I (R + R_c)) I = P  dq = -I dt
+//! charging    with the power P: (V + I R_p) I = P       dq = eta I dt,  I <= I_acc
 //! V = (E(q1) - E(q0)) / (q1 - q0)                      mean rested voltage over the step
 //! ```
 //!
@@ -19,6 +19,7 @@
 //! | `q` | charge, 25 degrees Celsius, with age | Ah |
 //! | `E(q)` | energy held | Wh |
 //! | `R`, `R_p` | resistance, polarisation resistance | Ohm |
+//! | `R_c` | cables to the distribution, both ways | Ohm |
 //! | `eta` | charge efficiency | - |
 //! | `g(T)` | share of capacity within reach | - |
 
@@ -52,6 +53,7 @@ pub struct BankPhysics {
     pub curve: OpenCircuit,
     twelves: f64,
     resistance_25c: Ohms,
+    cable: Ohms,
     kinetic: Kinetic,
     dt: Hours,
     cold_charge: bool,
@@ -75,6 +77,7 @@ impl BankPhysics {
             curve: OpenCircuit::new(bank.chemistry, bank.system, capacity),
             twelves,
             resistance_25c: Ohms(per_100ah),
+            cable: bank.cable.max(Ohms::ZERO),
             kinetic: Kinetic::new(capacity, cell.available_frac, cell.recovery_per_h, dt),
             dt,
             cold_charge: bank.chemistry.is_lead() || bank.heated || bank.cold_charge_allowed,
@@ -172,6 +175,15 @@ impl BankPhysics {
         c.resistance * (1.0 + 0.6 * down * down)
     }
 
+    /// What draws that come and go lose in the battery and in its cables, beyond what their mean
+    /// loses: `R var(P) / V^2`, at the middle of the charge. `variance_w2` in square watts.
+    #[must_use]
+    pub fn peak_losses(&self, c: &Conditions, variance_w2: f64) -> (Watts, Watts) {
+        let volts = self.curve.volts(0.5);
+        let square_a2 = variance_w2.max(0.0) / (volts.0 * volts.0);
+        (Watts(self.resistance_at(0.5, c).0 * square_a2), Watts(self.cable.0 * square_a2))
+    }
+
     /// Charge with at most the power `offered` at the terminals for one step.
     #[inline]
     pub fn charge(&self, state: &mut BankState, c: &Conditions, offered: Watts) -> Flow {
@@ -234,7 +246,7 @@ impl BankPhysics {
         let half_step = 0.5 * self.dt.0 / self.capacity.0;
         let mut current = Amps::ZERO;
         if surplus.0 < 0.0 {
-            let resistance = self.resistance_at(before, c);
+            let resistance = self.resistance_at(before, c) + self.cable;
             let reach = ((before - c.empty_frac) * self.capacity.0).max(0.0);
             let middle = self.curve.volts(before + surplus.0 / rest_v.0 * half_step);
             let drawn = current_for(-surplus, middle, resistance).min(Amps(reach / self.dt.0));
@@ -288,7 +300,8 @@ impl BankPhysics {
         let mut current = Amps::ZERO;
         let mut after = before;
         for _ in 0..PASSES {
-            current = current_for(wanted, mean_v, resistance).min(Amps(reach / self.dt.0));
+            current =
+                current_for(wanted, mean_v, resistance + self.cable).min(Amps(reach / self.dt.0));
             let drawn = current.0 * self.dt.0;
             after = before - drawn / self.capacity.0;
             if drawn <= 0.0 {
@@ -306,8 +319,9 @@ impl BankPhysics {
         state.difference_ah = self.kinetic.advance(state.difference_ah, current);
         let volts = mean_v - current * resistance;
         let mut flow = Flow {
-            given: volts * current * self.dt,
+            given: (volts - current * self.cable) * current * self.dt,
             lost_resistance: current * resistance * current * self.dt,
+            lost_cable: current * self.cable * current * self.dt,
             stored,
             current: -current,
             volts,

@@ -44,18 +44,20 @@ impl BankState {
     }
 }
 
-/// What one step moved. Energies at the terminals unless said otherwise; none is negative except
+/// What one step moved. Energies at the distribution unless said otherwise; none is negative except
 /// `stored`.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Flow {
-    /// Taken in at the terminals.
+    /// Taken in.
     pub taken: WattHours,
-    /// Given out at the terminals.
+    /// Given out, behind the cables.
     pub given: WattHours,
     /// Lost to charge efficiency.
     pub lost_charging: WattHours,
     /// Lost in resistance and polarisation.
     pub lost_resistance: WattHours,
+    /// Lost in the cables between the bank and the distribution.
+    pub lost_cable: WattHours,
     /// Lost by self-discharge.
     pub lost_self: WattHours,
     /// Change of the energy held.
@@ -74,6 +76,7 @@ impl Flow {
             - self.given
             - self.lost_charging
             - self.lost_resistance
+            - self.lost_cable
             - self.lost_self
             - self.stored
     }

@@ -33,6 +33,7 @@ pub fn average_day(facts: &Facts<'_>) -> FlowChart {
     part(FlowKind::Loss, t("flow-charging-cable"), ledger.charging_cable / days);
     part(FlowKind::Loss, t("flow-charging"), ledger.charge_loss / days);
     part(FlowKind::Loss, t("flow-resistance"), ledger.resistance_loss / days);
+    part(FlowKind::Loss, t("flow-cables"), ledger.cable_loss / days);
     part(FlowKind::Loss, t("flow-self-discharge"), ledger.self_discharge / days);
     part(FlowKind::Loss, t("flow-conversion"), ledger.conversion / days);
     part(FlowKind::Loss, t("drawer-inverter-idle"), ledger.inverter_idle / days);

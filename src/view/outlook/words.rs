@@ -123,7 +123,10 @@ fn balance(facts: &Facts<'_>) -> Vec<(String, WattHours)> {
         (t("balance-electronics"), -(ledger.electronics + ledger.battery_heating)),
         (
             t("balance-battery-losses"),
-            -(ledger.charge_loss + ledger.resistance_loss + ledger.self_discharge),
+            -(ledger.charge_loss
+                + ledger.resistance_loss
+                + ledger.cable_loss
+                + ledger.self_discharge),
         ),
         (t("balance-stored"), ledger.stored),
         (t("balance-unused-sun"), ledger.unused_sun),

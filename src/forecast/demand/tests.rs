@@ -1,0 +1,141 @@
+//! Energy a day and draw by hour.
+
+use super::*;
+use crate::model::Draw;
+use crate::units::{Amps, Litres, LitresPerMinute, MilliAmpHours, Volts};
+
+const AIR: [Celsius; 24] = [Celsius(25.0); 24];
+
+fn load(watts: f64, usage: Usage) -> Load {
+    Load { draw: Draw::Power { watts: Watts(watts) }, usage, ..Load::default() }
+}
+
+fn wh(load: &Load) -> f64 {
+    energy_per_day(load, &AIR).0
+}
+
+#[test]
+fn facts_of_the_trade() {
+    // Common practice, no source: each of these is quoted wherever campers count.
+    let radio = load(7.2, Usage::Daily { minutes: 120.0 });
+    assert!((wh(&radio) - 14.4).abs() < 1e-9);
+    let standby = Load {
+        draw: Draw::Current { amps: Amps(0.26), volts: Volts(12.0) },
+        usage: Usage::AlwaysOn,
+        ..Load::default()
+    };
+    assert!(wh(&standby) > 70.0 && wh(&standby) < 80.0);
+    let mover = |minutes| Load {
+        draw: Draw::Current { amps: Amps(19.0), volts: Volts(12.0) },
+        usage: Usage::Daily { minutes },
+        ..Load::default()
+    };
+    assert!((wh(&mover(5.0)) - 19.0).abs() < 1e-9);
+    assert!((wh(&mover(15.0)) - 57.0).abs() < 1e-9);
+}
+
+#[test]
+fn a_tank_aboard_is_pumped_twice() {
+    let pump = |pumped_twice| {
+        load(
+            60.0,
+            Usage::Litres {
+                litres_per_day: Litres(20.0),
+                flow: LitresPerMinute(10.0),
+                pumped_twice,
+            },
+        )
+    };
+    assert!((wh(&pump(false)) - 2.0).abs() < 1e-9);
+    assert!((wh(&pump(true)) - 4.0).abs() < 1e-9);
+}
+
+#[test]
+fn a_phone_charge_is_its_cell_over_its_charger() {
+    // 5000 mAh at 3.85 V and 0.8: 24 Wh (trade figure).
+    let phone = load(
+        10.0,
+        Usage::Charges {
+            every_days: 1.0,
+            cell: MilliAmpHours(5000.0),
+            cell_volts: Volts(3.85),
+            charger_frac: 0.8,
+        },
+    );
+    assert!((wh(&phone) - 24.06).abs() < 0.01);
+}
+
+#[test]
+fn uses_duty_and_energy() {
+    assert!((wh(&load(100.0, Usage::Uses { per_day: 6.0, seconds: 30.0 })) - 5.0).abs() < 1e-9);
+    let fixed = Usage::Duty { cycle: DutyCycle::Fixed { frac: 0.5 } };
+    assert!((wh(&load(40.0, fixed)) - 480.0).abs() < 1e-9);
+    // 45 W fridge at 25 degrees Celsius and duty 0.32: 346 Wh, not 45 x 24 (trade figure).
+    let fridge = Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c: 0.32 } };
+    assert!((wh(&load(45.0, fridge)) - 345.6).abs() < 0.1);
+    let hot = energy_per_day(&load(45.0, fridge), &[Celsius(35.0); 24]).0;
+    assert!((hot - 594.0).abs() < 1.0, "{hot}");
+    assert!((wh(&load(0.0, Usage::Energy { per_day: WattHours(120.0) })) - 120.0).abs() < 1e-9);
+}
+
+#[test]
+fn the_window_moves_energy_but_keeps_it() {
+    let mut lamp = load(5.0, Usage::Daily { minutes: 240.0 });
+    lamp.window = Window::EVENING;
+    let day = LoadDay::of(&lamp, &AIR);
+    assert!((wh(&lamp) - 20.0).abs() < 1e-9);
+    assert_eq!(day.hours[12].running, Watts::ZERO);
+    assert!((day.hours[20].running.0 - 4.0).abs() < 1e-9);
+    lamp.usage = Usage::Daily { minutes: 600.0 };
+    assert!(!fits_window(&lamp));
+    assert!((wh(&lamp) - 50.0).abs() < 1e-9);
+}
+
+#[test]
+fn standby_fills_the_time_between_uses() {
+    let mut tv = load(30.0, Usage::Daily { minutes: 180.0 });
+    tv.standby = Watts(1.0);
+    tv.quantity = 2;
+    assert!((wh(&tv) - 2.0 * (90.0 + 21.0)).abs() < 1e-9);
+}
+
+#[test]
+fn the_inverter_left_on_costs_its_idle_draw() {
+    // 40 W idle for 24 h is 960 Wh a day (trade figure).
+    let mut setup = Setup::default();
+    setup.inverter.fitted = true;
+    setup.inverter.idle = Watts(40.0);
+    setup.inverter.switching = InverterSwitching::AllDay;
+    let sum: f64 = day_demand(&setup, &AIR, 1.0).iter().map(|h| h.total().0).sum();
+    assert!((sum - 960.0).abs() < 1e-9);
+    setup.inverter.switching = InverterSwitching::WhenUsed;
+    let sum: f64 = day_demand(&setup, &AIR, 1.0).iter().map(|h| h.total().0).sum();
+    assert_eq!(sum, 0.0);
+}
+
+#[test]
+fn a_short_heavy_load_pays_its_losses_at_running_power() {
+    let mut setup = Setup::default();
+    setup.inverter.fitted = true;
+    setup.inverter.continuous = Watts(2000.0);
+    setup.inverter.idle = Watts(20.0);
+    setup.inverter.full_load_frac = 0.88;
+    let mut kettle = load(2000.0, Usage::Daily { minutes: 3.0 });
+    kettle.feed = Feed::Inverter;
+    setup.loads.push(kettle);
+    let sum: f64 = day_demand(&setup, &AIR, 1.0).iter().map(|h| h.total().0).sum();
+    assert!((sum - 100.0 / 0.88).abs() < 0.01, "{sum}");
+}
+
+#[test]
+fn hook_up_carries_the_sockets() {
+    let demand = HourDemand {
+        direct: Watts(10.0),
+        mains: Watts(100.0),
+        conversion: Watts(8.0),
+        inverter_idle: Watts(20.0),
+        ..HourDemand::default()
+    };
+    assert_eq!(demand.with_sockets_on_hook_up(1.0).total(), Watts(10.0));
+    assert_eq!(demand.with_sockets_on_hook_up(0.5).total(), Watts(74.0));
+}

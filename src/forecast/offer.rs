@@ -1,0 +1,90 @@
+//! What the sources offer to the battery circuit in one step of the trip.
+
+use super::plan::PlanHour;
+use super::supply::Relay;
+use crate::physics::battery::{BankPhysics, BankState};
+use crate::physics::solar::panel::HourYield;
+use crate::units::{Amps, Volts, Watts};
+
+/// Power offered in a step, at the terminals.
+#[derive(Clone, Copy, Default)]
+pub(super) struct Offer {
+    pub(super) sun: Watts,
+    pub(super) driving: Watts,
+    pub(super) hook_up: Watts,
+    pub(super) other: Watts,
+    pub(super) cable_loss: Watts,
+}
+
+impl Offer {
+    pub(super) fn machines(&self) -> Watts {
+        self.driving + self.hook_up + self.other
+    }
+}
+
+/// Voltage of the battery circuit while `surplus` (of current sources) may charge.
+#[inline]
+fn circuit_volts(bank: &BankPhysics, state: &BankState, hour: &PlanHour, sun: HourYield) -> Volts {
+    let rest = bank.curve.volts(state.soc_frac);
+    let surplus = sun.mppt - hour.load + (sun.pwm + hour.offered) * rest;
+    if surplus.0 > 0.0 {
+        bank.charging_volts(state, &hour.conditions, surplus / rest)
+    } else {
+        rest
+    }
+}
+
+/// What a split-charge relay delivers: `I = (V_alt - V + R_p I_load) / (R_loop + R_p)`, the
+/// alternator through its cable against the battery's own polarisation.
+fn relay_offer(
+    relay: &Relay,
+    bank: &BankPhysics,
+    state: &BankState,
+    hour: &PlanHour,
+) -> (Watts, Watts) {
+    let rest = bank.curve.volts(state.soc_frac);
+    if relay.alternator <= rest || relay.share <= 0.0 {
+        return (Watts::ZERO, Watts::ZERO);
+    }
+    let load = hour.load / rest;
+    let most = bank.accepts(state, &hour.conditions);
+    let loop_ohm = relay.loop_resistance.0;
+    let current = if most.0 > 0.0 {
+        let polarisation = (hour.conditions.absorption.0 - rest.0).max(0.02) / most.0;
+        ((relay.alternator.0 - rest.0 + polarisation * load.0) / (loop_ohm + polarisation))
+            .min(most.0 + load.0)
+    } else {
+        load.0
+    };
+    let current = Amps(current.clamp(0.0, relay.limit.0));
+    let at_battery = relay.alternator - current * relay.loop_resistance;
+    let delivered = at_battery.max(rest) * current * relay.share;
+    let lost = current * relay.loop_resistance * current * relay.share;
+    (delivered, lost)
+}
+
+/// What the sources offer in this step.
+#[inline]
+pub(super) fn offer(
+    bank: &BankPhysics,
+    state: &BankState,
+    hour: &PlanHour,
+    sun: HourYield,
+) -> Offer {
+    let supply = &hour.supply;
+    if sun.pwm.0 <= 0.0 && hour.offered.0 <= 0.0 && supply.relay.is_none() {
+        return Offer { sun: sun.mppt, ..Offer::default() };
+    }
+    let volts = circuit_volts(bank, state, hour, sun);
+    let (relay, cable_loss) = supply
+        .relay
+        .as_ref()
+        .map_or((Watts::ZERO, Watts::ZERO), |relay| relay_offer(relay, bank, state, hour));
+    Offer {
+        sun: sun.mppt + sun.pwm * volts,
+        driving: supply.dcdc * volts + relay,
+        hook_up: supply.hook_up * volts,
+        other: supply.other * volts,
+        cable_loss,
+    }
+}
