@@ -222,6 +222,51 @@ fn only_chargers_with_stages_have_a_session() {
     assert_eq!(of(&setup, Charger::Other(0)), None);
 }
 
+/// A smart alternator charges at its full voltage for half the drive (common practice, no source).
+#[test]
+fn a_smart_alternator_brings_half() {
+    let driven = |smart_alternator| {
+        let mut setup = steady(2.0);
+        setup.bank.soc_start_frac = 0.55;
+        setup.trip.nights = 1;
+        setup.trip.arrival_hour = 9;
+        setup.driving = Driving {
+            fitted: true,
+            every: EveryNth(1),
+            charger: DrivingCharger::Relay {
+                alternator: Volts(14.2),
+                cable_length: Metres(6.0),
+                cable_size: SquareMillimetres(10.0),
+                limit: Amps(30.0),
+                smart_alternator,
+            },
+            ..Driving::default()
+        };
+        outlook(&setup, 20.0).course.hours[1].ledger.driving.0
+    };
+    let (always, smart) = (driven(false), driven(true));
+    assert!(always > 150.0);
+    near(smart / always, 0.5, 0.05);
+}
+
+/// Fuel burns by the hour the machine runs, whatever the battery takes of it; wind burns none.
+#[test]
+fn fuel_of_the_stay() {
+    let mut setup = steady(1.0);
+    setup.trip.arrival_hour = 0;
+    setup.trip.nights = 4;
+    setup.other.push(OtherSource { every: EveryNth(2), ..OtherSource::default() });
+    let burnt = |setup: &Setup| outlook(setup, 20.0).course.ledger;
+    // From midnight four nights to 8:00 of the fourth day and two hours: days 1 and 3 of 0 to 3,
+    // day 3 not yet at its 10:00. Two hours of 0.4 L.
+    let ledger = burnt(&setup);
+    near(ledger.fuel.0, 0.8, 1e-9);
+    assert!(ledger.unused_other.0 > 10.0 * ledger.other.0, "{ledger:?}");
+    setup.other[0].kind = OtherSourceKind::Wind;
+    setup.other[0].fuel_per_hour = nightbank::units::Litres(0.0);
+    assert_eq!(burnt(&setup).fuel.0, 0.0);
+}
+
 /// With mains appliances on the hook-up, nothing behind the inverter pulls the battery down.
 #[test]
 fn nothing_cuts_out_while_the_hook_up_feeds_the_sockets() {

@@ -106,6 +106,32 @@ fn a_small_load_on_a_small_inverter() {
     assert!((ratio - 5.0 / 3.0).abs() < 0.15, "{ratio}");
 }
 
+/// By hand: 10 W of no-load draw, 2 W asleep, two hours of use: left on 240 Wh a day, on only while
+/// used 20 Wh, power-save 20 + 22 x 2 = 64 Wh.
+#[test]
+fn the_three_ways_of_switching() {
+    use nightbank::forecast::demand::day_demand;
+    use nightbank::model::{Draw, Feed, Load, Setup, Usage};
+    use nightbank::units::Celsius;
+    let idle = |switching| {
+        let mut setup = Setup {
+            inverter: Inverter { switching, ..unit(1000.0, 10.0, 0.9) },
+            ..Setup::default()
+        };
+        setup.loads.push(Load {
+            draw: Draw::Power { watts: Watts(60.0) },
+            feed: Feed::Inverter,
+            usage: Usage::Daily { minutes: 120.0 },
+            ..Load::default()
+        });
+        let day = day_demand(&setup, &[Celsius(20.0); 24], 1.0);
+        day.iter().map(|hour| hour.inverter_idle.0).sum::<f64>()
+    };
+    assert!((idle(InverterSwitching::AllDay) - 240.0).abs() < 1e-9);
+    assert!((idle(InverterSwitching::WhenUsed) - 20.0).abs() < 1e-9);
+    assert!((idle(InverterSwitching::PowerSave { asleep: Watts(2.0) }) - 64.0).abs() < 1e-9);
+}
+
 /// Where the stated idle draw alone costs more than the stated efficiency allows, the efficiency
 /// can never come out better than idle draw permits, and the conflict can be told.
 #[test]

@@ -158,6 +158,9 @@ test("parked: more that stays on empties the battery sooner", async (t) => {
   const at1W = await days();
   await draw.fill("3");
   await eventually("fewer days", async () => (await days()) < at1W / 2);
+  // Freezing points of lead, from memory: full about -55 degrees, half charged -23; the half lies higher in the cold.
+  await parked.getByLabel("Charged to").fill("50");
+  await parked.getByText(/Charged as above, this battery freezes at [-−]23\s°C/).waitFor();
 });
 
 for (const width of [320, 360, 1280]) {

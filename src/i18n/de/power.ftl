@@ -189,6 +189,6 @@ parked-days = { $days_n ->
    *[other] { $days } Tagen
 }
 parked-years = mehr als zwei Jahren
-parked-freezes = Bis zum niedrigsten erlaubten Stand entladen, gefriert diese Batterie bei { $at }.
+parked-freezes = So geladen wie oben gefriert diese Batterie bei { $first }; bis zum niedrigsten erlaubten Stand entladen, bei { $at }.
 parked-frost = Ist es kälter, kann sie platzen: Halte sie geladen oder nimm sie vor dem Frost heraus. Lade nie eine gefrorene Batterie.
 parked-lithium = Lithium lagert am besten teilgeladen und abgeklemmt, so wie es der Hersteller angibt, und darf unter 0 °C nicht geladen werden.

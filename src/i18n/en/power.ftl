@@ -189,6 +189,6 @@ parked-days = { $days_n ->
    *[other] { $days } days
 }
 parked-years = more than two years
-parked-freezes = Down to the lowest allowed, this battery freezes at { $at }.
+parked-freezes = Charged as above, this battery freezes at { $first }; down to the lowest allowed, at { $at }.
 parked-frost = Colder than that it can burst: keep it charged, or take it out before the frost. Never charge a frozen battery.
 parked-lithium = Lithium is best stored partly charged and disconnected, as its maker says, and must not be charged below 0 °C.

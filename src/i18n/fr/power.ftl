@@ -189,6 +189,6 @@ parked-days = { $days_n ->
    *[other] { $days } jours
 }
 parked-years = plus de deux ans
-parked-freezes = Au minimum autorisé, cette batterie gèle à { $at }.
+parked-freezes = Chargée comme indiqué, cette batterie gèle à { $first } ; au minimum autorisé, à { $at }.
 parked-frost = En dessous, elle peut éclater : gardez-la chargée, ou retirez-la avant le gel. Ne chargez jamais une batterie gelée.
 parked-lithium = Une batterie lithium se stocke de préférence partiellement chargée et débranchée, comme le dit son fabricant, et ne doit pas être chargée sous 0 °C.

@@ -189,6 +189,6 @@ parked-days = { $days_n ->
    *[other] { $days } dagen
 }
 parked-years = meer dan twee jaar
-parked-freezes = Op het laagste toegestane niveau bevriest deze accu bij { $at }.
+parked-freezes = Geladen zoals hierboven bevriest deze accu bij { $first }; op het laagste toegestane niveau bij { $at }.
 parked-frost = Is het nog kouder, dan kan hij barsten: houd hem geladen of haal hem er vóór de vorst uit. Laad nooit een bevroren accu.
 parked-lithium = Lithium bewaar je het best deels geladen en losgekoppeld, zoals de fabrikant aangeeft; onder 0 °C mag het niet worden geladen.

@@ -22,6 +22,8 @@ pub struct Parked {
     pub until_empty: Hours,
     /// Draw and self-discharge together.
     pub drain: Amps,
+    /// Lead-acid only: the electrolyte freezes at this temperature as it is charged at first.
+    pub freezes_at_first: Option<Celsius>,
     /// Lead-acid only: the electrolyte freezes at this temperature when the minimum is reached.
     pub freezes_at_low: Option<Celsius>,
 }
@@ -36,10 +38,12 @@ pub fn parked(bank: &BankPhysics, soc_frac: f64, standing: Watts, at: Celsius) -
         let charge = bank.capacity * (soc_frac - floor).max(0.0);
         if drain.0 > 0.0 { charge / drain } else { Hours(f64::INFINITY) }
     };
+    let freezes_at = |soc_frac| bank.chemistry.is_lead().then(|| lead_freezes_at(soc_frac));
     Parked {
         until_low: until(conditions.low_frac),
         until_empty: until(conditions.empty_frac),
         drain,
-        freezes_at_low: bank.chemistry.is_lead().then(|| lead_freezes_at(conditions.low_frac)),
+        freezes_at_first: freezes_at(soc_frac),
+        freezes_at_low: freezes_at(conditions.low_frac),
     }
 }

@@ -87,11 +87,11 @@ fn figures(result: &Parked) -> AnyView {
 }
 
 fn frost(result: &Parked, air: Celsius) -> AnyView {
-    let Some(freezes_at) = result.freezes_at_low else {
+    let (Some(first), Some(freezes_at)) = (result.freezes_at_first, result.freezes_at_low) else {
         return view! { <p class="field-hint">{t("parked-lithium")}</p> }.into_any();
     };
-    let at = celsius(freezes_at);
-    let text = t_args("parked-freezes", &[("at", Arg::Text(&at))]);
+    let (first, at) = (celsius(first), celsius(freezes_at));
+    let text = t_args("parked-freezes", &[("first", Arg::Text(&first)), ("at", Arg::Text(&at))]);
     let danger = air.0 <= freezes_at.0;
     view! {
         <p class=if danger { "notice" } else { "field-hint" }>
