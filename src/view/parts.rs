@@ -134,18 +134,19 @@ fn split_decide(what: Decide) -> Split {
     })
 }
 
-enum More {
-    All(Setups),
-    Paper(Setups, Outcome),
+/// Everything under "More", or the page to print where there is an outcome.
+struct More {
+    setups: Setups,
+    paper: Option<Outcome>,
 }
 
 #[wasm_split(more, fallible, preload(fetch_more))]
 fn split_more(what: More) -> Split {
     lang::add_english(ENGLISH_LOOK);
     lang::add_english(ENGLISH_REST);
-    Ok(match what {
-        More::All(setups) => more::view(setups),
-        More::Paper(setups, outcome) => share::paper(setups, outcome),
+    Ok(match what.paper {
+        None => more::view(what.setups),
+        Some(outcome) => share::paper(what.setups, outcome),
     })
 }
 
@@ -374,7 +375,7 @@ impl Parts {
     /// The part "More".
     #[must_use]
     pub fn more(self, setups: Setups) -> AnyView {
-        self.show(Part::More, move || now(split_more(More::All(setups))))
+        self.show(Part::More, move || now(split_more(More { setups, paper: None })))
     }
 
     /// The answer on paper; nothing where the part is not here yet, as paper does not wait.
@@ -383,6 +384,6 @@ impl Parts {
         if untrack(|| self.ready(Part::More)) != State::Here {
             return ().into_any();
         }
-        now(split_more(More::Paper(setups, outcome)))
+        now(split_more(More { setups, paper: Some(outcome) }))
     }
 }
