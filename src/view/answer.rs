@@ -3,6 +3,7 @@
 //! [`AnswerView`] is all this file knows of the calculation: figures and words ready to be shown.
 
 use super::chart::FlowChart;
+use super::focus;
 use super::lang::{number, percent, t, t_args};
 use super::state::{AppState, Tab};
 use super::widgets::{DataTable, LanternNight, Term, lantern, lantern_row, tip};
@@ -78,6 +79,9 @@ fn low_words(answer: &AnswerView) -> String {
     }
 }
 
+/// Id of the whole answer, where the focus goes that leads to it.
+pub const ANSWER_ID: &str = "answer";
+
 /// One line that stays in sight while editing; leads to the whole answer.
 #[must_use]
 pub fn glance(app: AppState, answer: Answer) -> AnyView {
@@ -97,7 +101,10 @@ pub fn glance(app: AppState, answer: Answer) -> AnyView {
                         <button
                             type="button"
                             class="glance-button"
-                            on:click=move |_| app.go(Tab::Nights)
+                            on:click=move |_| {
+                                app.go(Tab::Nights);
+                                focus::to_new(ANSWER_ID);
+                            }
                         >
                             <span class="glance-figure">{figure(&answer)}</span> " "
                             <span class="glance-word">
@@ -119,12 +126,12 @@ pub fn glance(app: AppState, answer: Answer) -> AnyView {
 #[must_use]
 pub fn summary(answer: Answer, course: AnyView) -> AnyView {
     view! {
-        <section class="answer" aria-label=t("answer-name")>
+        <section class="answer" id=ANSWER_ID tabindex="-1" aria-label=t("answer-name")>
             {move || match answer.get() {
                 None => view! { <p class="answer-none">{t("answer-none")}</p> }.into_any(),
                 Some(answer) => headline(answer),
             }}
-            {course} {spoken(answer)}
+            {course}
         </section>
     }
     .into_any()
@@ -163,8 +170,10 @@ fn headline(answer: AnswerView) -> AnyView {
     .into_any()
 }
 
-/// Says the new answer to a screen reader once typing has paused.
-fn spoken(answer: Answer) -> AnyView {
+/// Says the new answer to a screen reader once typing has paused. Stands beside whatever is shown: what is
+/// hidden is not read out.
+#[must_use]
+pub fn spoken(answer: Answer) -> AnyView {
     let said = RwSignal::new(String::new());
     let waiting: StoredValue<Option<TimeoutHandle>> = StoredValue::new(None);
     Effect::new(move |first: Option<()>| {

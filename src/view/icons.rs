@@ -63,7 +63,9 @@ impl Icon {
             Self::Power => "M3 8h16v9H3zM19 11h2v3h-2M7 12.5h4M9 10.5v4M14 12.5h2",
             Self::Trip => "M12 5 3 19h18zM12 5l-1.5-2M12 5l1.5-2M12 12l-3 7M12 12l3 7",
             Self::Change => "M4 7h9M17 7h3M15 4.5v5M4 17h3M11 17h9M9 14.5v5",
-            Self::More => "M5 12h.01M12 12h.01M19 12h.01",
+            Self::More => {
+                "M6 12a1 1 0 1 1-2 0a1 1 0 1 1 2 0M13 12a1 1 0 1 1-2 0a1 1 0 1 1 2 0M20 12a1 1 0 1 1-2 0a1 1 0 1 1 2 0"
+            }
             Self::Add => "M12 5v14M5 12h14",
             Self::Less => "M5 12h14",
             Self::Delete => "M4 7h16M9 7V4h6v3M6 7l1 13h10l1-13M10 11v5M14 11v5",

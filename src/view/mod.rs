@@ -8,6 +8,7 @@
 pub mod answer;
 pub mod change;
 pub mod chart;
+pub mod focus;
 pub mod icons;
 pub mod lang;
 pub mod lens;

@@ -2,6 +2,7 @@
 
 use super::answer::{self, Answer};
 use super::change::Deciding;
+use super::focus;
 use super::icons::{Icon, icon};
 use super::lang::t;
 use super::needs::{self, Needs};
@@ -39,6 +40,7 @@ pub fn app(keeper: Option<&'static Keeper>) -> AnyView {
     let needs = needs::follow(app, calculation);
     let parts = Parts::new(setups, calculation, keeper);
     fetch_the_rest(parts);
+    focus::keep();
     let starting = AppState::starting_lang();
     if starting != Lang::En {
         app.choose_lang(starting);
@@ -77,7 +79,9 @@ fn page(of: Page) -> AnyView {
     let main: NodeRef<Main> = NodeRef::new();
     // A link would put "#main" where the address carries a shared setup.
     let skip = move |_| {
-        if let Some(main) = main.get_untracked() {
+        if app.tab.get_untracked() == Tab::Nights {
+            focus::to(answer::ANSWER_ID);
+        } else if let Some(main) = main.get_untracked() {
             // Fails only for an element that is gone.
             let _ = main.focus();
         }
@@ -117,6 +121,7 @@ fn page(of: Page) -> AnyView {
                 }}
             </main>
             {sheet(starting, t("start-title"), move || parts.start(app, starting))}
+            {answer::spoken(answer)}
             {toasts(app)}
             {share::print_page(setups, Outcome { app, calculation }, parts)}
         </div>

@@ -1,7 +1,10 @@
 //! A start of one's own: what one travels in, what battery and solar, where and when.
 
+use super::answer::ANSWER_ID;
+use super::focus;
 use super::lang::{key, t};
 use super::lens::Lens;
+use super::loads::LOADS_TITLE_ID;
 use super::state::{AppState, Tab};
 use super::trip::{date_fields, place};
 use super::widgets::{NumberField, Sheet, Term, button, choice_row, quiet_button, radios};
@@ -36,12 +39,14 @@ pub fn questions(app: AppState, sheet: Sheet) -> AnyView {
             *setup = start_setup(&start);
             setup.trip.day = day;
         });
+        focus::to_new(ANSWER_ID);
     };
     let blank = move || {
         let trip = form.setup.with_untracked(|setup| setup.trip.clone());
         sheet.close();
         app.go(Tab::Loads);
         app.edit_with_undo(t("toast-cleared"), |setup| *setup = Setup { trip, ..Setup::default() });
+        focus::to_new(LOADS_TITLE_ID);
     };
     let here = move || {
         let name = form.setup.with(|setup| setup.trip.place.name.clone());

@@ -238,15 +238,23 @@ impl AppState {
         });
         let serial = serial.unwrap_or(0);
         self.toast.try_set(Some(Toast { text, undo, serial }));
-        set_timeout(
-            move || {
-                let current = self.toast.try_get_untracked().flatten();
-                if current.is_some_and(|toast| toast.serial == serial) {
-                    self.toast.try_set(None);
-                }
-            },
-            Duration::from_millis(TOAST_MS),
-        );
+        self.put_away_later(serial);
+    }
+
+    /// Takes the message away in time, but not while someone is about to use it.
+    fn put_away_later(self, serial: u32) {
+        let put_away = move || {
+            let current = self.toast.try_get_untracked().flatten();
+            if current.is_none_or(|toast| toast.serial != serial) {
+                return;
+            }
+            if super::focus::first(".toast:hover, .toast:focus-within").is_some() {
+                self.put_away_later(serial);
+            } else {
+                self.toast.try_set(None);
+            }
+        };
+        set_timeout(put_away, Duration::from_millis(TOAST_MS));
     }
 
     /// Shows another part of the page, from its top.

@@ -240,7 +240,7 @@ fn card(app: AppState, setup: &Setup, aim: &SizingAim, name: String, choice: Cho
             *setup = sized(setup, choice.chemistry, choice.battery, choice.solar);
             setup.trip.nights = setup.trip.nights.max(wanted);
         });
-        super::focus("buy-title");
+        crate::view::focus::to("buy-title");
     };
     let longer = (usize::from(setup.trip.nights) < aim.nights)
         .then(|| view! { <p><small>{t_args("way-longer", &[("n", n)])}</small></p> });

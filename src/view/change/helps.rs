@@ -194,7 +194,7 @@ fn row(app: AppState, found: &Found, help: &Help, most: f64) -> AnyView {
     let apply = move || {
         let told = t_args("toast-applied", &[("change", Arg::Text(&told))]);
         app.edit_with_undo(told, |setup| *setup = change.apply(setup));
-        super::focus("helps-title");
+        crate::view::focus::to("helps-title");
     };
     view! {
         <li class="help">

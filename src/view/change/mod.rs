@@ -13,6 +13,7 @@ pub mod words;
 pub mod work;
 pub mod year;
 
+use super::focus;
 use super::icons::Icon;
 use super::lang::{key, t};
 use super::outlook::Calculation;
@@ -20,7 +21,6 @@ use super::state::{AppState, Tab};
 use super::tools::{self, inverter, measure, on_site, wiring};
 use super::widgets::quiet_button;
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
 
 /// A part of "Change".
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -131,7 +131,7 @@ impl Deciding {
     pub fn show(self, app: AppState, part: Part) {
         self.part.try_set(part);
         app.go(Tab::Change);
-        focus("change-title");
+        focus::to("change-title");
     }
 }
 
@@ -200,13 +200,4 @@ fn tool_head(app: AppState, deciding: Deciding) -> AnyView {
         </div>
     }
     .into_any()
-}
-
-/// Moves the focus to the element with this id, where what had it is about to go.
-pub fn focus(id: &str) {
-    let element = document().get_element_by_id(id);
-    if let Some(element) = element.and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok()) {
-        // Fails only for an element that cannot take the focus; then it stays where it is.
-        let _ = element.focus();
-    }
 }

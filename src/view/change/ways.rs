@@ -196,7 +196,7 @@ fn card(app: AppState, found: &Found, way: &Way) -> AnyView {
             *setup = crate::advice::ways::apply_all(setup, &steps_to_make);
             setup.trip.nights = setup.trip.nights.max(wanted);
         });
-        super::focus("ways-title");
+        crate::view::focus::to("ways-title");
     };
     let longer = (usize::from(found.setup.trip.nights) < aim.nights).then(|| {
         let n = Arg::Count(count(aim.nights));

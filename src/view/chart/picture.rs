@@ -128,6 +128,7 @@ impl Picture {
                         node_ref=node
                         role="img"
                         aria-label=move || summary.get()
+                        aria-hidden=move || summary.with(String::is_empty).then_some("true")
                         on:pointerdown=move |event| press(event)
                         on:pointermove=move |event| follow(event)
                     ></canvas>

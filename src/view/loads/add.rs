@@ -1,10 +1,12 @@
 //! Adding an appliance: from the catalogue in two taps, or a blank one.
 
+use super::row::button_id;
 use super::words::group_name;
 use crate::i18n::Arg;
 use crate::model::catalogue::{Appliance, search};
 use crate::model::limits::MAX_LOADS;
 use crate::model::{Feed, Group, Load};
+use crate::view::focus;
 use crate::view::icons::{Icon, icon};
 use crate::view::lang::{number, t, t_args};
 use crate::view::state::AppState;
@@ -26,6 +28,7 @@ pub(super) fn view(app: AppState, sheet: Sheet, open: RwSignal<Option<u32>>) -> 
         if let Some(added) = add(app, |fresh| Load { id: fresh, ..Load::default() }) {
             open.try_set(Some(added));
             sheet.close();
+            focus::to_new(button_id(added));
         }
     };
     view! {

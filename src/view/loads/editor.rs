@@ -1,5 +1,6 @@
 //! Everything about one appliance, edited in place.
 
+use super::row::button_id;
 use super::words::{LEARNED, group_name, learned_name, load_name, usual_name};
 use super::{draw, usage, window};
 use crate::i18n::Arg;
@@ -7,6 +8,7 @@ use crate::model::catalogue::{self, appliance};
 use crate::model::limits::{CUT_OUT_V, FRAC, MAX_LOADS, QUANTITY, STANDBY_W, SURGE_FACTOR};
 use crate::model::{CutOut, Feed, Group, Load};
 use crate::units::{Volts, Watts};
+use crate::view::focus;
 use crate::view::icons::Icon;
 use crate::view::lang::{t, t_args};
 use crate::view::lens::Lens;
@@ -16,6 +18,7 @@ use crate::view::widgets::{
     text_field, toggle,
 };
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
 
 const FEEDS: [Feed; 2] = [Feed::Dc, Feed::Inverter];
 
@@ -220,6 +223,20 @@ fn inverter_notice(app: AppState, id: u32) -> AnyView {
     .into_any()
 }
 
+/// Id of what the focus goes to when the row of this load goes: the row after it, else the one before.
+fn beside(id: u32) -> String {
+    let Ok(rows) = document().query_selector_all(".load-button") else {
+        return String::new();
+    };
+    let ids: Vec<String> = (0..rows.length())
+        .filter_map(|at| rows.get(at)?.dyn_into::<web_sys::Element>().ok())
+        .map(|row| row.id())
+        .collect();
+    let at = ids.iter().position(|row| *row == button_id(id)).unwrap_or(0);
+    let before = at.checked_sub(1).and_then(|before| ids.get(before));
+    ids.get(at + 1).or(before).cloned().unwrap_or_default()
+}
+
 /// Duplicate, delete, done.
 fn deeds(app: AppState, open: RwSignal<Option<u32>>, id: u32) -> AnyView {
     let duplicate = move || {
@@ -239,6 +256,7 @@ fn deeds(app: AppState, open: RwSignal<Option<u32>>, id: u32) -> AnyView {
         match copy.get_untracked() {
             Some(copy) => {
                 open.try_set(Some(copy));
+                focus::to_new(button_id(copy));
             }
             None => {
                 let most = Arg::Count(MAX_LOADS as i32);
@@ -250,6 +268,7 @@ fn deeds(app: AppState, open: RwSignal<Option<u32>>, id: u32) -> AnyView {
         let name = app.setup.with_untracked(|setup| {
             setup.loads.iter().find(|load| load.id == id).map(load_name).unwrap_or_default()
         });
+        focus::to(&beside(id));
         open.try_set(None);
         let told = t_args("load-deleted", &[("name", Arg::Text(&name))]);
         app.edit_with_undo(told, |setup| setup.loads.retain(|load| load.id != id));
@@ -260,6 +279,7 @@ fn deeds(app: AppState, open: RwSignal<Option<u32>>, id: u32) -> AnyView {
                 Some(Icon::Done),
                 t("load-done"),
                 move || {
+                    focus::to(&button_id(id));
                     open.try_set(None);
                 },
             )}

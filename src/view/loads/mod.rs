@@ -30,6 +30,9 @@ enum Line {
     Row(u32),
 }
 
+/// Id of the heading of this part.
+pub const LOADS_TITLE_ID: &str = "loads-title";
+
 /// The part "Loads".
 #[must_use]
 pub fn view(app: AppState, needs: Memo<Needs>) -> AnyView {
@@ -39,7 +42,7 @@ pub fn view(app: AppState, needs: Memo<Needs>) -> AnyView {
     let full = Memo::new(move |_| app.setup.with(|setup| setup.loads.len() >= MAX_LOADS));
     view! {
         <div class="section-head">
-            <h1>{t("loads-title")}</h1>
+            <h1 id=LOADS_TITLE_ID tabindex="-1">{t("loads-title")}</h1>
             <span class="section-figure">
                 {move || watt_hours_a_day(needs.with(|needs| needs.total))}
             </span>

@@ -18,6 +18,11 @@ struct Face {
     enabled: bool,
 }
 
+/// Id in the page of the button that opens the row of a load.
+pub(super) fn button_id(id: u32) -> String {
+    format!("row-{id}")
+}
+
 /// The row of the load with this id; `open` holds the id of the row being edited.
 pub(super) fn view(
     app: AppState,
@@ -52,6 +57,7 @@ pub(super) fn view(
                 <button
                     type="button"
                     class="load-button"
+                    id=button_id(id)
                     aria-expanded=move || if is_open.get() { "true" } else { "false" }
                     aria-controls=controls
                     on:click=press

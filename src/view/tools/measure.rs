@@ -8,7 +8,7 @@ mod unknown;
 pub use readings::Readings;
 pub use unknown::in_the_outlook;
 
-use crate::view::change::focus;
+use crate::view::focus;
 use crate::view::lang::{key, t};
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
@@ -136,5 +136,5 @@ pub fn view(app: AppState, calculation: Calculation, bench: Bench) -> AnyView {
 }
 
 fn to_result() {
-    focus("measured-title");
+    focus::to("measured-title");
 }

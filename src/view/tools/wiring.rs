@@ -172,7 +172,7 @@ fn proposal(app: AppState, setup: &Setup, name: String, run: CableRun) -> AnyVie
     let take = move || {
         let own = own.clone();
         app.edit_with_undo(told.clone(), |setup| setup.cables.push(own));
-        crate::view::change::focus("runs-title");
+        crate::view::focus::to("runs-title");
     };
     view! {
         <li class="run-proposed">

@@ -8,6 +8,7 @@ use crate::model::places::coordinates::{self, CoordinateError};
 use crate::model::places::{nearest, search};
 use crate::model::{Place, Setup};
 use crate::units::{Degrees, Metres};
+use crate::view::focus;
 use crate::view::icons::{Icon, icon};
 use crate::view::lang::{number, quantity, t, t_args};
 use crate::view::lens::Lens;
@@ -74,6 +75,12 @@ pub fn finder(app: AppState) -> AnyView {
     let faulty = move || matches!(found.get(), Found::Fault(_));
     let id = fresh_id("place");
     let note = format!("{id}-n");
+    let field = id.clone();
+    let choose = move |place: Place| {
+        // The list that was pressed goes.
+        focus::to(&field);
+        take(place);
+    };
     view! {
         <div class="field" class:field-faulty=faulty>
             <div class="field-head"><label for=id.clone()>{t("place-search")}</label></div>
@@ -114,7 +121,7 @@ pub fn finder(app: AppState) -> AnyView {
             {move || match found.get() {
                 Found::Places(places) => {
                     let rows: Vec<AnyView> =
-                        places.into_iter().map(|place| choice(place, take)).collect();
+                        places.into_iter().map(|place| choice(place, choose.clone())).collect();
                     view! { <ul class="find-list">{rows}</ul> }.into_any()
                 }
                 _ => ().into_any(),
@@ -128,7 +135,7 @@ pub fn finder(app: AppState) -> AnyView {
     .into_any()
 }
 
-fn choice(place: Place, take: impl Fn(Place) + Copy + 'static) -> AnyView {
+fn choice(place: Place, take: impl Fn(Place) + 'static) -> AnyView {
     let name = place.name.clone();
     let figures = position(&place);
     view! {

@@ -4,6 +4,8 @@ use super::buttons::icon_button;
 use super::fresh_id;
 use crate::view::icons::Icon;
 use crate::view::lang::t;
+use crate::view::share::Setups;
+use crate::view::state::AppState;
 use leptos::html::Dialog;
 use leptos::prelude::*;
 
@@ -51,6 +53,7 @@ fn boxed(sheet: Sheet, title: String, inside: Box<dyn Fn() -> AnyView + Send + S
     let node: NodeRef<Dialog> = NodeRef::new();
     let title_id = fresh_id("sheet");
     let labelled = title_id.clone();
+    let setups = use_context::<Setups>();
     Effect::new(move |_| {
         let open = sheet.is_open();
         let Some(dialog) = node.get() else { return };
@@ -82,9 +85,16 @@ fn boxed(sheet: Sheet, title: String, inside: Box<dyn Fn() -> AnyView + Send + S
                     <h2 id=title_id>{title}</h2>
                     {icon_button(Icon::Close, t("sheet-close"), move || sheet.close())}
                 </header>
+                {setups.map(|setups| told_here(setups.app, sheet))}
                 {move || sheet.is_open().then(&inside)}
             </div>
         </dialog>
     }
     .into_any()
+}
+
+/// Messages, read out: the place where they appear lies behind the sheet, where nothing is.
+fn told_here(app: AppState, sheet: Sheet) -> AnyView {
+    let words = move || app.toast.get().filter(|_| sheet.is_open()).map(|toast| toast.text);
+    view! { <p class="unseen" role="status">{words}</p> }.into_any()
 }

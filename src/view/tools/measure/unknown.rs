@@ -180,7 +180,7 @@ fn row(bench: Bench, found: &Found, unknown: &Unknown) -> AnyView {
     let label = t_args("unknown-measure-name", &[("name", Arg::Text(&name))]);
     let measure = move || {
         bench.for_load(id);
-        crate::view::change::focus("method-title");
+        crate::view::focus::to("method-title");
     };
     view! {
         <li class="help">

@@ -69,7 +69,7 @@ fn row(app: AppState, setup: &Setup, point: &ReadPoint, foreseen: Option<f64>) -
     let told = t_args("toast-reading-deleted", &[("moment", Arg::Text(&at))]);
     let delete = move || {
         app.edit_with_undo(told.clone(), |setup| setup.readings.retain(|other| *other != reading));
-        crate::view::change::focus("site-log-title");
+        crate::view::focus::to("site-log-title");
     };
     view! {
         <li class="reading">

@@ -105,7 +105,7 @@ pub(super) fn view(app: AppState, kept: Kept, row: usize) -> AnyView {
                 setup.cables.remove(row);
             }
         });
-        crate::view::change::focus("runs-title");
+        crate::view::focus::to("runs-title");
     };
     let said = move || {
         let place = kept.get();
