@@ -27,7 +27,9 @@ pub fn app(keeper: Option<&'static Keeper>) -> AnyView {
     let app = setups.app;
     let offline = Offline::register();
     Effect::new(move |_| {
-        if offline.stored_now.get() {
+        // Another message may offer to take something back: this one waits until it is gone.
+        if offline.stored_now.get() && app.toast.with(Option::is_none) {
+            offline.stored_now.set(false);
             app.tell(t("offline-ready"), false);
         }
     });

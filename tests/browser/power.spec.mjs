@@ -180,7 +180,7 @@ test("the course in figures hour by hour, voltage and all; lead asks for fresh a
   const nightbank = await atPower(t);
   const battery = nightbank.card("Battery");
   // Two blocks of 95 Ah, sealed: 0.05 x 6 x 8 x 190 / 1000 = 0.456 m3 an hour, 28 times that in cm2.
-  await battery.getByText(/asks for 0\.5 m³ of fresh air an hour: an opening of 13 cm²/).waitFor();
+  await battery.getByText(/asks for 0\.5\sm³ of fresh air an hour: an opening of 13\scm²/).waitFor();
   await battery.getByRole("radio", { name: "LiFePO4" }).check({ force: true });
   await eventually("no word of it", async () => (await battery.getByText(/of fresh air an hour/).count()) === 0);
   await nightbank.openPart("Nights");

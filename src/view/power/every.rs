@@ -29,5 +29,5 @@ pub(super) fn every_field(
     let words = Signal::derive(move || {
         app.setup.with(|setup| read(setup).map(every_words).unwrap_or_default())
     });
-    NumberField::new(label, "", EVERY_DAYS, lens).in_days().step(1.0).live_hint(words).view(app)
+    NumberField::new(label, "", EVERY_DAYS, lens).step(1.0).live_hint(words).view(app)
 }
