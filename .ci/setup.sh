@@ -6,12 +6,16 @@
 
 readonly TRUNK_VERSION=0.21.14
 readonly BINARYEN_VERSION=132.0.0
+readonly TERSER_VERSION=5.51.4
 readonly SPLIT_VERSION=0.2.4
 readonly NODE_MAJOR=20
 # No path of this machine in what is published, so the same source gives the same bytes anywhere.
 readonly REMAP=--remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}/registry/src=crates
 # The program is split into parts after linking; that needs to know what refers to what.
 readonly RELOCATIONS=-Clink-arg=--emit-relocs
+# Functions are put in the order of their names, like beside like, which packs better; these names tell kinds of types
+# apart. They are not in what is published.
+readonly NAMES=-Csymbol-mangling-version=v0
 
 ROOT=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 TOOLS=${XDG_CACHE_HOME:-$HOME/.cache}/nightbank-tools
@@ -131,7 +135,7 @@ setup_rust_lints() {
 # - Debian, or rustup told not to install (RUSTUP_AUTO_INSTALL=0): Debian's compiler, and its standard
 #   library built for wasm32 from Debian's copy of the source, once per compiler version, in the tools cache.
 setup_wasm() {
-  local flags="$REMAP $RELOCATIONS"
+  local flags="$REMAP $RELOCATIONS $NAMES"
   WASM_BIN='' WASM_ENV=("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=$flags")
   if has_wasm_std; then return; fi
   if have rustup && [[ ${RUSTUP_AUTO_INSTALL:-1} != 0 ]]; then
@@ -220,11 +224,12 @@ setup_node() {
   PATH=$home/node_modules/.bin:$PATH
 }
 
-setup_wasm_opt() {
-  local home=$TOOLS/binaryen-$BINARYEN_VERSION
+# npm_tool <package> <version> <what it is for>
+npm_tool() {
+  local package=$1 version=$2 home=$TOOLS/$1-$2
   if [[ ! -f $home/done ]]; then
-    step install-binaryen "Fetching wasm-opt (binaryen $BINARYEN_VERSION) from npm" "Check the network." \
-      npm install --prefix "$home" --no-audit --no-fund "binaryen@$BINARYEN_VERSION" || exit 1
+    step "install-$package" "Fetching $package $version from npm: $3" "Check the network." \
+      npm install --prefix "$home" --no-audit --no-fund "$package@$version" || exit 1
     touch "$home/done"
   fi
   PATH=$home/node_modules/.bin:$PATH
@@ -244,7 +249,8 @@ setup_build() {
   fi
   setup_rust
   setup_node
-  setup_wasm_opt
+  npm_tool binaryen "$BINARYEN_VERSION" "wasm-opt, which makes the program smaller"
+  npm_tool terser "$TERSER_VERSION" "makes the script around it smaller"
   setup_wasm
   cargo_tool wasm-bindgen-cli "$(locked_version wasm-bindgen)"
   cargo_tool wasm_split_cli_support "$SPLIT_VERSION" --locked --features build-binary

@@ -362,6 +362,8 @@ const IN_KEEPER: &[&str] = &[
     "share/notices.rs",
     "share/files.rs",
     "share/words.rs",
+    "share/keeper.rs",
+    "widgets/toast.rs",
 ];
 
 /// Sources of what shows the course and stands below the answer: they may use the texts that come

@@ -120,7 +120,7 @@ export async function stageParts(directory, parts, optimise) {
 async function optimised(file) {
   const run = promisify(execFile);
   const features = ["bulk-memory", "nontrapping-float-to-int", "sign-ext", "reference-types", "multivalue", "mutable-globals"];
-  await run("wasm-opt", ["-Oz", ...features.map((name) => `--enable-${name}`), file, "-o", `${file}.opt`]);
+  await run("wasm-opt", ["-Oz", ...features.map((name) => `--enable-${name}`), "--reorder-functions-by-name", file, "-o", `${file}.opt`]);
   return readFile(`${file}.opt`);
 }
 

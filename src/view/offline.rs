@@ -44,28 +44,31 @@ pub struct Offline {
     pub update_waiting: RwSignal<bool>,
 }
 
-impl Offline {
-    /// Registers the service worker and returns the signals it will set. Call it once, when the app starts.
-    ///
-    /// In a debug build there is no worker to register.
-    #[must_use]
-    pub fn register() -> Self {
-        let offline = Self {
+impl Default for Offline {
+    fn default() -> Self {
+        Self {
             offline_ready: RwSignal::new(false),
             stored_now: RwSignal::new(false),
             update_waiting: RwSignal::new(false),
-        };
+        }
+    }
+}
+
+impl Offline {
+    /// Registers the service worker, which sets the signals from then on. To be called once.
+    ///
+    /// In a debug build there is no worker to register.
+    pub fn register(self) {
         if !cfg!(debug_assertions)
             && let Some(container) = container()
         {
             spawn_local(async move {
-                if let Err(reason) = offline.follow(container).await {
+                if let Err(reason) = self.follow(container).await {
                     // The page works all the same; who wonders why it is not kept offline finds the reason here.
                     leptos::logging::warn!("not kept offline: {reason:?}");
                 }
             });
         }
-        offline
     }
 
     /// Lets the waiting build take over and reloads the page once it has. Save what must not be lost before.

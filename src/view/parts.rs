@@ -15,7 +15,8 @@
 
 use super::change;
 use super::lang::{self, t};
-use super::needs::Needs;
+use super::needs;
+use super::offline::Offline;
 use super::outlook::{Calculation, detail, hours, play};
 use super::share::{self, Keeper, Outcome, Setups};
 use super::state::AppState;
@@ -97,7 +98,7 @@ fn split_look(what: Look) -> Split {
 }
 
 enum Edit {
-    Loads(AppState, Memo<Needs>),
+    Loads(AppState, Calculation),
     Power(AppState),
     Trip(AppState, Calculation),
     Start(AppState, Sheet),
@@ -108,7 +109,7 @@ fn split_edit(what: Edit) -> Split {
     lang::add_english(ENGLISH_LOOK);
     lang::add_english(ENGLISH_REST);
     Ok(match what {
-        Edit::Loads(app, needs) => loads::view(app, needs),
+        Edit::Loads(app, calculation) => loads::view(app, needs::follow(app, calculation)),
         Edit::Power(app) => power::view(app),
         Edit::Trip(app, calculation) => trip::view(app, calculation),
         Edit::Start(app, sheet) => start::questions(app, sheet),
@@ -164,6 +165,7 @@ fn now(view: impl Future<Output = Split>) -> AnyView {
 pub struct Parts {
     setups: Setups,
     calculation: Calculation,
+    offline: Offline,
     /// What parts follow lives as long as this.
     owner: StoredValue<Owner>,
     keep: RwSignal<State>,
@@ -177,16 +179,18 @@ impl Parts {
     /// None is here, except perhaps the one that keeps `setups`, if the start waited for it.
     #[must_use]
     pub fn new(setups: Setups, calculation: Calculation, keeper: Option<&'static Keeper>) -> Self {
+        let offline = Offline::default();
         let away = || RwSignal::new(State::Away);
         let owner = StoredValue::new(Owner::current().unwrap_or_default());
         let keep = away();
         if let Some(keeper) = keeper {
-            setups.attach(keeper);
+            setups.attach(keeper, offline);
             keep.set(State::Here);
         }
         Self {
             setups,
             calculation,
+            offline,
             owner,
             keep,
             look: away(),
@@ -228,7 +232,7 @@ impl Parts {
     async fn keep_setups(self) -> Result<(), SplitLoaderError> {
         let keeper = keeper().await?;
         if let Some(owner) = self.owner.try_get_value() {
-            owner.with(|| self.setups.attach(keeper));
+            owner.with(|| self.setups.attach(keeper, self.offline));
         }
         Ok(())
     }
@@ -260,10 +264,17 @@ impl Parts {
     #[must_use]
     pub fn notices(self) -> AnyView {
         let inside = move || match self.setups.keeper.get() {
-            Some(keeper) => (keeper.notices)(self.setups),
+            Some(keeper) => (keeper.notices)(self.setups, self.offline),
             None if self.keep.get() == State::Failed => self.failed(Part::Keep),
             None => ().into_any(),
         };
+        view! { {inside} }.into_any()
+    }
+
+    /// The place where messages appear.
+    #[must_use]
+    pub fn toasts(self) -> AnyView {
+        let inside = move || self.setups.keeper.get().map(|keeper| (keeper.toasts)(self.setups));
         view! { {inside} }.into_any()
     }
 
@@ -333,8 +344,8 @@ impl Parts {
 
     /// The part "Loads".
     #[must_use]
-    pub fn loads(self, app: AppState, needs: Memo<Needs>) -> AnyView {
-        self.show(Part::Edit, move || now(split_edit(Edit::Loads(app, needs))))
+    pub fn loads(self, app: AppState, calculation: Calculation) -> AnyView {
+        self.show(Part::Edit, move || now(split_edit(Edit::Loads(app, calculation))))
     }
 
     /// The part "Power".

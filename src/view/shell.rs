@@ -5,14 +5,12 @@ use super::change::Deciding;
 use super::focus;
 use super::icons::{Icon, icon};
 use super::lang::t;
-use super::needs::{self, Needs};
-use super::offline::Offline;
 use super::outlook;
 use super::outlook::Calculation;
 use super::parts::Parts;
 use super::share::{self, Keeper, Outcome, Setups};
 use super::state::{AppState, Tab};
-use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, sheet, toasts};
+use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, sheet};
 use crate::i18n::Lang;
 use crate::model::example::example_setup;
 use leptos::html::Main;
@@ -25,21 +23,12 @@ pub fn app(keeper: Option<&'static Keeper>) -> AnyView {
     let setups = Setups::begin(example_setup);
     provide_context(setups);
     let app = setups.app;
-    let offline = Offline::register();
-    Effect::new(move |_| {
-        // Another message may offer to take something back: this one waits until it is gone.
-        if offline.stored_now.get() && app.toast.with(Option::is_none) {
-            offline.stored_now.set(false);
-            app.tell(t("offline-ready"), false);
-        }
-    });
     let calculation = Calculation::follow(setups);
     provide_context(calculation);
     provide_context(Deciding::default());
     let answer = outlook::answer(app, calculation);
     let outcome = Outcome { app, calculation };
     provide_context(outcome);
-    let needs = needs::follow(app, calculation);
     let parts = Parts::new(setups, calculation, keeper);
     fetch_the_rest(parts);
     focus::keep();
@@ -49,7 +38,7 @@ pub fn app(keeper: Option<&'static Keeper>) -> AnyView {
     }
     let whole = move || {
         app.lang.track();
-        page(Page { setups, answer, needs, calculation, offline, parts })
+        page(Page { setups, answer, calculation, parts })
     };
     view! { {whole} }.into_any()
 }
@@ -68,14 +57,12 @@ fn fetch_the_rest(parts: Parts) {
 struct Page {
     setups: Setups,
     answer: Answer,
-    needs: Memo<Needs>,
     calculation: Calculation,
-    offline: Offline,
     parts: Parts,
 }
 
 fn page(of: Page) -> AnyView {
-    let Page { setups, answer, needs, calculation, offline, parts } = of;
+    let Page { setups, answer, calculation, parts } = of;
     let app = setups.app;
     let starting = Sheet::default();
     let main: NodeRef<Main> = NodeRef::new();
@@ -100,7 +87,7 @@ fn page(of: Page) -> AnyView {
                 }}
             </header>
             {navigation(app)}
-            {notices(setups, parts, offline, starting)}
+            {notices(setups, parts, starting)}
             {answer::glance(app, answer)}
             <aside class="answer-side">
                 {answer::summary(answer, parts.course(app, calculation))}
@@ -115,7 +102,7 @@ fn page(of: Page) -> AnyView {
                         }
                             .into_any()
                     }
-                    Tab::Loads => parts.loads(app, needs),
+                    Tab::Loads => parts.loads(app, calculation),
                     Tab::Power => parts.power(app),
                     Tab::Trip => parts.trip(app, calculation),
                     Tab::Change => parts.change(app),
@@ -124,7 +111,7 @@ fn page(of: Page) -> AnyView {
             </main>
             {sheet(starting, t("start-title"), move || parts.start(app, starting))}
             {answer::spoken(answer)}
-            {toasts(app)}
+            {parts.toasts()}
             {share::print_page(setups, Outcome { app, calculation }, parts)}
         </div>
     }
@@ -176,7 +163,7 @@ fn navigation(app: AppState) -> AnyView {
 }
 
 /// What the reader has to know about storage and about the example.
-fn notices(setups: Setups, parts: Parts, offline: Offline, starting: Sheet) -> AnyView {
+fn notices(setups: Setups, parts: Parts, starting: Sheet) -> AnyView {
     let app = setups.app;
     let example = Memo::new(move |_| {
         setups.preview.with(Option::is_none) && app.setup.with(|setup| setup.example)
@@ -184,27 +171,6 @@ fn notices(setups: Setups, parts: Parts, offline: Offline, starting: Sheet) -> A
     view! {
         <section class="notices" aria-label=t("notices-name")>
             {parts.notices()}
-            {move || {
-                offline
-                    .update_waiting
-                    .get()
-                    .then(|| {
-                        let renew = move |_| {
-                            if let Some(keeper) = setups.keeper.get_untracked() {
-                                (keeper.save_now)(setups);
-                            }
-                            offline.apply_update();
-                        };
-                        view! {
-                            <p class="notice" role="status">
-                                {t("update-ready")} " "
-                                <button type="button" class="in-text" on:click=renew>
-                                    {t("update-load")}
-                                </button>
-                            </p>
-                        }
-                    })
-            }}
             {move || {
                 example
                     .get()

@@ -10,21 +10,22 @@ use crate::forecast::climate_of;
 use crate::model::Trip;
 use crate::model::climate::Climate;
 use crate::store::Key;
+use crate::view::lang::t;
+use crate::view::offline::Offline;
 use crate::view::recovery;
-use crate::view::state::Undo;
 use crate::view::storage::{self, Found};
+use crate::view::widgets::toasts;
 use leptos::prelude::*;
 
 /// What the part brings; the start calls it through this and so does not reach it by itself.
 pub struct Keeper {
     /// Opens what this browser kept, or what the address holds, and follows every change.
-    pub open: fn(Setups),
-    /// What the reader has to know of storage and links.
-    pub notices: fn(Setups) -> AnyView,
-    /// Writes the setups to this browser now.
-    pub save_now: fn(Setups),
-    /// Takes back what a message offers to.
-    pub take_back: fn(Setups, Undo),
+    /// Keeps the page for when there is no network, too.
+    pub open: fn(Setups, Offline),
+    /// What the reader has to know of storage, links and a newer page.
+    pub notices: fn(Setups, Offline) -> AnyView,
+    /// The place where messages appear.
+    pub toasts: fn(Setups) -> AnyView,
     /// Climate of a trip, out of the tables: only a place of the user's own needs them.
     pub climate: fn(&Trip) -> Climate,
 }
@@ -32,17 +33,20 @@ pub struct Keeper {
 /// The keeper. Only its part may call this.
 #[must_use]
 pub fn keeper() -> &'static Keeper {
-    static KEEPER: Keeper = Keeper {
-        open,
-        notices: notices::notices,
-        save_now: Setups::save_now,
-        take_back: Setups::take_back,
-        climate: climate_of,
-    };
+    static KEEPER: Keeper = Keeper { open, notices: notices::notices, toasts, climate: climate_of };
     &KEEPER
 }
 
-fn open(setups: Setups) {
+fn open(setups: Setups, offline: Offline) {
+    offline.register();
+    let app = setups.app;
+    Effect::new(move |_| {
+        // Another message may offer to take something back: this one waits until it is gone.
+        if offline.stored_now.get() && app.toast.with(Option::is_none) {
+            offline.stored_now.set(false);
+            app.tell(t("offline-ready"), false);
+        }
+    });
     recovery::offer_empty();
     setups.open();
     setups.follow();

@@ -6,6 +6,7 @@ use super::told::{Told, is_ios_like};
 use super::words::{adjusted, link_fault, setup_name};
 use crate::i18n::Arg;
 use crate::view::lang::{key, t, t_args};
+use crate::view::offline::Offline;
 use crate::view::state::Tab;
 use crate::view::storage::StorageFault;
 use leptos::prelude::*;
@@ -23,7 +24,7 @@ fn notice(text: String, then: Vec<AnyView>) -> AnyView {
 
 /// The notices.
 #[must_use]
-pub fn notices(setups: Setups) -> AnyView {
+pub fn notices(setups: Setups, offline: Offline) -> AnyView {
     view! {
         {move || setups.preview.get().map(|preview| preview_notice(setups, preview.adjusted))}
         {move || setups.link_fault.get().map(|error| {
@@ -56,8 +57,17 @@ pub fn notices(setups: Setups) -> AnyView {
             })
         }}
         {ios_storage(setups)}
+        {move || offline.update_waiting.get().then(|| update_notice(setups, offline))}
     }
     .into_any()
+}
+
+fn update_notice(setups: Setups, offline: Offline) -> AnyView {
+    let renew = move || {
+        setups.save_now();
+        offline.apply_update();
+    };
+    notice(t("update-ready"), vec![in_text(t("update-load"), renew)])
 }
 
 fn preview_notice(setups: Setups, count: usize) -> AnyView {

@@ -16,6 +16,7 @@ use crate::link::LinkError;
 use crate::model::Setup;
 use crate::store::{Deleted, Entry, EntryId, Library, LibraryError, TabMemory};
 use crate::view::lang::{t, t_args};
+use crate::view::offline::Offline;
 use crate::view::state::{AppState, Undo};
 use crate::view::storage::StorageFault;
 use leptos::leptos_dom::helpers::TimeoutHandle;
@@ -147,9 +148,9 @@ impl Setups {
     }
 
     /// Takes in what keeps the setups, once its part is here: opens and follows.
-    pub fn attach(self, keeper: &'static Keeper) {
+    pub fn attach(self, keeper: &'static Keeper, offline: Offline) {
         if self.keeper.try_with_untracked(Option::is_none) == Some(true) {
-            (keeper.open)(self);
+            (keeper.open)(self, offline);
             self.keeper.try_set(Some(keeper));
         }
     }

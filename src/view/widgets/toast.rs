@@ -5,7 +5,6 @@ use crate::view::focus;
 use crate::view::icons::Icon;
 use crate::view::lang::t;
 use crate::view::share::Setups;
-use crate::view::state::AppState;
 use leptos::ev;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -13,8 +12,8 @@ use web_sys::HtmlElement;
 
 /// The place where messages appear; also read out. Escape puts the message away.
 #[must_use]
-pub fn toasts(app: AppState) -> AnyView {
-    let setups = use_context::<Setups>();
+pub fn toasts(setups: Setups) -> AnyView {
+    let app = setups.app;
     // What had the focus before the message got it.
     let before: StoredValue<Option<HtmlElement>, LocalStorage> = StoredValue::new_local(None);
     let entered = move |event: ev::FocusEvent| {
@@ -48,15 +47,9 @@ pub fn toasts(app: AppState) -> AnyView {
                     .get()
                     .map(|toast| {
                         let undo = toast.undo.map(|what| {
-                            let keeper = setups.and_then(|setups| {
-                                setups.keeper.get_untracked().map(|keeper| (setups, keeper))
-                            });
                             let back = move || {
                                 leave();
-                                match keeper {
-                                    Some((setups, keeper)) => (keeper.take_back)(setups, what),
-                                    None => app.undo(),
-                                }
+                                setups.take_back(what);
                             };
                             quiet_button(Some(Icon::Undo), t("undo"), back)
                         });
