@@ -90,19 +90,23 @@ export async function stageParts(directory, parts, optimise) {
   if (!found) throw new Error("index.html names no script of the program");
   const [, main] = found;
   let script = await readFile(path.join(parts, PARTS_SCRIPT), "utf8");
-  for (const name of (await readdir(parts)).filter((name) => name.endsWith(".wasm")).sort()) {
-    const bytes = await optimise(path.join(parts, name));
+  const names = (await readdir(parts)).filter((name) => name.endsWith(".wasm")).sort();
+  const contents = await Promise.all(names.map((name) => optimise(path.join(parts, name))));
+  for (const [index, name] of names.entries()) {
+    const bytes = contents[index];
     const hashed = `part-${name.replace(/\.wasm$/, "").replaceAll("_", "-")}-${digest(bytes)}.wasm`;
     if (!script.includes(`"./${name}"`)) throw new Error(`nothing fetches ${name}`);
     script = script.replaceAll(`"./${name}"`, `"./${hashed}"`);
     await writeFile(path.join(directory, hashed), bytes);
   }
   let program = await readFile(path.join(directory, `${main}.js`), "utf8");
-  if (!program.includes(`from "./${PARTS_SCRIPT}"`)) throw new Error(`${main}.js does not fetch parts`);
+  // Minified or not.
+  const asked = new RegExp(`\\bfrom ?"\\./${PARTS_SCRIPT.replaceAll(".", "\\.")}"`, "g");
+  if (!asked.test(program)) throw new Error(`${main}.js does not fetch parts`);
   const build = digest(script, program);
   const renamed = `${main.replace(/-[0-9a-f]+$/, "")}-${build}.js`;
   // The script alone: the program asks for its functions under the name that the splitter gave them.
-  program = program.replaceAll(`from "./${PARTS_SCRIPT}"`, `from "./parts-${build}.js"`);
+  program = program.replaceAll(asked, `from "./parts-${build}.js"`);
   // The splitter knew the program by the name it had before Trunk added a hash.
   const imported = /^(import \{[^}]*\} from )"\.\/[\w-]+\.js"/m;
   if (!imported.test(script)) throw new Error(`${PARTS_SCRIPT} does not import the program`);
