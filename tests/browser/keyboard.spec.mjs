@@ -112,7 +112,9 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     const { context, watch } = await freshContext(t, browser, { viewport, deviceScaleFactor: 1, hasTouch: false });
     context.setDefaultTimeout(12_000);
     await context.grantPermissions(["clipboard-read", "clipboard-write"]);
-    const { page } = await Nightbank.open(context, server.url);
+    const nightbank = await Nightbank.open(context, server.url);
+    await nightbank.pastFirstMessage();
+    const { page } = nightbank;
     const hands = new Hands(page);
     const figure = () => page.locator(".answer-figure strong").innerText();
     const settled = () => page.locator(".answer-working").waitFor({ state: "detached", timeout: 20_000 });
@@ -220,7 +222,9 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
 
 test("the message's own buttons: reached, used, and the focus goes back to where it was", async (t) => {
   const { context } = await freshContext(t, browser, { deviceScaleFactor: 1, hasTouch: false });
-  const { page } = await Nightbank.open(context, server.url);
+  const nightbank = await Nightbank.open(context, server.url);
+  await nightbank.pastFirstMessage();
+  const { page } = nightbank;
   const hands = new Hands(page);
   await hands.to("Loads");
   await hands.press();

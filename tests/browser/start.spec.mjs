@@ -116,3 +116,19 @@ test("a missing file is a 404, not the page", async (t) => {
   const served = await fetch(new URL(wasm.url, server.origin));
   assert.equal(served.headers.get("content-type"), "application/wasm");
 });
+
+test("without the part that keeps setups the answer is there, and the page says so and fetches it again", async (t) => {
+  const { context } = await freshContext(t, browser);
+  const page = await context.newPage();
+  let cut = true;
+  await page.route(/\/part-split-keep-/, (route) => (cut ? route.abort() : route.continue()));
+  await page.goto(server.url);
+  const notice = page.getByRole("alert").filter({ hasText: "could not be fetched" });
+  await notice.waitFor();
+  assert.match(await page.locator(".answer-figure").innerText(), /\d+\s+nights?/);
+  assert.equal(await page.locator("#app[data-keeps]").count(), 0);
+  cut = false;
+  await notice.getByRole("button", { name: "Try again" }).click();
+  await page.locator("#app[data-keeps]").waitFor();
+  await notice.waitFor({ state: "detached" });
+});

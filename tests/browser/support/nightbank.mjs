@@ -23,9 +23,17 @@ export class Nightbank {
     await this.ready();
   }
 
-  /** The app has taken the place of the static outline. */
+  /** The app has taken the place of the static outline, and what keeps the setups is there. */
   async ready() {
-    await this.page.locator("#app[data-ready]").waitFor({ timeout: 20_000 });
+    await this.page.locator("#app[data-ready][data-keeps]").waitFor({ timeout: 20_000 });
+  }
+
+  /** The message of the first visit, that the page works offline now, has come and is put away. */
+  async pastFirstMessage() {
+    const message = this.page.locator(".toast").filter({ hasText: "Stored on this device" });
+    await message.waitFor({ timeout: 20_000 });
+    await message.getByRole("button", { name: "Dismiss the message" }).click();
+    await message.waitFor({ state: "detached" });
   }
 
   /** A service worker is active, so the whole build is stored. */

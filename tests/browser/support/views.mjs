@@ -183,6 +183,7 @@ export async function openAt(t, browser, url, width, options = {}) {
   const { context, watch } = await freshContext(t, browser, { viewport: windowOf(width), deviceScaleFactor: 1, ...options });
   context.setDefaultTimeout(15_000);
   const nightbank = await Nightbank.open(context, url);
+  await nightbank.pastFirstMessage();
   return { nightbank, page: nightbank.page, watch };
 }
 
