@@ -53,7 +53,11 @@ pub fn off_by(load: &Load, factor: f64) -> Load {
     match &mut load.usage {
         Usage::Charges { cell, .. } => *cell = *cell * factor,
         Usage::Energy { per_day } => *per_day = *per_day * factor,
-        _ => {}
+        Usage::Daily { .. }
+        | Usage::AlwaysOn
+        | Usage::Duty { .. }
+        | Usage::Litres { .. }
+        | Usage::Uses { .. } => {}
     }
     load
 }

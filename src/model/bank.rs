@@ -25,7 +25,10 @@ impl Chemistry {
     /// Lead-acid of any kind.
     #[must_use]
     pub fn is_lead(self) -> bool {
-        !matches!(self, Self::LiFePo4)
+        match self {
+            Self::Flooded | Self::Agm | Self::Gel => true,
+            Self::LiFePo4 => false,
+        }
     }
 
     /// Lowest state of charge usually allowed, 0..1: lead-acid is used to half of its capacity,

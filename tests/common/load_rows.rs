@@ -48,6 +48,20 @@ fn usage(m: Manners) -> impl Strategy<Value = Usage> {
         num(m, limits::ENERGY_WH_A_DAY)
             .prop_map(|per_day| Usage::Energy { per_day: WattHours(per_day) }),
     ]
+    .prop_map(listed)
+}
+
+/// Names every way of use, so that a new one is thought of in the strategy above.
+fn listed(usage: Usage) -> Usage {
+    match usage {
+        Usage::Daily { .. }
+        | Usage::AlwaysOn
+        | Usage::Duty { cycle: DutyCycle::Fixed { .. } | DutyCycle::AirTemperature { .. } }
+        | Usage::Charges { .. }
+        | Usage::Litres { .. }
+        | Usage::Uses { .. }
+        | Usage::Energy { .. } => usage,
+    }
 }
 
 fn appliance() -> impl Strategy<Value = Option<u16>> {

@@ -95,8 +95,10 @@ proptest! {
         loads in 1usize..20,
     ) {
         let mut setup = frozen::setup();
+        let usages = frozen::usages().into_iter().cycle();
         setup.loads = (0..loads)
-            .map(|i| Load { usage: frozen::usages()[i % 8], appliance: Some(i as u16), ..frozen::load() })
+            .zip(usages)
+            .map(|(i, usage)| Load { usage, appliance: Some(i as u16), ..frozen::load() })
             .collect();
         setup.solar = vec![frozen::array(); 2];
         setup.cables = vec![frozen::cable(); 3];
