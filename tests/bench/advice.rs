@@ -8,6 +8,8 @@
 
 #[path = "../advice_common/mod.rs"]
 mod advice_common;
+#[path = "support.rs"]
+mod support;
 
 use nightbank::advice::candidates::candidates;
 use nightbank::advice::helps::{HelpsJob, ROUNDS};
@@ -16,11 +18,11 @@ use nightbank::advice::sizing::{SizingAim, SizingJob};
 use nightbank::advice::trial::Trial;
 use nightbank::advice::ways::{Aim, WaysJob};
 use nightbank::forecast::{Outlook, SkyAndAir, TripPlan, plan::TripSun};
-use nightbank::model::{Draw, Load, Setup, SolarArray, SystemVoltage, Usage};
-use nightbank::units::{Celsius, Watts};
+use nightbank::model::{Setup, SystemVoltage};
 use std::hint::black_box;
 use std::sync::Arc;
 use std::time::Instant;
+use support::{best_of, climate, forty_loads};
 
 /// What helps most is to be known within this.
 const AIM_S: f64 = 0.3;
@@ -33,37 +35,11 @@ fn varied() -> Setup {
     setup
 }
 
-fn setup() -> Setup {
-    let mut setup = Setup::default();
-    for id in 1..=40 {
-        setup.loads.push(Load {
-            id,
-            draw: Draw::Power { watts: Watts(5.0 + f64::from(id)) },
-            usage: Usage::Daily { minutes: 20.0 },
-            ..Load::default()
-        });
-    }
-    setup.solar.push(SolarArray { peak: Watts(150.0), ..SolarArray::default() });
+fn main() {
+    let mut setup = forty_loads();
     setup.driving.fitted = true;
     setup.hook_up.fitted = true;
-    setup.trip.nights = 14;
-    setup
-}
-
-fn best_of(times: usize, mut work: impl FnMut()) -> f64 {
-    (0..times)
-        .map(|_| {
-            let start = Instant::now();
-            work();
-            start.elapsed().as_secs_f64()
-        })
-        .fold(f64::INFINITY, f64::min)
-}
-
-fn main() {
-    let setup = setup();
-    let climate =
-        SkyAndAir { clearness_frac: [0.42; 12], air: [Celsius(14.0); 12], half_range_k: [5.0; 12] };
+    let climate = climate();
     let Ok(sun) = TripSun::build(&setup, &climate) else { return };
     let sun = Arc::new(sun);
     let answer_s = best_of(20, || {

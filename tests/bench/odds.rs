@@ -2,42 +2,17 @@
 //!
 //! Run with `cargo bench --bench odds`. Prints figures; nothing here can fail on a slow machine.
 
-use nightbank::forecast::{OddsRun, Outlook, SkyAndAir, TripPlan, plan::TripSun};
-use nightbank::model::{Draw, Load, Setup, SolarArray, Usage};
-use nightbank::units::{Celsius, Watts};
+#[path = "support.rs"]
+mod support;
+
+use nightbank::forecast::{OddsRun, Outlook, TripPlan, plan::TripSun};
 use std::hint::black_box;
 use std::sync::Arc;
-use std::time::Instant;
-
-fn setup() -> Setup {
-    let mut setup = Setup::default();
-    for id in 1..=40 {
-        setup.loads.push(Load {
-            id,
-            draw: Draw::Power { watts: Watts(5.0 + f64::from(id)) },
-            usage: Usage::Daily { minutes: 20.0 },
-            ..Load::default()
-        });
-    }
-    setup.solar.push(SolarArray { peak: Watts(150.0), ..SolarArray::default() });
-    setup.trip.nights = 14;
-    setup
-}
-
-fn best_of(times: usize, mut work: impl FnMut()) -> f64 {
-    (0..times)
-        .map(|_| {
-            let start = Instant::now();
-            work();
-            start.elapsed().as_secs_f64()
-        })
-        .fold(f64::INFINITY, f64::min)
-}
+use support::{best_of, climate, forty_loads};
 
 fn main() {
-    let setup = setup();
-    let climate =
-        SkyAndAir { clearness_frac: [0.42; 12], air: [Celsius(14.0); 12], half_range_k: [5.0; 12] };
+    let setup = forty_loads();
+    let climate = climate();
     let Ok(sun) = TripSun::build(&setup, &climate) else { return };
     let sun = Arc::new(sun);
     let plan = Arc::new(TripPlan::build(&setup, sun.clone()));

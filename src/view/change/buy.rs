@@ -4,12 +4,11 @@
 use super::prices;
 use super::stay::{Stay, essence};
 use super::words::{cautions, count, kilograms, money};
-use super::work::{Stage, Turns, play_after};
+use super::work::{Stage, Turns, failure, nothing_yet, play_after, to_search};
 use crate::advice::cost::Hazard;
 use crate::advice::season::months;
 use crate::advice::sizing::{MOST_BATTERY_12V, MOST_SOLAR, SizingAim, SizingJob, sized};
 use crate::advice::sizing_result::{Choice, Curve, Sizing};
-use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::units::{AmpHours, Watts};
@@ -62,13 +61,9 @@ pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
                 {month(app, t("buy-to"), kept, |season| season.1, |season, month| season.1 = month)}
             </div>
             {prices::form(app)}
-            {move || failed.get().then(|| view! { <p class="notice" role="alert">{t("change-failed")}</p> })}
+            {failure(failed)}
             {move || match kept.found.get() {
-                None => {
-                    let empty = app.setup.with(|setup| setup.enabled_loads().next().is_none());
-                    let text = if empty { t("answer-none") } else { t("change-working") };
-                    view! { <p>{text}</p> }.into_any()
-                }
+                None => nothing_yet(app),
                 Some(found) => app.setup.with(|setup| list(app, setup, &found.0)),
             }}
         </section>
@@ -108,22 +103,12 @@ fn search(app: AppState, calculation: Calculation, kept: Kept, failed: RwSignal<
         let aim = SizingAim::usual(&setup, kept.stay.nights(), kept.stay.chance_frac(), season);
         let turn = turns.begin();
         failed.try_set(false);
-        let Some(climate) = calculation.climate.get() else { return };
-        if setup.enabled_loads().next().is_none() {
-            kept.found.try_set(None);
-            return;
-        }
-        let known = kept.found.with_untracked(|found| {
-            found.as_ref().is_some_and(|found| {
-                found.0.stage == Stage::Done && found.0.aim == aim && found.0.essence == setup
-            })
+        let sky = to_search(&setup, calculation, kept.found, |found| {
+            found.stage == Stage::Done && found.aim == aim && found.essence == setup
         });
-        if known {
-            return;
-        }
+        let Some(sky) = sky else { return };
         // Sizes for another aim or another setup are not to be taken for these.
         kept.found.try_set(None);
-        let sky = SkyAndAir::from(&climate);
         let (essence, wanted) = (setup.clone(), aim.clone());
         play_after(
             if before.is_some() { PAUSE_MS } else { 0 },

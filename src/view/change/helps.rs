@@ -1,10 +1,9 @@
 //! What helps most: changes ranked by what they bring, each applied with one tap.
 
 use super::words::{cautions_on_tap, change_words, cost_words};
-use super::work::{Stage, Turns, play_after};
+use super::work::{Stage, Turns, failure, nothing_yet, play_after, to_search};
 use crate::advice::helps::{Gain, Help, HelpsJob};
 use crate::advice::trial::Outcome;
-use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::icons::Icon;
@@ -47,19 +46,11 @@ pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
         let setup = app.setup.get();
         let turn = turns.begin();
         failed.try_set(false);
-        let Some(climate) = calculation.climate.get() else { return };
-        if setup.enabled_loads().next().is_none() {
-            kept.try_set(None);
-            return;
-        }
-        let known = kept.with_untracked(|found| {
-            found.as_ref().is_some_and(|f| f.0.stage == Stage::Done && f.0.setup == setup)
+        let sky = to_search(&setup, calculation, kept, |found| {
+            found.stage == Stage::Done && found.setup == setup
         });
-        if known {
-            return;
-        }
+        let Some(sky) = sky else { return };
         let pause_ms = if before.is_some() { PAUSE_MS } else { 0 };
-        let sky = SkyAndAir::from(&climate);
         let about = setup.clone();
         play_after(
             pause_ms,
@@ -85,13 +76,9 @@ pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
         <section class="card" aria-labelledby="helps-title">
             <h2 id="helps-title" tabindex="-1">{t("helps-title")}</h2>
             <p>{t("helps-told")}</p>
-            {move || failed.get().then(|| view! { <p class="notice" role="alert">{t("change-failed")}</p> })}
+            {failure(failed)}
             {move || match kept.get() {
-                None => {
-                    let empty = app.setup.with(|setup| setup.enabled_loads().next().is_none());
-                    let text = if empty { t("answer-none") } else { t("change-working") };
-                    view! { <p>{text}</p> }.into_any()
-                }
+                None => nothing_yet(app),
                 Some(found) => list(app, &found.0),
             }}
         </section>

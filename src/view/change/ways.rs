@@ -3,12 +3,11 @@
 use super::helps::nights;
 use super::stay::Stay;
 use super::words::{bill_words, cautions, change_words, count};
-use super::work::{Stage, Turns, play_after};
+use super::work::{Stage, Turns, failure, nothing_yet, play_after, to_search};
 use crate::advice::change::Change;
 use crate::advice::cost::Hazard;
 use crate::advice::trial::Outcome;
 use crate::advice::ways::{Aim, Way, WayKind, WaysJob};
-use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::icons::Icon;
@@ -50,13 +49,9 @@ pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
             <h2 id="ways-title" tabindex="-1">{t("ways-title")}</h2>
             <p>{t("ways-told")}</p>
             {fields}
-            {move || failed.get().then(|| view! { <p class="notice" role="alert">{t("change-failed")}</p> })}
+            {failure(failed)}
             {move || match kept.found.get() {
-                None => {
-                    let empty = app.setup.with(|setup| setup.enabled_loads().next().is_none());
-                    let text = if empty { t("answer-none") } else { t("change-working") };
-                    view! { <p>{text}</p> }.into_any()
-                }
+                None => nothing_yet(app),
                 Some(found) => list(app, &found.0),
             }}
         </section>
@@ -74,22 +69,12 @@ fn search(app: AppState, calculation: Calculation, kept: Kept, failed: RwSignal<
         let (setup, aim) = (app.setup.get(), aim.get());
         let turn = turns.begin();
         failed.try_set(false);
-        let Some(climate) = calculation.climate.get() else { return };
-        if setup.enabled_loads().next().is_none() {
-            kept.found.try_set(None);
-            return;
-        }
-        let known = kept.found.with_untracked(|found| {
-            found.as_ref().is_some_and(|found| {
-                found.0.stage == Stage::Done && found.0.aim == aim && found.0.setup == setup
-            })
+        let sky = to_search(&setup, calculation, kept.found, |found| {
+            found.stage == Stage::Done && found.aim == aim && found.setup == setup
         });
-        if known {
-            return;
-        }
+        let Some(sky) = sky else { return };
         // Ways to another aim or of another setup are not to be taken for these.
         kept.found.try_set(None);
-        let sky = SkyAndAir::from(&climate);
         let about = setup.clone();
         play_after(
             if before.is_some() { PAUSE_MS } else { 0 },

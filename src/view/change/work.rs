@@ -6,7 +6,12 @@ use crate::advice::season::YearStripJob;
 use crate::advice::sizing::SizingJob;
 use crate::advice::unknowns::UnknownsJob;
 use crate::advice::ways::WaysJob;
+use crate::forecast::SkyAndAir;
 use crate::forecast::weather::WeatherError;
+use crate::model::Setup;
+use crate::view::lang::t;
+use crate::view::outlook::{Calculation, Made};
+use crate::view::state::AppState;
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -136,6 +141,40 @@ fn slice<J: Job>(
     if stage == Stage::Working {
         set_timeout(move || slice(job, turn, show, shown_at_ms), Duration::ZERO);
     }
+}
+
+/// The sky and air a search for `setup` plays under; `None` where there is nothing to search: no
+/// climate yet, nothing switched on (then what was found goes), or all of it is found, which is
+/// for `answers` to say.
+pub fn to_search<F: Send + Sync + 'static>(
+    setup: &Setup,
+    calculation: Calculation,
+    found: RwSignal<Option<Made<F>>>,
+    answers: impl Fn(&F) -> bool,
+) -> Option<SkyAndAir> {
+    let climate = calculation.climate.get()?;
+    if setup.enabled_loads().next().is_none() {
+        found.try_set(None);
+        return None;
+    }
+    let known = found.with_untracked(|found| found.as_ref().is_some_and(|found| answers(&found.0)));
+    (!known).then(|| SkyAndAir::from(&climate))
+}
+
+/// Says so where a search has failed.
+pub fn failure(failed: RwSignal<bool>) -> AnyView {
+    let told = move || {
+        let text = failed.get().then(|| t("change-failed"))?;
+        Some(view! { <p class="notice" role="alert">{text}</p> })
+    };
+    told.into_any()
+}
+
+/// In the place of what is not found yet.
+pub fn nothing_yet(app: AppState) -> AnyView {
+    let empty = app.setup.with(|setup| setup.enabled_loads().next().is_none());
+    let text = if empty { t("answer-none") } else { t("change-working") };
+    view! { <p>{text}</p> }.into_any()
 }
 
 /// Milliseconds of a clock that does not jump; wall time where the browser has none.

@@ -1,10 +1,9 @@
 //! The year: nights by month for this setup.
 
 use super::stay::essence;
-use super::work::{Stage, Turns, play_after};
+use super::work::{Stage, Turns, failure, nothing_yet, play_after, to_search};
 use crate::advice::season::YearStripJob;
 use crate::advice::trial::Outcome;
-use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::chart::{MonthNights, MonthsChart, months_chart};
@@ -40,13 +39,9 @@ pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
         <section class="card" aria-labelledby="year-title">
             <h2 id="year-title">{t("year-title")}</h2>
             <p>{t("year-told")}</p>
-            {move || failed.get().then(|| view! { <p class="notice" role="alert">{t("change-failed")}</p> })}
+            {failure(failed)}
             {move || match kept.get() {
-                None => {
-                    let empty = app.setup.with(|setup| setup.enabled_loads().next().is_none());
-                    let text = if empty { t("answer-none") } else { t("change-working") };
-                    view! { <p>{text}</p> }.into_any()
-                }
+                None => nothing_yet(app),
                 Some(found) if found.0.stage == Stage::Working => {
                     let done = number(found.0.months.len() as f64, 0);
                     let told = t_args("year-progress", &[("done", Arg::Text(&done))]);
@@ -67,18 +62,10 @@ fn search(app: AppState, calculation: Calculation, kept: Kept, failed: RwSignal<
         let setup = about.get();
         let turn = turns.begin();
         failed.try_set(false);
-        let Some(climate) = calculation.climate.get() else { return };
-        if setup.enabled_loads().next().is_none() {
-            kept.try_set(None);
-            return;
-        }
-        let known = kept.with_untracked(|found| {
-            found.as_ref().is_some_and(|f| f.0.stage == Stage::Done && f.0.essence == setup)
+        let sky = to_search(&setup, calculation, kept, |found| {
+            found.stage == Stage::Done && found.essence == setup
         });
-        if known {
-            return;
-        }
-        let sky = SkyAndAir::from(&climate);
+        let Some(sky) = sky else { return };
         let essence = setup.clone();
         play_after(
             if before.is_some() { PAUSE_MS } else { 0 },

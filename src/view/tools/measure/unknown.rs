@@ -4,14 +4,14 @@
 use super::Bench;
 use crate::advice::trial::Outcome;
 use crate::advice::unknowns::{Unknown, UnknownsJob};
-use crate::forecast::{Odds, SkyAndAir};
+use crate::forecast::Odds;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::units::WattHours;
 use crate::view::change::helps::nights;
 use crate::view::change::stay::essence;
 use crate::view::change::words::name_of;
-use crate::view::change::work::{Stage, Turns, play_after};
+use crate::view::change::work::{Stage, Turns, play_after, to_search};
 use crate::view::change::{Deciding, Part};
 use crate::view::lang::{percent, t, t_args, watt_hours};
 use crate::view::loads::learned_name;
@@ -49,21 +49,13 @@ fn follow(app: AppState, calculation: Calculation, kept: Kept, ready: Signal<boo
     Effect::new(move |before: Option<()>| {
         let setup = about.get();
         let turn = turns.begin();
-        let Some(climate) = calculation.climate.get() else { return };
         if !ready.get() {
             return;
         }
-        if setup.enabled_loads().next().is_none() {
-            kept.try_set(None);
-            return;
-        }
-        let known = kept.with_untracked(|found| {
-            found.as_ref().is_some_and(|f| f.0.stage == Stage::Done && f.0.essence == setup)
+        let sky = to_search(&setup, calculation, kept, |found| {
+            found.stage == Stage::Done && found.essence == setup
         });
-        if known {
-            return;
-        }
-        let sky = SkyAndAir::from(&climate);
+        let Some(sky) = sky else { return };
         let essence = setup.clone();
         play_after(
             if before.is_some() { PAUSE_MS } else { 0 },
