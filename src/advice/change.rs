@@ -201,7 +201,7 @@ impl Change {
             }),
             Self::UseShare { load, share_frac } => {
                 on_load(&mut setup, load, |load| {
-                    edits::use_share(load, within(share_frac, limits::FRAC))
+                    edits::use_share(load, within(share_frac, limits::FRAC));
                 });
             }
             Self::WarmerFridge { load } => {
@@ -231,7 +231,7 @@ impl Change {
                 on_array(&mut setup, array, |array| array.controller = Controller::Mppt);
             }
             Self::PortablePanel { peak, tilt, facing } => {
-                edits::put_up(&mut setup, peak, tilt, facing)
+                edits::put_up(&mut setup, peak, tilt, facing);
             }
             Self::Drive { day, minutes } => edits::drive(&mut setup, day, minutes),
             Self::HookUp { every } => {

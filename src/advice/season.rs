@@ -63,22 +63,19 @@ impl YearStripJob {
     pub fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
         let mut left = units.max(1);
         while left > 0 && self.months.len() < 12 {
-            match self.playing.take() {
-                Some(mut trial) => {
-                    if trial.advance(&mut left) {
-                        self.playing = Some(trial);
-                    } else {
-                        self.months.push(trial.outcome());
-                    }
-                }
-                None => {
-                    let month = self.months.len() as u8 + 1;
-                    let nights = usize::from(self.setup.trip.nights);
-                    let setup = in_month(&self.setup, month, nights);
-                    let trial = Trial::with_climate(&setup, &self.climate, SEQUENCES)?;
-                    left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
+            if let Some(mut trial) = self.playing.take() {
+                if trial.advance(&mut left) {
                     self.playing = Some(trial);
+                } else {
+                    self.months.push(trial.outcome());
                 }
+            } else {
+                let month = self.months.len() as u8 + 1;
+                let nights = usize::from(self.setup.trip.nights);
+                let setup = in_month(&self.setup, month, nights);
+                let trial = Trial::with_climate(&setup, &self.climate, SEQUENCES)?;
+                left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
+                self.playing = Some(trial);
             }
         }
         Ok(self.months.len() < 12)

@@ -195,7 +195,7 @@ impl SizingJob {
             } else if self.hard.is_empty() {
                 self.pick_hard_months(&mut left)?;
             } else if let Some((chemistry, fixed)) = self.todo.pop() {
-                let most = self.most(fixed);
+                let most = Self::most(fixed);
                 let at = self.hint(chemistry, fixed).unwrap_or(most);
                 // No panels may do; a battery there is always.
                 let fails = if matches!(fixed, Fixed::Solar(_)) { 0 } else { -1 };
@@ -249,7 +249,7 @@ impl SizingJob {
         BATTERY_STEP_12V.0 / self.setup.bank.system.twelves()
     }
 
-    fn most(&self, fixed: Fixed) -> i32 {
+    fn most(fixed: Fixed) -> i32 {
         match fixed {
             Fixed::Battery(_) => (MOST_SOLAR / SOLAR_STEP) as i32,
             Fixed::Solar(_) => (MOST_BATTERY_12V / BATTERY_STEP_12V) as i32,
@@ -300,7 +300,7 @@ impl SizingJob {
     fn judge(&mut self, does: bool, left: &mut usize) -> Result<(), WeatherError> {
         self.playing.clear();
         let Some(mut search) = self.search.take() else { return Ok(()) };
-        let most = self.most(search.fixed);
+        let most = Self::most(search.fixed);
         if does {
             search.does = Some(search.at);
         } else {
@@ -314,7 +314,7 @@ impl SizingJob {
         search.at = match search.does {
             // What did for a smaller size does not: nothing below may be assumed.
             None => most,
-            Some(does) => (search.fails + does) / 2,
+            Some(does) => i32::midpoint(search.fails, does),
         };
         self.play(search, left)
     }

@@ -154,12 +154,11 @@ impl UnknownsJob {
             if let Some(trial) = self.trials.iter_mut().find(|trial| !trial.is_finished()) {
                 trial.advance(&mut left);
             } else if let Some(setup) = self.open.get(self.trials.len()) {
-                let sun = match &self.sun {
-                    Some(sun) => sun.clone(),
-                    None => {
-                        left = left.saturating_sub(SUN_UNITS);
-                        Arc::new(TripSun::build(setup, &self.climate)?)
-                    }
+                let sun = if let Some(sun) = &self.sun {
+                    sun.clone()
+                } else {
+                    left = left.saturating_sub(SUN_UNITS);
+                    Arc::new(TripSun::build(setup, &self.climate)?)
                 };
                 self.sun = Some(sun.clone());
                 let trial = Trial::new(setup, sun, SEQUENCES)?;

@@ -287,9 +287,3 @@ fn findings(run: &CableRun, setup: &Setup, verdict: &RunVerdict) -> Vec<Finding>
     found.sort_by_key(|finding| std::cmp::Reverse(finding.severity()));
     found
 }
-
-/// Checks every run of a setup, in their order.
-#[must_use]
-pub fn check_all(setup: &Setup, place: Surroundings) -> Vec<RunVerdict> {
-    setup.cables.iter().map(|run| check(run, setup, place)).collect()
-}

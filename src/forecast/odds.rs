@@ -55,14 +55,6 @@ impl Odds {
         self.lasting_frac.iter().take_while(|chance| **chance >= chance_frac - 1e-9).count()
     }
 
-    /// First night (from 1) on which the chance is below `chance_frac`; `None` if it stays above
-    /// as far as the plan looks.
-    #[must_use]
-    pub fn first_night_below(&self, chance_frac: f64) -> Option<usize> {
-        let nights = self.nights_at(chance_frac);
-        (nights < self.lasting_frac.len()).then_some(nights + 1)
-    }
-
     /// Chance of lasting `nights` nights, 0..1; 1 for none.
     #[must_use]
     pub fn chance_of(&self, nights: usize) -> f64 {

@@ -106,13 +106,14 @@ fn percent_decoded(text: &str) -> String {
                 }
                 rest = &rest[at + 3..];
             }
-            None => match no_width_escape(&rest[at..]) {
-                Some(length) => rest = &rest[at + length..],
-                None => {
+            None => {
+                if let Some(length) = no_width_escape(&rest[at..]) {
+                    rest = &rest[at + length..]
+                } else {
                     decoded.push('%');
                     rest = &rest[at + 1..];
                 }
-            },
+            }
         }
     }
     decoded.push_str(rest);

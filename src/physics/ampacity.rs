@@ -6,7 +6,7 @@
 //! - Ambient: heat leaves in proportion to the temperature difference and is made in proportion to
 //!   I^2, so the current falls by sqrt((T_ins - T_amb) / (T_ins - 30)).
 //! - Bundles: 1 to 3 conductors 1.0, 4 to 6 0.7, 7 to 24 0.6, 25 and more 0.5 (boat wiring
-//!   practice, from memory).
+//!   practice, from memory): the factor k_bundle.
 //! - Conductor temperature at I: T_amb + (T_ins - 30) (I / (I_z k_bundle))^2.
 
 use super::cable;

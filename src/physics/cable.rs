@@ -180,19 +180,6 @@ pub fn smallest_metric(
     })
 }
 
-/// Thinnest wire gauge as sold that drops no more than `allowed`; `None` if none does.
-#[must_use]
-pub fn smallest_awg(
-    length: Metres,
-    current: Amps,
-    conductor: Celsius,
-    allowed: Volts,
-) -> Option<i8> {
-    GAUGES.into_iter().find(|&gauge| {
-        voltage_drop(ConductorSize::Awg { gauge }, length, current, conductor) <= allowed
-    })
-}
-
 /// Area needed by the circular-mil method, CM = K I L / E; `circuit` is the length out and back.
 #[must_use]
 pub fn circular_mils_needed(current: Amps, circuit: Metres, allowed: Volts) -> f64 {

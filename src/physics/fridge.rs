@@ -20,9 +20,7 @@
 
 use crate::units::Celsius;
 
-/// Air temperature at which a fridge's own duty is stated [degrees Celsius].
-pub const REFERENCE_AIR: Celsius = Celsius(25.0);
-/// Usual duty at [`REFERENCE_AIR`], 0..1.
+/// Usual duty in air of 25 degrees Celsius, where a fridge's own duty is stated, 0..1.
 pub const USUAL_DUTY_AT_25C_FRAC: f64 = 0.32;
 
 /// Air temperature [degrees Celsius] and duty, rising in both.

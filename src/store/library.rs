@@ -121,18 +121,6 @@ impl Library {
         self.insert(position + 1, setup, now_ms)
     }
 
-    /// Gives the setup `id` another name. The name is taken as it is typed: white space at the ends
-    /// goes, and it is cut to 40 characters.
-    ///
-    /// # Errors
-    ///
-    /// [`LibraryError::NoSuchSetup`].
-    pub fn rename(&mut self, id: EntryId, name: &str, now_ms: u64) -> Result<(), LibraryError> {
-        let mut setup = self.find(id)?.setup.clone();
-        setup.name = name.trim().to_owned();
-        self.update(id, setup, now_ms)
-    }
-
     /// Puts `setup` in place of the setup `id`. One that is the same changes nothing.
     ///
     /// # Errors
@@ -368,12 +356,12 @@ mod tests {
         library.update(id, named("A"), 99).expect("there");
         library.select(id).expect("there");
         assert_eq!(library, before);
-        library.rename(id, "  B ", 99).expect("there");
+        library.update(id, named("B"), 99).expect("there");
         assert_eq!(shown(&library), Some("B"));
         assert_eq!(library.entries()[0].changed_at_ms, 99);
         assert!(library.revision() > before.revision());
         let gone = EntryId(1 << 40);
-        assert_eq!(library.rename(gone, "C", 1), Err(LibraryError::NoSuchSetup));
+        assert_eq!(library.update(gone, named("C"), 1), Err(LibraryError::NoSuchSetup));
         assert_eq!(library.select(gone), Err(LibraryError::NoSuchSetup));
     }
 }

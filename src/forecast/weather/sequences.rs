@@ -216,19 +216,18 @@ impl WeatherSequences {
         }
         let count = self.misses.len();
         for (index, (k, day)) in out.iter_mut().zip(&self.days).enumerate() {
-            *k = match day.given_clearness_frac {
-                Some(given) => given,
-                None => {
-                    let row = self.weights.get(index * count..(index + 1) * count);
-                    let pull: f64 = row
-                        .unwrap_or(&[])
-                        .iter()
-                        .zip(&self.misses)
-                        .map(|(weight, miss)| weight * miss)
-                        .sum();
-                    let z = self.z.get(index).copied().unwrap_or(0.0);
-                    day.distribution.k_at_normal(z + pull)
-                }
+            *k = if let Some(given) = day.given_clearness_frac {
+                given
+            } else {
+                let row = self.weights.get(index * count..(index + 1) * count);
+                let pull: f64 = row
+                    .unwrap_or(&[])
+                    .iter()
+                    .zip(&self.misses)
+                    .map(|(weight, miss)| weight * miss)
+                    .sum();
+                let z = self.z.get(index).copied().unwrap_or(0.0);
+                day.distribution.k_at_normal(z + pull)
             };
         }
     }

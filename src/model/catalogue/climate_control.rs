@@ -26,7 +26,7 @@ pub(super) const TABLE: [Appliance; 22] = [
         "furnace heater propane blower heizung geblase ofen chaudiere chauffage propane verwarming kachel blazer")
         .at(COLD_HOURS).surge(2.0).caution(BURNS),
     dc(16, "app-boiler-wet", HEAT, [12.0, 20.0, 35.0], hours(12.0),
-        "boiler hydronic radiator central heating warmwasserheizung heizung umwalzpumpe chauffage central eau chaude cv verwarming radiator circulatiepomp")
+        "boiler radiator central heating warmwasserheizung heizung umwalzpumpe chauffage central eau chaude cv verwarming radiator circulatiepomp")
         .at(COLD_HOURS).caution(BURNS),
     dc(17, "app-water-heater-ignition", HEAT, [0.2, 0.5, 2.0], Usage::AlwaysOn,
         "boiler water heater frost valve ignition warmwasser therme frostwachter ablassventil chauffe eau vanne antigel geiser vorstventiel boiler")

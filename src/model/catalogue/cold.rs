@@ -15,7 +15,7 @@ pub(super) const TABLE: [Appliance; 11] = [
         "fridge refrigerator kuhlschrank kompressorkuhlschrank frigo refrigerateur compresseur koelkast compressorkoelkast")
         .surge(3.0).cuts_out(),
     dc(3, "app-coolbox-compressor", G, [35.0, 45.0, 60.0], air_duty(0.28),
-        "fridge cool box coolbox cooler esky kuhlbox kompressorkuhlbox kuhlschrank glaciere frigo koelbox koelkast")
+        "fridge cool box coolbox cooler kuhlbox kompressorkuhlbox kuhlschrank glaciere frigo koelbox koelkast")
         .surge(3.0).cuts_out(),
     dc(4, "app-freezer", G, [45.0, 60.0, 80.0], air_duty(0.55),
         "freezer deep freeze gefrierschrank gefrierbox tiefkuhler congelateur vriezer diepvries vrieskist")

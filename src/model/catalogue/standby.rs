@@ -10,7 +10,7 @@ const ELSEWHERE: &[Caution] = &[Caution::CountedElsewhere];
 #[rustfmt::skip]
 pub(super) const TABLE: [Appliance; 22] = [
     dc(126, "app-control-panel", G, [0.3, 1.4, 3.0], ON,
-        "control panel power unit display distribution bordkontrolle panel kontrolltafel elektroblock tableau commande bedieningspaneel voeding"),
+        "control panel power unit display distribution bordkontrolle panel kontrolltafel stromverteiler tableau commande bedieningspaneel voeding"),
     dc(127, "app-whole-van-standby", G, [2.0, 14.0, 20.0], ON,
         "phantom parasitic whole van standby ruhestrom stiller verbraucher consommation fantome veille sluipverbruik"),
     dc(128, "app-gas-alarm", G, [0.6, 1.0, 2.5], ON,

@@ -18,7 +18,7 @@ pub(super) const TABLE: [Appliance; 18] = [
         "power tool drill battery charger akkuschrauber werkzeug ladegerat visseuse outil chargeur boormachine gereedschap lader")
         .at(Window::DAYTIME),
     dc(111, "app-vacuum", TOOLS, [60.0, 120.0, 200.0], minutes(10.0),
-        "vacuum hoover cleaner handheld staubsauger sauger aspirateur stofzuiger kruimeldief")
+        "vacuum cleaner handheld staubsauger sauger aspirateur stofzuiger kruimeldief")
         .at(Window::DAYTIME).surge(3.0),
     dc(112, "app-air-compressor", TOOLS, [100.0, 180.0, 400.0], minutes(10.0),
         "air compressor tyre tire pump kompressor reifen luftpumpe compresseur pneu gonfleur compressor banden")

@@ -11,7 +11,8 @@
 //! tau = 1 h, one hour returns 12.6 Ah however big the charger. Below its taper the voltage sits
 //! between rest and the charge voltage in proportion to the share of the acceptance that is used,
 //! a linear polarisation `R_p = (V_abs - V(s)) / I_acc`. Full, it takes nothing; the charger
-//! floats and carries the loads.
+//! floats and carries the loads. The taper is a usual simplification, from memory; that the last
+//! fifth of a lead-acid battery takes 4 to 6 h sets its time constant ([`super::chemistry`]).
 //!
 //! | symbol | meaning | unit |
 //! |---|---|---|

@@ -10,9 +10,11 @@
 //!
 //! `V` is found by iteration, so the energy of a step closes: what went in is what is stored and
 //! what was lost, to 1e-9. Charge stranded by a fast draw pulls the voltage down, and with it
-//! whatever has a low-voltage cut-out; it is not lost, so it does not end the trip by itself. Cold does not destroy charge; it puts the lowest part out of reach:
+//! whatever has a low-voltage cut-out; it is not lost, so it does not end the trip by itself. Cold
+//! does not destroy charge; it puts the lowest part out of reach:
 //! at the capacity share `g(T)` the bank is empty at `1 - g` and the user's limit `m` lies at
-//! `1 - (1 - m) g`.
+//! `1 - (1 - m) g`. Kirchhoff's laws and the conservation of charge and energy; what differs
+//! between batteries is in [`super::chemistry`], with its sources.
 //!
 //! | symbol | meaning | unit |
 //! |---|---|---|
@@ -164,15 +166,8 @@ impl BankPhysics {
     pub fn sagging_volts(&self, state: &BankState, c: &Conditions, draw: Watts) -> Volts {
         let depleted = self.kinetic.stranded(state.difference_ah) / self.capacity;
         let rest = self.curve.volts(state.soc_frac - depleted);
-        let current = current_for(draw, rest, self.resistance_at(state.soc_frac, c));
-        rest - current * self.resistance_at(state.soc_frac, c)
-    }
-
-    /// Resistance rises towards empty: by 60 % at the bottom (common practice, no source).
-    #[inline]
-    fn resistance_at(&self, soc_frac: f64, c: &Conditions) -> Ohms {
-        let down = 1.0 - soc_frac;
-        c.resistance * (1.0 + 0.6 * down * down)
+        let current = current_for(draw, rest, resistance_at(state.soc_frac, c));
+        rest - current * resistance_at(state.soc_frac, c)
     }
 
     /// What draws that come and go lose in the battery and in its cables, beyond what their mean
@@ -181,7 +176,7 @@ impl BankPhysics {
     pub fn peak_losses(&self, c: &Conditions, variance_w2: f64) -> (Watts, Watts) {
         let volts = self.curve.volts(0.5);
         let square_a2 = variance_w2.max(0.0) / (volts.0 * volts.0);
-        (Watts(self.resistance_at(0.5, c).0 * square_a2), Watts(self.cable.0 * square_a2))
+        (Watts(resistance_at(0.5, c).0 * square_a2), Watts(self.cable.0 * square_a2))
     }
 
     /// Charge with at most the power `offered` at the terminals for one step.
@@ -246,7 +241,7 @@ impl BankPhysics {
         let half_step = 0.5 * self.dt.0 / self.capacity.0;
         let mut current = Amps::ZERO;
         if surplus.0 < 0.0 {
-            let resistance = self.resistance_at(before, c) + self.cable;
+            let resistance = resistance_at(before, c) + self.cable;
             let reach = ((before - c.empty_frac) * self.capacity.0).max(0.0);
             let middle = self.curve.volts(before + surplus.0 / rest_v.0 * half_step);
             let drawn = current_for(-surplus, middle, resistance).min(Amps(reach / self.dt.0));
@@ -294,7 +289,7 @@ impl BankPhysics {
     pub fn discharge(&self, state: &mut BankState, c: &Conditions, wanted: Watts) -> Flow {
         let before = state.soc_frac;
         let energy_before = self.curve.energy(before);
-        let resistance = self.resistance_at(before, c);
+        let resistance = resistance_at(before, c);
         let reach = ((before - c.empty_frac) * self.capacity.0).max(0.0);
         let mut mean_v = self.curve.volts(before);
         let mut current = Amps::ZERO;
@@ -350,6 +345,13 @@ impl BankPhysics {
         flow.lost_self = -change;
         flow.stored += change;
     }
+}
+
+/// Resistance rises towards empty: by 60 % at the bottom (common practice, no source).
+#[inline]
+fn resistance_at(soc_frac: f64, c: &Conditions) -> Ohms {
+    let down = 1.0 - soc_frac;
+    c.resistance * (1.0 + 0.6 * down * down)
 }
 
 /// Current that gives the power `p` from a source `v` behind `r`: the smaller root of

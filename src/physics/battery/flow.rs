@@ -1,4 +1,5 @@
-//! What the bank meets in an hour, the state it is in, and what one step moves.
+//! What the bank meets in an hour, the state it is in, and what one step moves. Only names and units;
+//! the equations stand in [`super::bank`].
 
 use crate::units::{Amps, Celsius, Hours, Ohms, Volts, WattHours, Watts};
 

@@ -1,7 +1,9 @@
 //! The van parked and unused: how long until the minimum, and whether it may freeze.
 //!
 //! With everything drawing the constant current `I` and self-discharge a constant current `L`
-//! (both small), the time from the state `s` to the floor `m` is `t = (s - m) C / (I + L)`.
+//! (both small), the time from the state `s` to the floor `m` is `t = (s - m) C / (I + L)`:
+//! conservation of charge. Self-discharge and freezing points, with their sources, are in
+//! [`super::temperature`].
 //!
 //! | symbol | meaning | unit |
 //! |---|---|---|

@@ -7,10 +7,27 @@
 //! LiFePO4: 100 % at 25, 85 % at 0, 70 % at -20 degrees Celsius (published 80 to 90 and 70 %).
 //! Warmth is never counted as more than the rated capacity.
 //!
+//! ```text
+//! reach        g = 1 / f(T)                            lead-acid
+//!              g = 0.85 + 0.15 T / 25   T >= 0         LiFePO4
+//!              g = 0.85 + 0.15 T / 20   T < 0
+//! resistance   R / R25     = 1 + 0.008 (25 - T)        lead-acid     from memory
+//!                          = exp(0.03 (25 - T))        LiFePO4       from memory
+//! absorption   tau / tau25 = exp(0.03 (25 - T))                      from memory
+//! standing     L / L20     = 2^((T - 20) / 10)                       from memory
+//! air          Ta(h) = Tm + A cos(2 pi (h - 15) / 24)
+//! battery      T(h)  = Tm + w + b A cos(2 pi (h - 18) / 24)          common practice, no source
+//! ```
+//!
 //! | symbol | meaning | unit |
 //! |---|---|---|
 //! | `T` | battery temperature | degrees Celsius |
 //! | `f` | cell-size correction factor | - |
+//! | `g` | share of the rated capacity within reach | - |
+//! | `R`, `tau`, `L` | resistance, time constant of absorption, self-discharge | Ohm, h, A |
+//! | `Tm`, `A` | mean of the air, half its day-night range | degrees Celsius, K |
+//! | `w`, `b` | how much milder the place is, share of the swing it lets in | K, - |
+//! | `h` | hour of the day | h |
 
 use crate::model::{BatteryPlace, Chemistry};
 use crate::units::Celsius;

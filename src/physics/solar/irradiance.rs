@@ -32,8 +32,6 @@ const MIN_COS_ZENITH_RATIO: f64 = 0.01745;
 
 /// Reflectance of usual ground: grass, soil, gravel (common practice).
 pub const GROUND_REFLECTANCE: f64 = 0.2;
-/// Reflectance of fresh snow (common practice, 0.6 to 0.85).
-pub const SNOW_REFLECTANCE: f64 = 0.7;
 
 /// Global horizontal irradiance under a clear sky at sea level (Haurwitz). `cos_zenith`: cosine of
 /// the sun's true zenith angle; zero when the sun is down. Measured clear days lie within 0.90 to

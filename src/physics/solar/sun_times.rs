@@ -2,6 +2,12 @@
 //!
 //! The centre of the sun stands at -0.8333 degrees when its upper edge touches the horizon:
 //! 16 arc minutes of radius and 34 of refraction (US Naval Observatory convention).
+//!
+//! ```text
+//! cos H0 = (sin e0 - sin phi sin delta) / (cos phi cos delta),  e0 = -0.8333 deg
+//! noon: H = 0;  rise: noon - H0 / 15;  set: noon + H0 / 15     [h], angles in degrees
+//! ```
+//! H: hour angle, phi: latitude, delta: declination of the sun ([`super::sun`]).
 //! Noon is where the hour angle is zero; rise and set lie the sunset hour angle before and after
 //! it. Each is found by three rounds of substitution, as the sun moves on meanwhile.
 

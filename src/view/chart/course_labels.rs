@@ -62,7 +62,13 @@ impl Plot<'_> {
         if let Some((_, (start, y, _, end))) = best {
             let palette = brush.palette;
             let ink = (palette.fault, true);
-            brush.text(&text, (start, (y + end) / 2.0), Anchor::Left, ink, Some(palette.sheet));
+            brush.text(
+                &text,
+                (start, f64::midpoint(y, end)),
+                Anchor::Left,
+                ink,
+                Some(palette.sheet),
+            );
         }
     }
 
@@ -132,7 +138,7 @@ impl Plot<'_> {
             }
             let centres: Vec<f64> = days
                 .iter()
-                .map(|day| self.x.px((day.span.from_hour + day.span.to_hour) / 2.0))
+                .map(|day| self.x.px(f64::midpoint(day.span.from_hour, day.span.to_hour)))
                 .collect();
             // A day cut short at the start or the end is named only where its name has room.
             let named = |day: &DayOnAxis| width_px(day) >= (need * 0.7).min(px_per_day * 0.6);

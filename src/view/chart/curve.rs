@@ -175,7 +175,7 @@ fn draw(brush: &Brush, chart: &CurveChart, chosen: Option<usize>) -> Ends {
         .reduce(|best, next| if next.0 > best.0 + 1.0 { next } else { best });
         if let Some((_, (start, y, _, end))) = best {
             let ink = (palette.ink, true);
-            let at = (start, (y + end) / 2.0);
+            let at = (start, f64::midpoint(y, end));
             brush.text(&mark.label, at, Anchor::Left, ink, Some(palette.sheet));
         }
     }

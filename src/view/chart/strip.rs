@@ -197,9 +197,9 @@ fn lantern(
         (x + half + 1.0, glass),
     ];
     if dark {
-        brush.line(&cap, stroke)
+        brush.line(&cap, stroke);
     } else {
-        brush.shape(&cap, palette.ink, 1.0)
+        brush.shape(&cap, palette.ink, 1.0);
     }
     let average = nights(month.average_nights);
     brush.row(

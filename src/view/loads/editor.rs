@@ -253,15 +253,12 @@ fn deeds(app: AppState, open: RwSignal<Option<u32>>, id: u32) -> AnyView {
                 copy.set(Some(fresh));
             }
         });
-        match copy.get_untracked() {
-            Some(copy) => {
-                open.try_set(Some(copy));
-                focus::to_new(button_id(copy));
-            }
-            None => {
-                let most = Arg::Count(MAX_LOADS as i32);
-                app.tell(t_args("loads-full", &[("most", most)]), false);
-            }
+        if let Some(copy) = copy.get_untracked() {
+            open.try_set(Some(copy));
+            focus::to_new(button_id(copy));
+        } else {
+            let most = Arg::Count(MAX_LOADS as i32);
+            app.tell(t_args("loads-full", &[("most", most)]), false);
         }
     };
     let delete = move || {

@@ -120,12 +120,13 @@ pub fn take_in(setups: Setups, file: File) {
         let content = if size > MAX_BYTES as f64 {
             Err(FileError::TooLarge { bytes: size as usize })
         } else {
-            match JsFuture::from(file.text()).await.ok().and_then(|text| text.as_string()) {
-                Some(text) => read(&text),
-                None => {
-                    setups.file_told.try_set(Some(t("file-unread")));
-                    return;
-                }
+            if let Some(text) =
+                JsFuture::from(file.text()).await.ok().and_then(|text| text.as_string())
+            {
+                read(&text)
+            } else {
+                setups.file_told.try_set(Some(t("file-unread")));
+                return;
             }
         };
         let told = match content {

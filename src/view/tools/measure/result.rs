@@ -100,13 +100,12 @@ fn taker(
             .readings
             .with_untracked(|readings| readings.is_at_socket(bench.method.get_untracked()));
         let told = t_args("toast-measured", &[("name", Arg::Text(&name.unwrap_or_default()))]);
-        app.edit_with_undo(told, |setup| match id {
-            Some(id) => {
+        app.edit_with_undo(told, |setup| {
+            if let Some(id) = id {
                 if let Some(load) = setup.loads.iter_mut().find(|load| load.id == id) {
                     *load = measured.applied_to(load);
                 }
-            }
-            None => {
+            } else {
                 let feed = if at_socket { Feed::Inverter } else { Feed::Dc };
                 let new = Load {
                     id: setup.fresh_load_id(),
