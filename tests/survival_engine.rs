@@ -107,7 +107,8 @@ fn chances_through_the_whole_simulation_come_true() {
         mean(&errors)
     );
     println!("{} of them not all but certain: {:.1} points", open_errors.len(), mean(&open_errors));
-    assert!(mean(&errors) < 6.0 && mean(&open_errors) < 6.0);
-    assert!(bias.abs() < 3.0);
+    // Found 1.4 points over all, 3.8 where it is not all but certain, and 0.9 on the careful side.
+    assert!(mean(&errors) < 1.7 && mean(&open_errors) < 4.3);
+    assert!(bias.abs() < 1.5);
     assert!(open_errors.len() > 60, "the rigs leave enough to chance");
 }

@@ -209,7 +209,7 @@ fn chances_of_lasting_come_true() {
     let all_open = misses(&outcomes, &NIGHTS, open);
     print_misses("all open cases", all_open);
     print_misses("all cases", misses(&outcomes, &NIGHTS, |_, _| true));
-    // The task's limit is 6 points; found 3.5 on the open cases alone.
+    // The aim is 6 points; found 3.5 on the open cases alone.
     assert!(all_open.count > 1000);
     assert!(all_open.mean_points < 4.5 && all_open.bias_points.abs() < 2.0);
 
