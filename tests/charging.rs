@@ -4,8 +4,8 @@ mod trip_common;
 
 use nightbank::forecast::{Charger, Outlook, charge_session};
 use nightbank::model::{
-    Bank, Chemistry, Draw, Driving, DrivingCharger, EveryNth, Feed, HookUp, Load, OtherSource,
-    OtherSourceKind, Setup, SolarArray, SystemVoltage, Usage,
+    Bank, Chemistry, Driving, DrivingCharger, EveryNth, HookUp, OtherSource, OtherSourceKind,
+    Setup, SolarArray, SystemVoltage, Usage,
 };
 use nightbank::physics::battery::stages::STAGE_STEP;
 use nightbank::physics::battery::{
@@ -13,7 +13,7 @@ use nightbank::physics::battery::{
 };
 use nightbank::units::{AmpHours, Amps, Celsius, Hours, Metres, SquareMillimetres, Volts, Watts};
 use proptest::prelude::*;
-use trip_common::{outlook, plan, steady};
+use trip_common::{on_the_sockets, outlook, plan, steady};
 
 const WARM: Celsius = Celsius(25.0);
 
@@ -112,13 +112,7 @@ fn cold_lead_absorbs_slowly() {
 fn a_session_of_the_mains_charger() {
     let mut setup = steady(25.0);
     setup.inverter.fitted = true;
-    setup.loads.push(Load {
-        id: 9,
-        draw: Draw::Power { watts: Watts(60.0) },
-        feed: Feed::Inverter,
-        usage: Usage::AlwaysOn,
-        ..Load::default()
-    });
+    setup.loads.push(on_the_sockets(Watts(60.0), Usage::AlwaysOn));
     setup.hook_up = HookUp { fitted: true, hours: Hours(15.0), ..HookUp::default() };
     let session = |setup: &Setup| {
         charge_session(setup, &plan(setup, 25.0), Charger::HookUp).expect("a session")
@@ -274,13 +268,7 @@ fn nothing_cuts_out_while_the_hook_up_feeds_the_sockets() {
     setup.bank.health_frac = 0.6;
     setup.bank.soc_start_frac = 0.55;
     setup.inverter.fitted = true;
-    setup.loads.push(Load {
-        id: 9,
-        draw: Draw::Power { watts: Watts(1800.0) },
-        feed: Feed::Inverter,
-        usage: Usage::Daily { minutes: 4.0 },
-        ..Load::default()
-    });
+    setup.loads.push(on_the_sockets(Watts(1800.0), Usage::Daily { minutes: 4.0 }));
     assert!(!outlook(&setup, 10.0).cut_outs.is_empty());
     setup.trip.arrival_hour = 0;
     setup.hook_up = HookUp {

@@ -4,7 +4,7 @@ mod trip_common;
 
 use nightbank::forecast::{Course, OddsRun, Outlook, TripPlan, plan::TripSun};
 use nightbank::model::{
-    Bank, Chemistry, DayPlan, Draw, Driving, DrivingCharger, EveryNth, Feed, HookUp, Load, Setup,
+    Bank, Chemistry, DayPlan, Draw, Driving, DrivingCharger, EveryNth, HookUp, Load, Setup,
     SolarArray, SystemVoltage, Usage, Weather,
 };
 use nightbank::physics::battery::chemistry::cell_data;
@@ -13,7 +13,7 @@ use nightbank::units::{
 };
 use proptest::prelude::*;
 use std::sync::Arc;
-use trip_common::{arbitrary_setup, climate, outlook, plan, plan_in, steady};
+use trip_common::{arbitrary_setup, climate, on_the_sockets, outlook, plan, plan_in, steady};
 
 fn balance_holds(course: &Course) {
     for hour in &course.hours {
@@ -172,13 +172,7 @@ fn a_relay_through_thin_cable_gives_less_than_a_charger() {
 fn hook_up_nights_fill_the_battery_and_carry_the_sockets() {
     let mut setup = steady(8.0);
     setup.inverter.fitted = true;
-    setup.loads.push(Load {
-        id: 9,
-        draw: Draw::Power { watts: Watts(60.0) },
-        feed: Feed::Inverter,
-        usage: Usage::AlwaysOn,
-        ..Load::default()
-    });
+    setup.loads.push(on_the_sockets(Watts(60.0), Usage::AlwaysOn));
     setup.hook_up =
         HookUp { fitted: true, every: EveryNth(1), hours: Hours(24.0), ..HookUp::default() };
     let outlook = outlook(&setup, 20.0);
@@ -195,13 +189,7 @@ fn heavy_draw_cuts_the_inverter_out_with_energy_left() {
     setup.bank.health_frac = 0.6;
     setup.inverter.fitted = true;
     setup.inverter.continuous = Watts(2500.0);
-    setup.loads.push(Load {
-        id: 9,
-        draw: Draw::Power { watts: Watts(1800.0) },
-        feed: Feed::Inverter,
-        usage: Usage::Daily { minutes: 4.0 },
-        ..Load::default()
-    });
+    setup.loads.push(on_the_sockets(Watts(1800.0), Usage::Daily { minutes: 4.0 }));
     let outlook = outlook(&setup, 10.0);
     let event = outlook.cut_outs.first().expect("the inverter cuts out");
     assert_eq!(event.load_id, None);

@@ -27,6 +27,11 @@ pub fn steady(watts: f64) -> Setup {
     setup
 }
 
+/// A load behind the inverter.
+pub fn on_the_sockets(watts: Watts, usage: Usage) -> Load {
+    Load { id: 9, draw: Draw::Power { watts }, feed: Feed::Inverter, usage, ..Load::default() }
+}
+
 pub fn plan(setup: &Setup, air_c: f64) -> TripPlan {
     plan_in(setup, Celsius(air_c))
 }
