@@ -137,6 +137,8 @@ setup_rust_lints() {
 setup_wasm() {
   local flags="$REMAP $RELOCATIONS $NAMES"
   WASM_BIN='' WASM_ENV=("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=$flags")
+  # What is weighed in the end depends on whether the standard library was built for size.
+  export NIGHTBANK_STD=ready-made
   if has_wasm_std; then return; fi
   if have rustup && [[ ${RUSTUP_AUTO_INSTALL:-1} != 0 ]]; then
     step rustup "Adding the wasm32-unknown-unknown target with rustup" \
@@ -159,6 +161,7 @@ setup_wasm() {
   host=$(/usr/bin/rustc -vV | sed -n 's/^host: //p')
   sysroot=$TOOLS/wasm-std-$version-small
   [[ -d $sysroot ]] || build_wasm_std "$sysroot" "$host" || exit 1
+  NIGHTBANK_STD=small
   mkdir -p "$bin"
   ln -sfn /usr/bin/cargo /usr/bin/rustc /usr/bin/rustdoc "$bin/"
   WASM_BIN=$bin:

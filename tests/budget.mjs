@@ -9,13 +9,11 @@ import { fileURLToPath } from "node:url";
 import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 
 /**
- * Above this the build fails. Raising it is a decision of its own, with its reason in the commit.
- *
- * This is a ratchet, not the goal: what the start needs is still more than twice what we aim at. It may only go down:
- * box the closures of memos and effects, move reading and writing of stored setups into a part of their own.
+ * Above this the build fails. Raising it is a decision of its own, with its reason in the commit. With a standard
+ * library that was not built for size (.ci/setup.sh tells) the same page weighs some 12 % more.
  */
-const LIMIT_GZIP = 475_000;
-/** What we aim at, with everything in it. The page is not there yet. */
+const LIMIT_GZIP = process.env.NIGHTBANK_STD === "ready-made" ? 250_000 : 220_000;
+/** What we aim at. The page is not there yet. */
 const GOAL_GZIP = 180_000;
 const GOAL_BROTLI = 150_000;
 
@@ -30,6 +28,21 @@ const files = readdirSync(dist, { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile())
   .map((entry) => path.relative(dist, path.join(entry.parentPath ?? entry.path, entry.name)).split(path.sep).join("/"))
   .sort();
+
+/**
+ * Parts that a first visit fetches by itself right behind the start, while the answer is being read: the chart, the odds
+ * and the details; and what keeps setups. All other files wait for five seconds, or for being needed.
+ */
+const BEHIND = ["look", "keep"];
+const behind = files
+  .filter((name) => /^parts-.*\.js$/.test(name))
+  .flatMap((name) => {
+    const script = readFileSync(path.join(dist, name), "utf8");
+    // A file that parts share stands under a comment that lists them.
+    const shared = [...script.matchAll(/\/\* ([\w, ]+) \*\/\s*const __chunk_\d+ = [\s\S]*?"\.\/([\w.-]+\.wasm)"/g)];
+    const own = files.filter((file) => BEHIND.some((part) => file.startsWith(`part-split-${part}-`)));
+    return [...own, ...shared.filter(([, parts]) => parts.split(", ").some((part) => BEHIND.includes(part))).map(([, , file]) => file)];
+  });
 
 /** What a first visit fetches before and while the page starts: the page, and every file that it names. */
 const CARD = /^icons\/card-/;
@@ -53,7 +66,8 @@ const number = (value) => value.toLocaleString("en").padStart(10);
 const line = (name, { raw, gzip, brotli }) => console.log(`${name.padEnd(44)}${number(raw)}${number(gzip)}${number(brotli)}`);
 
 const first = files.filter(isFirstLoad).map(weigh);
-const later = files.filter((name) => !isFirstLoad(name)).map(weigh);
+const next = files.filter((name) => behind.includes(name)).map(weigh);
+const later = files.filter((name) => !isFirstLoad(name) && !behind.includes(name)).map(weigh);
 for (const kind of ["html", "js", "wasm"]) {
   if (!first.some((row) => row.name.endsWith(`.${kind}`))) {
     console.error(`The page names no .${kind} file: the weighing would be of something else.`);
@@ -65,6 +79,13 @@ console.log(`${"bytes".padEnd(44)}${"raw".padStart(10)}${"gzip -9".padStart(10)}
 first.forEach((row) => line(row.name, row));
 const total = sum(first);
 line("first load", total);
+if (next.length < BEHIND.length) {
+  console.error("Hardly any file is fetched right behind the start: the script of the parts is read wrongly.");
+  process.exit(1);
+}
+console.log("\nright behind the start, beside the answer");
+next.forEach((row) => line(row.name, row));
+line("right behind the start", sum(next));
 console.log("\nfetched in the background or when needed");
 later.forEach((row) => line(row.name, row));
 

@@ -10,6 +10,7 @@
 import { execFile } from "node:child_process";
 import { createHash } from "node:crypto";
 import { mkdir, readdir, readFile, rename, writeFile } from "node:fs/promises";
+import { availableParallelism } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
@@ -91,7 +92,7 @@ export async function stageParts(directory, parts, optimise) {
   const [, main] = found;
   let script = await readFile(path.join(parts, PARTS_SCRIPT), "utf8");
   const names = (await readdir(parts)).filter((name) => name.endsWith(".wasm")).sort();
-  const contents = await Promise.all(names.map((name) => optimise(path.join(parts, name))));
+  const contents = await eachOf(names, (name) => optimise(path.join(parts, name)));
   for (const [index, name] of names.entries()) {
     const bytes = contents[index];
     const hashed = `part-${name.replace(/\.wasm$/, "").replaceAll("_", "-")}-${digest(bytes)}.wasm`;
@@ -121,10 +122,24 @@ export async function stageParts(directory, parts, optimise) {
   await writeFile(page, html);
 }
 
+/** What `work` makes of each of `items`, as many at a time as there are processors. */
+async function eachOf(items, work) {
+  const made = [];
+  const left = [...items.entries()];
+  const worker = async () => {
+    for (let next = left.shift(); next; next = left.shift()) made[next[0]] = await work(next[1]);
+  };
+  await Promise.all(Array.from({ length: availableParallelism() }, worker));
+  return made;
+}
+
 async function optimised(file) {
   const run = promisify(execFile);
   const features = ["bulk-memory", "nontrapping-float-to-int", "sign-ext", "reference-types", "multivalue", "mutable-globals"];
-  await run("wasm-opt", ["-Oz", ...features.map((name) => `--enable-${name}`), "--reorder-functions-by-name", file, "-o", `${file}.opt`]);
+  await run("wasm-opt", ["-Oz", ...features.map((name) => `--enable-${name}`), "--reorder-functions-by-name", file, "-o", `${file}.opt`], {
+    // One thread for each: several files are on the way.
+    env: { ...process.env, BINARYEN_CORES: "1" },
+  });
   return readFile(`${file}.opt`);
 }
 

@@ -5,7 +5,9 @@ use leptos::ev;
 use leptos::prelude::*;
 use std::borrow::Cow;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, FocusOptions, HtmlElement};
+use web_sys::{
+    Element, FocusOptions, HtmlElement, ScrollIntoViewOptions, ScrollLogicalPosition,
+};
 
 /// Moves the focus to the element with this id, where what had it is about to go.
 pub fn to(id: &str) {
@@ -13,6 +15,16 @@ pub fn to(id: &str) {
     if let Some(element) = element.and_then(|found| found.dyn_into::<HtmlElement>().ok()) {
         // Fails only for an element that cannot take the focus; then it stays where it is.
         let _ = element.focus();
+        // What goes away may move it out of sight.
+        request_animation_frame(move || in_sight(&element));
+    }
+}
+
+fn in_sight(element: &HtmlElement) {
+    if document().active_element().is_some_and(|at| at.is_same_node(Some(element))) {
+        let options = ScrollIntoViewOptions::new();
+        options.set_block(ScrollLogicalPosition::Nearest);
+        element.scroll_into_view_with_scroll_into_view_options(&options);
     }
 }
 
