@@ -5,9 +5,7 @@ use leptos::ev;
 use leptos::prelude::*;
 use std::borrow::Cow;
 use wasm_bindgen::JsCast;
-use web_sys::{
-    Element, FocusOptions, HtmlElement, ScrollIntoViewOptions, ScrollLogicalPosition,
-};
+use web_sys::{Element, FocusOptions, HtmlElement, ScrollIntoViewOptions, ScrollLogicalPosition};
 
 /// Moves the focus to the element with this id, where what had it is about to go.
 pub fn to(id: &str) {

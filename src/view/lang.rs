@@ -249,6 +249,12 @@ pub fn quantity(value: f64, decimals: u8, unit: &str) -> String {
     format!("{}{UNIT_SPACE}{unit}", number(value, decimals))
 }
 
+/// The same with all decimals, zeros too, as amounts of money stand.
+#[must_use]
+pub fn quantity_fixed(value: f64, decimals: u8, unit: &str) -> String {
+    format!("{}{UNIT_SPACE}{unit}", number_fixed(value, decimals))
+}
+
 /// A share 0..1 in percent, without decimals.
 #[must_use]
 pub fn percent(frac: f64) -> String {

@@ -15,7 +15,7 @@ use crate::model::{Chemistry, Setup};
 use crate::store::EntryId;
 use crate::units::Money;
 use crate::view::icons::Icon;
-use crate::view::lang::{percent, quantity, t, t_args, watt_hours};
+use crate::view::lang::{percent, quantity_fixed, t, t_args, watt_hours};
 use crate::view::outlook::Made;
 use crate::view::power::chemistry_name;
 use crate::view::share::{Setups, setup_name};
@@ -300,7 +300,7 @@ fn table(found: &Found) -> AnyView {
 
 /// Two decimals below ten: a kilowatt-hour costs cents.
 fn per_kwh(setup: &Setup, amount: Money) -> String {
-    quantity(amount.0, if amount.0 < 10.0 { 2 } else { 0 }, &setup.prices.currency)
+    quantity_fixed(amount.0, if amount.0 < 10.0 { 2 } else { 0 }, &setup.prices.currency)
 }
 
 fn band(setup: &Setup, cost: &LifeCost) -> String {
