@@ -180,7 +180,7 @@ build_wasm_std() {
   printf '[package]\nname = "std-for-wasm"\nversion = "0.0.0"\nedition = "2021"\n[profile.release]\nopt-level = "z"\n' \
     >"$work/crate/Cargo.toml"
   : >"$work/crate/src/lib.rs"
-  step wasm-std "Building the standard library for wasm32 (1 to 3 minutes, once)" \
+  step wasm-std "Building the standard library for wasm32 (2 to 5 minutes, once)" \
     "It needs Debian's rustc-web, cargo-web, rust-web-src and lld-19 of one version." \
     env -C "$work/crate" -u RUSTUP_TOOLCHAIN -u CARGO_TARGET_DIR PATH="/usr/bin:$PATH" \
     RUSTC=/usr/bin/rustc RUSTC_BOOTSTRAP=1 RUSTFLAGS="-Cembed-bitcode=yes $REMAP" \
