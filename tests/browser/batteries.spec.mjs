@@ -1,22 +1,11 @@
 // Two kinds of battery on the same trip, cold and warm: the page says why they fare differently. And the
 // stages of a charger, where it is edited.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { eventually, freshContext, launch } from "./support/browser.mjs";
-import { DIST } from "./support/builds.mjs";
+import { test } from "node:test";
+import { eventually, freshContext } from "./support/browser.mjs";
 import { Deciding } from "./support/deciding.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+import { browser, server } from "./support/site.mjs";
 
 /** First number of a text; NaN where it has none, as in a dash. */
 const figure = (text) => Number.parseFloat(/-?[\d.]+/.exec(text.replace("−", "-"))?.[0] ?? "NaN");

@@ -1,21 +1,10 @@
 // Files out and in, tables, pictures, paper.
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { eventually, freshContext, launch } from "./support/browser.mjs";
-import { DIST } from "./support/builds.mjs";
+import { test } from "node:test";
+import { eventually, freshContext } from "./support/browser.mjs";
 import { Sharing } from "./support/sharing.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+import { browser, server } from "./support/site.mjs";
 
 const wrapped = (setups, rest = {}) => JSON.stringify({ format: "nightbank", schema: 1, setups, ...rest });
 

@@ -1,21 +1,10 @@
 // The main job by keyboard alone: a start of one's own, an appliance, the battery, the answer, advice, the link.
 // At every step the focus can be seen, is not hidden behind a bar, and never falls back to the top of the page.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { eventually, freshContext, launch } from "./support/browser.mjs";
-import { DIST } from "./support/builds.mjs";
+import { test } from "node:test";
+import { eventually, freshContext } from "./support/browser.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+import { browser, server } from "./support/site.mjs";
 
 /** Steps to anything on the page, at most. */
 const MOST_STEPS = 150;

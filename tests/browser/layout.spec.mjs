@@ -2,24 +2,10 @@
 //
 // Leaves pictures of the main views in tests/output/pictures/, to be looked at.
 import assert from "node:assert/strict";
-import { mkdir } from "node:fs/promises";
 import path from "node:path";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { launch } from "./support/browser.mjs";
-import { DIST } from "./support/builds.mjs";
+import { test } from "node:test";
 import { clippedText, look, LOOKS, openAt, PICTURES, smallTargets, throughAll, tooWide } from "./support/views.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-  await mkdir(PICTURES, { recursive: true });
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+import { browser, server } from "./support/site.mjs";
 
 const open = (t, width, options) => openAt(t, browser, server.url, width, options);
 

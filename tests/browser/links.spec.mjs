@@ -1,20 +1,9 @@
 // Links: what they carry arrives, nothing of one's own is touched, and what does not open says why.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { eventually, freshContext, launch } from "./support/browser.mjs";
-import { DIST } from "./support/builds.mjs";
+import { test } from "node:test";
+import { eventually, freshContext } from "./support/browser.mjs";
 import { Sharing } from "./support/sharing.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+import { browser, server } from "./support/site.mjs";
 
 /** A link to a setup of somebody else's, with the answer it gave there. */
 async function someonesLink(t, name = "Lakeside") {

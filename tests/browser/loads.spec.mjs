@@ -1,20 +1,9 @@
 // The main job: open, add an appliance, edit it, read one's own number of nights, find it again after a reload.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { eventually, freshContext, launch, PHONE } from "./support/browser.mjs";
-import { DIST } from "./support/builds.mjs";
+import { test } from "node:test";
+import { eventually, freshContext, PHONE } from "./support/browser.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+import { browser, server } from "./support/site.mjs";
 
 /** The page with its invented example, open at the appliances. */
 async function atLoads(t, options) {

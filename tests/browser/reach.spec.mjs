@@ -1,25 +1,12 @@
 // Everyone gets at everything: WCAG 2.2 AA by axe-core on every view in every look, the new answer read out, little
 // motion, colours of the system, messages out of the way.
 import assert from "node:assert/strict";
-import { mkdir } from "node:fs/promises";
 import path from "node:path";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { eventually, freshContext, launch } from "./support/browser.mjs";
-import { DIST } from "./support/builds.mjs";
+import { test } from "node:test";
+import { eventually, freshContext } from "./support/browser.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
+import { browser, server } from "./support/site.mjs";
 import { faults, inTallWindow, look, LOOKS, openAt, PICTURES, skippedHeadings, smallTargets, throughAll, twiceUsedIds } from "./support/views.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-  await mkdir(PICTURES, { recursive: true });
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
 
 const open = (t, width, options) => openAt(t, browser, server.url, width, options);
 

@@ -1,21 +1,10 @@
 // When the page itself breaks: never a dead page. The fault is put into the browser, not into the page: the next
 // element that the page asks for is refused, which no program of this kind survives.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { freshContext, launch } from "./support/browser.mjs";
-import { DIST } from "./support/builds.mjs";
+import { test } from "node:test";
+import { freshContext } from "./support/browser.mjs";
 import { Sharing } from "./support/sharing.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+import { browser, server } from "./support/site.mjs";
 
 /** Arms the fault: the next element made is refused, once. */
 const refuseNextElement = () => {

@@ -3,21 +3,11 @@ import assert from "node:assert/strict";
 import { readdir, rm } from "node:fs/promises";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { eventually, freshContext, launch, serve } from "./support/browser.mjs";
+import { test } from "node:test";
+import { eventually, freshContext, serve } from "./support/browser.mjs";
 import { copyOfBuild, DIST } from "./support/builds.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+import { browser, server } from "./support/site.mjs";
 
 test("mounts without a complaint, a policy violation or a request to another host", async (t) => {
   const { context, watch } = await freshContext(t, browser);

@@ -1,20 +1,9 @@
 // The tools: readings on site, measuring bench, wiring check, inverter check.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { freshContext, launch } from "./support/browser.mjs";
-import { DIST } from "./support/builds.mjs";
+import { test } from "node:test";
+import { freshContext } from "./support/browser.mjs";
 import { Deciding } from "./support/deciding.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+import { browser, server } from "./support/site.mjs";
 
 /** The tool of this name, opened. */
 async function open(t, name) {

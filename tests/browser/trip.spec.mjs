@@ -1,20 +1,9 @@
 // Where and when: places by name, by coordinates and by the device, the camp clock, days and own sun.
 import assert from "node:assert/strict";
-import { after, before, test } from "node:test";
-import { StaticServer } from "../serve.mjs";
-import { eventually, freshContext, launch } from "./support/browser.mjs";
-import { DIST } from "./support/builds.mjs";
+import { test } from "node:test";
+import { eventually, freshContext } from "./support/browser.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
-
-let browser, server;
-before(async () => {
-  browser = await launch();
-  server = await new StaticServer(DIST).start();
-});
-after(async () => {
-  await browser?.close();
-  await server?.stop();
-});
+import { browser, server } from "./support/site.mjs";
 
 /** The page with its invented example (September in northern Germany), open at the trip part. */
 async function atTrip(t, options, prepare = async () => {}) {
