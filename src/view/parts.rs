@@ -1,8 +1,7 @@
 //! Parts of the program that are fetched when they are first needed.
 //!
-//! The build splits the program at the functions marked here: what only they reach, texts and
-//! tables included, travels in files of its own, and the first load brings the answer and no more.
-//! The service worker keeps all files, so offline every part is there.
+//! The build splits the program at the functions of `split`; the first load brings the answer and
+//! no more. The service worker keeps all files, so offline every part is there.
 //!
 //! One part keeps the setups: it is fetched before the start where there is something to read, and
 //! else right behind it. All others wait for it, so nothing can be changed before it is here.
@@ -10,26 +9,21 @@
 //! A part is fetched once; the page tells while it is on its way, and offers to try again
 //! where it did not come. Nothing else of the page waits for it.
 
-// The glue that `wasm_split` makes of a marked function declares imports and exports.
-#![allow(unsafe_code)]
+mod split;
 
-use super::change;
-use super::lang::{self, t};
-use super::needs;
+use super::lang::t;
 use super::offline::Offline;
-use super::outlook::{Calculation, detail, hours, play};
-use super::share::{self, Keeper, Outcome, Setups};
-use super::state::AppState;
-use super::tools::measure;
+use super::outlook::Calculation;
+use super::share::{Keeper, Outcome, Setups};
 use super::widgets::Sheet;
-use super::{loads, more, power, start, trip};
-use crate::i18n::texts::{ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use std::future::Future;
-use std::pin::pin;
-use std::task::{Context, Poll, Waker};
-use wasm_split_helpers::{SplitLoaderError, wasm_split};
+pub use split::keeper;
+use split::{
+    Decide, Edit, Look, More, fetch_decide, fetch_edit, fetch_look, fetch_more, now, split_decide,
+    split_edit, split_look, split_more,
+};
+use wasm_split_helpers::SplitLoaderError;
 
 /// A part that travels in files of its own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -56,108 +50,6 @@ enum State {
     Coming,
     Here,
     Failed,
-}
-
-type Split = Result<AnyView, SplitLoaderError>;
-
-// One function for each part, as each keeps for itself whether its files are here.
-
-#[wasm_split(keep, fallible, preload(fetch_keep))]
-fn split_keep() -> Result<&'static Keeper, SplitLoaderError> {
-    lang::add_english(ENGLISH_KEEP);
-    Ok(share::keeper())
-}
-
-/// What keeps the setups, once its part is here.
-///
-/// # Errors
-///
-/// [`SplitLoaderError`]: the files of the part did not come.
-pub async fn keeper() -> Result<&'static Keeper, SplitLoaderError> {
-    fetch_keep().await?;
-    split_keep().await
-}
-
-enum Look {
-    Odds(Calculation),
-    Course(AppState, Calculation),
-    Details(AppState, Calculation),
-}
-
-#[wasm_split(look, fallible, preload(fetch_look))]
-fn split_look(what: Look) -> Split {
-    lang::add_english(ENGLISH_LOOK);
-    Ok(match what {
-        Look::Odds(calculation) => {
-            play::follow(calculation);
-            ().into_any()
-        }
-        Look::Course(app, calculation) => detail::course(app, calculation),
-        Look::Details(app, calculation) => detail::view(app, calculation),
-    })
-}
-
-enum Edit {
-    Loads(AppState, Calculation),
-    Power(AppState),
-    Trip(AppState, Calculation),
-    Start(AppState, Sheet),
-}
-
-#[wasm_split(edit, fallible, preload(fetch_edit))]
-fn split_edit(what: Edit) -> Split {
-    lang::add_english(ENGLISH_LOOK);
-    lang::add_english(ENGLISH_REST);
-    Ok(match what {
-        Edit::Loads(app, calculation) => loads::view(app, needs::follow(app, calculation)),
-        Edit::Power(app) => power::view(app),
-        Edit::Trip(app, calculation) => trip::view(app, calculation),
-        Edit::Start(app, sheet) => start::questions(app, sheet),
-    })
-}
-
-enum Decide {
-    Change(AppState),
-    BelowTheAnswer(AppState, Calculation),
-}
-
-#[wasm_split(decide, fallible, preload(fetch_decide))]
-fn split_decide(what: Decide) -> Split {
-    lang::add_english(ENGLISH_LOOK);
-    lang::add_english(ENGLISH_REST);
-    Ok(match what {
-        Decide::Change(app) => change::view(app),
-        Decide::BelowTheAnswer(app, calculation) => view! {
-            {hours::view(calculation)}
-            {measure::in_the_outlook(app, calculation)}
-        }
-        .into_any(),
-    })
-}
-
-/// Everything under "More", or the page to print where there is an outcome.
-struct More {
-    setups: Setups,
-    paper: Option<Outcome>,
-}
-
-#[wasm_split(more, fallible, preload(fetch_more))]
-fn split_more(what: More) -> Split {
-    lang::add_english(ENGLISH_LOOK);
-    lang::add_english(ENGLISH_REST);
-    Ok(match what.paper {
-        None => more::view(what.setups),
-        Some(outcome) => share::paper(what.setups, outcome),
-    })
-}
-
-/// What a part that is here shows. Its files have come, so the first poll is the last.
-fn now(view: impl Future<Output = Split>) -> AnyView {
-    match pin!(view).poll(&mut Context::from_waker(Waker::noop())) {
-        Poll::Ready(Ok(view)) => view,
-        // Only asked for once the part is here.
-        Poll::Ready(Err(_)) | Poll::Pending => ().into_any(),
-    }
 }
 
 /// Which parts are here; copies share it.
@@ -245,8 +137,9 @@ impl Parts {
         Ok(())
     }
 
-    /// The state of a part that can change setups: it is here once what keeps them is here too.
+    /// The state of a part: one that can change setups is here once what keeps them is here too.
     fn ready(self, part: Part) -> State {
+        // What only shows waits for nothing but itself.
         let keep = if part == Part::Look { State::Here } else { self.keep.get() };
         match (keep, self.state(part).get()) {
             (State::Here, own) => own,
@@ -301,7 +194,9 @@ impl Parts {
 
     /// A view of a part: `view` once the part is here.
     fn show(self, part: Part, view: impl Fn() -> AnyView + Send + 'static) -> AnyView {
-        self.fetch(Part::Keep);
+        if part != Part::Look {
+            self.fetch(Part::Keep);
+        }
         self.fetch(part);
         self.boxed(part, Box::new(view))
     }
@@ -319,11 +214,13 @@ impl Parts {
 
     /// The course of the battery, under its heading.
     #[must_use]
-    pub fn course(self, app: AppState, calculation: Calculation) -> AnyView {
+    pub fn course(self) -> AnyView {
+        let (app, calculation) = (self.setups.app, self.calculation);
         let answers = Memo::new(move |_| calculation.plan.with(Option::is_some));
         let chart = move || {
             answers.get().then(|| {
-                let inside = self.look(move || now(split_look(Look::Course(app, calculation))));
+                let inside =
+                    self.show(Part::Look, move || now(split_look(Look::Course(app, calculation))));
                 view! { <h2>{t("answer-course")}</h2> <div class="course">{inside}</div> }
             })
         };
@@ -332,50 +229,51 @@ impl Parts {
 
     /// What stands below the answer.
     #[must_use]
-    pub fn details(self, app: AppState, calculation: Calculation) -> AnyView {
-        self.look(move || now(split_look(Look::Details(app, calculation))))
-    }
-
-    /// What only shows: it waits for nothing but itself.
-    fn look(self, view: impl Fn() -> AnyView + Send + 'static) -> AnyView {
-        self.fetch(Part::Look);
-        self.boxed(Part::Look, Box::new(view))
+    pub fn details(self) -> AnyView {
+        let (app, calculation) = (self.setups.app, self.calculation);
+        self.show(Part::Look, move || now(split_look(Look::Details(app, calculation))))
     }
 
     /// The part "Loads".
     #[must_use]
-    pub fn loads(self, app: AppState, calculation: Calculation) -> AnyView {
-        self.show(Part::Edit, move || now(split_edit(Edit::Loads(app, calculation))))
+    pub fn loads(self) -> AnyView {
+        self.edit(Edit::Loads)
     }
 
     /// The part "Power".
     #[must_use]
-    pub fn power(self, app: AppState) -> AnyView {
-        self.show(Part::Edit, move || now(split_edit(Edit::Power(app))))
+    pub fn power(self) -> AnyView {
+        self.edit(Edit::Power)
     }
 
     /// The part "Trip".
     #[must_use]
-    pub fn trip(self, app: AppState, calculation: Calculation) -> AnyView {
-        self.show(Part::Edit, move || now(split_edit(Edit::Trip(app, calculation))))
+    pub fn trip(self) -> AnyView {
+        self.edit(Edit::Trip)
     }
 
     /// The three questions of a start of one's own.
     #[must_use]
-    pub fn start(self, app: AppState, sheet: Sheet) -> AnyView {
-        self.show(Part::Edit, move || now(split_edit(Edit::Start(app, sheet))))
+    pub fn start(self, sheet: Sheet) -> AnyView {
+        self.edit(Edit::Start(sheet))
+    }
+
+    fn edit(self, what: Edit) -> AnyView {
+        let (app, calculation) = (self.setups.app, self.calculation);
+        self.show(Part::Edit, move || now(split_edit(what, app, calculation)))
     }
 
     /// The part "Change".
     #[must_use]
-    pub fn change(self, app: AppState) -> AnyView {
-        self.show(Part::Decide, move || now(split_decide(Decide::Change(app))))
+    pub fn change(self) -> AnyView {
+        self.show(Part::Decide, move || now(split_decide(Decide::Change(self.setups.app))))
     }
 
     /// The course hour by hour in figures, and how far figures that nobody measured could move the
     /// answer. They follow once their part is here, as nobody waits for them.
     #[must_use]
-    pub fn below_the_answer(self, app: AppState, calculation: Calculation) -> AnyView {
+    pub fn below_the_answer(self) -> AnyView {
+        let (app, calculation) = (self.setups.app, self.calculation);
         let here = move || {
             (self.ready(Part::Decide) == State::Here)
                 .then(|| now(split_decide(Decide::BelowTheAnswer(app, calculation))))
@@ -385,16 +283,17 @@ impl Parts {
 
     /// The part "More".
     #[must_use]
-    pub fn more(self, setups: Setups) -> AnyView {
-        self.show(Part::More, move || now(split_more(More { setups, paper: None })))
+    pub fn more(self) -> AnyView {
+        self.show(Part::More, move || now(split_more(More { setups: self.setups, paper: None })))
     }
 
     /// The answer on paper; nothing where the part is not here yet, as paper does not wait.
     #[must_use]
-    pub fn paper(self, setups: Setups, outcome: Outcome) -> AnyView {
+    pub fn paper(self) -> AnyView {
         if untrack(|| self.ready(Part::More)) != State::Here {
             return ().into_any();
         }
-        now(split_more(More { setups, paper: Some(outcome) }))
+        let outcome = Outcome { app: self.setups.app, calculation: self.calculation };
+        now(split_more(More { setups: self.setups, paper: Some(outcome) }))
     }
 }

@@ -27,8 +27,7 @@ pub fn app(keeper: Option<&'static Keeper>) -> AnyView {
     provide_context(calculation);
     provide_context(Deciding::default());
     let answer = outlook::answer(app, calculation);
-    let outcome = Outcome { app, calculation };
-    provide_context(outcome);
+    provide_context(Outcome { app, calculation });
     let parts = Parts::new(setups, calculation, keeper);
     fetch_the_rest(parts);
     focus::keep();
@@ -38,7 +37,7 @@ pub fn app(keeper: Option<&'static Keeper>) -> AnyView {
     }
     let whole = move || {
         app.lang.track();
-        page(Page { setups, answer, calculation, parts })
+        page(setups, answer, parts)
     };
     view! { {whole} }.into_any()
 }
@@ -52,17 +51,7 @@ fn fetch_the_rest(parts: Parts) {
     set_timeout(move || parts.fetch_all(), REST_AFTER);
 }
 
-/// What the page is made of.
-#[derive(Clone, Copy)]
-struct Page {
-    setups: Setups,
-    answer: Answer,
-    calculation: Calculation,
-    parts: Parts,
-}
-
-fn page(of: Page) -> AnyView {
-    let Page { setups, answer, calculation, parts } = of;
+fn page(setups: Setups, answer: Answer, parts: Parts) -> AnyView {
     let app = setups.app;
     let starting = Sheet::default();
     let main: NodeRef<Main> = NodeRef::new();
@@ -90,29 +79,29 @@ fn page(of: Page) -> AnyView {
             {notices(setups, parts, starting)}
             {answer::glance(app, answer)}
             <aside class="answer-side">
-                {answer::summary(answer, parts.course(app, calculation))}
+                {answer::summary(answer, parts.course())}
             </aside>
             <main node_ref=main tabindex="-1">
                 {move || match app.tab.get() {
                     Tab::Nights => {
                         view! {
                             <h1 class="unseen">{t("answer-name")}</h1>
-                            {parts.details(app, calculation)}
-                            {parts.below_the_answer(app, calculation)}
+                            {parts.details()}
+                            {parts.below_the_answer()}
                         }
                             .into_any()
                     }
-                    Tab::Loads => parts.loads(app, calculation),
-                    Tab::Power => parts.power(app),
-                    Tab::Trip => parts.trip(app, calculation),
-                    Tab::Change => parts.change(app),
-                    Tab::More => parts.more(setups),
+                    Tab::Loads => parts.loads(),
+                    Tab::Power => parts.power(),
+                    Tab::Trip => parts.trip(),
+                    Tab::Change => parts.change(),
+                    Tab::More => parts.more(),
                 }}
             </main>
-            {sheet(starting, t("start-title"), move || parts.start(app, starting))}
+            {sheet(starting, t("start-title"), move || parts.start(starting))}
             {answer::spoken(answer)}
             {parts.toasts()}
-            {share::print_page(setups, Outcome { app, calculation }, parts)}
+            {share::print_page(setups, parts)}
         </div>
     }
     .into_any()

@@ -1,6 +1,8 @@
 //! Below the answer: where it comes from, night by night, and how sure it is.
 
 use super::Calculation;
+use super::picture::course_chart;
+use super::words::answer_detail;
 use crate::i18n::Arg;
 use crate::view::answer::AnswerDetail;
 use crate::view::chart::{SocChart, flow_chart, soc_chart};
@@ -12,7 +14,8 @@ use leptos::prelude::*;
 /// The course of the battery; nothing while there is none.
 #[must_use]
 pub fn course(app: AppState, calculation: Calculation) -> AnyView {
-    let course: Memo<Option<SocChart>> = Memo::new(move |_| super::course(app, calculation));
+    let course: Memo<Option<SocChart>> =
+        Memo::new(move |_| calculation.of_facts(app, course_chart).flatten());
     let has_course = Memo::new(move |_| course.with(Option::is_some));
     let inside = move || has_course.get().then(|| soc_chart(course.into()));
     view! { {inside} }.into_any()
@@ -21,7 +24,7 @@ pub fn course(app: AppState, calculation: Calculation) -> AnyView {
 /// The rest of the answer: balance, drains, night by night, how sure.
 #[must_use]
 pub fn view(app: AppState, calculation: Calculation) -> AnyView {
-    let answer = Memo::new(move |_| super::detail(app, calculation));
+    let answer = Memo::new(move |_| calculation.of_facts(app, answer_detail));
     let flow =
         Memo::new(move |_| answer.with(|answer| answer.as_ref().map(|answer| answer.flow.clone())));
     let has_flow = Memo::new(move |_| flow.with(Option::is_some));

@@ -11,12 +11,11 @@
 pub mod detail;
 mod flow;
 pub mod hours;
-mod picture;
+pub(super) mod picture;
 pub mod play;
 pub mod words;
 
-use super::answer::{Answer, AnswerDetail, AnswerView};
-use super::chart::SocChart;
+use super::answer::{Answer, AnswerView};
 use super::share::Setups;
 use super::state::AppState;
 use crate::forecast::plan::TripSun;
@@ -110,6 +109,14 @@ impl Calculation {
         Self { climate, sun, plan, outlook, odds }
     }
 
+    /// What `make` makes of what is known now, followed where it is called; `None` where there is
+    /// no answer.
+    pub(super) fn of_facts<T>(self, app: AppState, make: fn(&words::Facts<'_>) -> T) -> Option<T> {
+        let mut made = None;
+        self.with_facts(app, &mut |facts| made = Some(make(facts)));
+        made
+    }
+
     /// What is known now, given to `tell`; followed where it is called.
     fn with_facts(self, app: AppState, tell: &mut dyn FnMut(&words::Facts<'_>)) {
         app.lang.track();
@@ -117,17 +124,13 @@ impl Calculation {
         let (Some(plan), Some(outlook), Some(climate)) = (plan, outlook, self.climate.get()) else {
             return;
         };
-        let odds = self.odds.get();
-        // Odds of an earlier plan still stand in the signal for a moment; they fit if they look as
-        // far.
-        let odds = odds.filter(|odds| odds.lasting_frac.len() == plan.0.mornings.len());
-        app.setup.with_untracked(|setup| {
-            tell(&words::Facts {
-                setup,
-                plan: &plan.0,
-                outlook: &outlook.0,
-                odds: odds.as_ref(),
-                climate: &climate,
+        let (plan, outlook) = (&*plan.0, &*outlook.0);
+        self.odds.with(|odds| {
+            // Odds of an earlier plan still stand in the signal for a moment; they fit if they look
+            // as far.
+            let odds = odds.as_ref().filter(|odds| odds.lasting_frac.len() == plan.mornings.len());
+            app.setup.with_untracked(|setup| {
+                tell(&words::Facts { setup, plan, outlook, odds, climate: &climate });
             });
         });
     }
@@ -136,30 +139,7 @@ impl Calculation {
 /// The answer to the setup on screen.
 #[must_use]
 pub fn answer(app: AppState, calculation: Calculation) -> Answer {
-    let view: Memo<Option<AnswerView>> = Memo::new(move |_| answer_now(app, calculation));
+    let view: Memo<Option<AnswerView>> =
+        Memo::new(move |_| calculation.of_facts(app, words::answer_view));
     Signal::derive_local(move || view.get())
-}
-
-/// The answer now, followed where it is called.
-#[must_use]
-pub fn answer_now(app: AppState, calculation: Calculation) -> Option<AnswerView> {
-    let mut view = None;
-    calculation.with_facts(app, &mut |facts| view = Some(words::answer_view(facts)));
-    view
-}
-
-/// What stands below the answer, followed where it is called; `None` where there is no answer.
-#[must_use]
-pub fn detail(app: AppState, calculation: Calculation) -> Option<AnswerDetail> {
-    let mut detail = None;
-    calculation.with_facts(app, &mut |facts| detail = Some(words::answer_detail(facts)));
-    detail
-}
-
-/// The course of the battery as a chart, followed where it is called.
-#[must_use]
-pub fn course(app: AppState, calculation: Calculation) -> Option<SocChart> {
-    let mut course = None;
-    calculation.with_facts(app, &mut |facts| course = picture::course_chart(facts));
-    course
 }

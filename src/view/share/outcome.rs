@@ -12,7 +12,9 @@ use crate::view::chart::SocChart;
 use crate::view::lang::{
     amp_hours, full_date, number, pair, percent, t, t_args, watt_hours_a_day, watts,
 };
-use crate::view::outlook::{self, Calculation, Made};
+use crate::view::outlook::picture::course_chart;
+use crate::view::outlook::words::{answer_detail, answer_view};
+use crate::view::outlook::{Calculation, Made};
 use crate::view::power::chemistry_name;
 use crate::view::state::AppState;
 use leptos::prelude::*;
@@ -30,11 +32,10 @@ impl Outcome {
     /// The answer now with all that belongs to it, followed in effects.
     #[must_use]
     pub fn whole(self) -> Option<WholeAnswer> {
-        let (app, calculation) = (self.app, self.calculation);
-        Some(WholeAnswer {
-            answer: outlook::answer_now(app, calculation)?,
-            detail: outlook::detail(app, calculation)?,
-            course: outlook::course(app, calculation),
+        self.calculation.of_facts(self.app, |facts| WholeAnswer {
+            answer: answer_view(facts),
+            detail: answer_detail(facts),
+            course: course_chart(facts),
         })
     }
 

@@ -28,7 +28,7 @@ const NOTES: usize = 3;
 
 /// The page to print; nothing until it is printed.
 #[must_use]
-pub fn print_page(setups: Setups, outcome: Outcome, parts: Parts) -> AnyView {
+pub fn print_page(setups: Setups, parts: Parts) -> AnyView {
     let printing = setups.printing;
     let before = window_event_listener_untyped("beforeprint", move |_| {
         printing.try_set(true);
@@ -42,7 +42,7 @@ pub fn print_page(setups: Setups, outcome: Outcome, parts: Parts) -> AnyView {
     });
     view! {
         <div class="print-page">
-            {move || printing.get().then(|| untrack(|| parts.paper(setups, outcome)))}
+            {move || printing.get().then(|| untrack(|| parts.paper()))}
         </div>
     }
     .into_any()
