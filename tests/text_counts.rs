@@ -1,31 +1,35 @@
-//! One of a thing is told as one and two as many, in every language.
+//! One of a thing is told as one and two as many, in every language; and every message is filled in
+//! as Fluent's own library does it.
 
 mod text_common;
 
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use nightbank::i18n::texts::{ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST};
 use nightbank::i18n::{Arg, Lang, Texts};
 use std::collections::BTreeMap;
 use std::fs;
-use text_common::{files, language, messages, root, view_sources};
+use text_common::{files, language, messages, plural_category, root, view_sources};
+
+/// All Fluent of a language.
+fn source_of(lang: Lang) -> String {
+    files(&root().join("src/i18n").join(lang.code()), "ftl")
+        .iter()
+        .map(|path| fs::read_to_string(path).expect("a Fluent file") + "\n")
+        .collect()
+}
 
 /// The texts of a language as the page has them once every part is fetched.
 fn texts_of(lang: Lang) -> Texts {
-    let sources: Vec<String> = files(&root().join("src/i18n").join(lang.code()), "ftl")
-        .iter()
-        .map(|path| fs::read_to_string(path).expect("a Fluent file"))
-        .collect();
-    let sources: Vec<&str> = sources.iter().map(String::as_str).collect();
-    let mut texts = Texts::new(lang, &sources);
+    let mut texts = Texts::new(lang, source_of(lang), plural_category);
     [ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST].iter().for_each(|files| texts.add_english(files));
     assert_eq!(texts.faults(), &[] as &[String], "{}", lang.code());
     texts
 }
 
-/// Every message with every value set to `count`, by language and key: numbers that are counted as
-/// the page passes them, all else as text that shows the same.
-fn counted(lang: Lang, count: i32) -> BTreeMap<String, String> {
-    let (texts, shown) = (texts_of(lang), count.to_string());
-    let mut said = BTreeMap::new();
+/// Every message with every value set to `count`: numbers that are counted as the page passes them,
+/// all else as text that shows the same.
+fn with_count(lang: Lang, count: i32, mut tell: impl FnMut(&str, &[(&str, Arg<'_>)])) {
+    let shown = count.to_string();
     for path in files(&root().join("src/i18n").join(lang.code()), "ftl") {
         let source = fs::read_to_string(&path).expect("a Fluent file");
         for (key, variables) in messages(&source, &path) {
@@ -43,11 +47,20 @@ fn counted(lang: Lang, count: i32) -> BTreeMap<String, String> {
                     (name.as_str(), arg)
                 })
                 .collect();
-            let text = texts.text(&key, &args);
-            assert!(texts.has_own(&key) && text != key, "{}: {key}", lang.code());
-            said.insert(key, text);
+            tell(&key, &args);
         }
     }
+}
+
+/// The texts of all messages with `count`, by key.
+fn counted(lang: Lang, count: i32) -> BTreeMap<String, String> {
+    let texts = texts_of(lang);
+    let mut said = BTreeMap::new();
+    with_count(lang, count, |key, args| {
+        let text = texts.text(key, args);
+        assert!(texts.has_own(key) && text != key, "{}: {key}", lang.code());
+        said.insert(key.to_owned(), text);
+    });
     said
 }
 
@@ -198,4 +211,39 @@ fn shown_numbers_come_with_their_value() {
         }
     }
     assert!(seen >= 10, "hardly any found: the pattern no longer fits");
+}
+
+/// `fluent-bundle` is the library of the Fluent project itself (version in `Cargo.lock`).
+#[test]
+fn messages_are_filled_in_as_fluent_does() {
+    let mut compared = 0;
+    for lang in Lang::ALL {
+        let resource = FluentResource::try_new(source_of(lang)).expect("sound Fluent");
+        let mut reference = FluentBundle::new(vec![lang.code().parse().expect("a code")]);
+        reference.set_use_isolating(false);
+        reference.add_resource(resource).expect("no key twice");
+        let texts = texts_of(lang);
+        for count in [0, 1, 2, 5, 11, 100] {
+            with_count(lang, count, |key, args| {
+                let mut values = FluentArgs::new();
+                for (name, arg) in args {
+                    match arg {
+                        Arg::Text(text) => values.set(*name, FluentValue::from(*text)),
+                        Arg::Count(count) => values.set(*name, FluentValue::from(*count)),
+                        Arg::Shown(text, number) => {
+                            values.set(*name, FluentValue::from(*text));
+                            values.set(format!("{name}_n"), FluentValue::from(*number));
+                        }
+                    }
+                }
+                let pattern = reference.get_message(key).and_then(|m| m.value()).expect("a text");
+                let mut faults = Vec::new();
+                let wanted = reference.format_pattern(pattern, Some(&values), &mut faults);
+                assert!(faults.is_empty(), "{} {key}: {faults:?}", lang.code());
+                assert_eq!(texts.text(key, args), wanted, "{} {key} with {count}", lang.code());
+                compared += 1;
+            });
+        }
+    }
+    assert!(compared > 10_000, "only {compared} texts compared");
 }

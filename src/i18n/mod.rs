@@ -5,6 +5,7 @@
 //! are fetched when chosen, and anything they lack appears in English.
 
 pub mod lang;
+mod message;
 pub mod number;
 pub mod texts;
 

@@ -1,8 +1,8 @@
-//! The text behind a key, by Fluent.
+//! The text behind a key: in the reader's language, else in English.
 
 use super::Lang;
-use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
-use unic_langid::LanguageIdentifier;
+use super::message::{Filling, Source, faults_of};
+use std::borrow::Cow;
 
 macro_rules! files {
     ($($name:literal),+ $(,)?) => {
@@ -46,38 +46,39 @@ pub enum Arg<'a> {
     Shown(&'a str, f64),
 }
 
+/// Tells the CLDR plural category of a number in a language, such as `one` or `other`.
+pub type PluralCategory = fn(Lang, f64) -> String;
+
 /// The texts of one language, with English behind them.
 pub struct Texts {
     lang: Lang,
-    own: Option<FluentBundle<FluentResource>>,
-    english: FluentBundle<FluentResource>,
-    faults: Vec<String>,
+    category: PluralCategory,
+    own: Vec<Source>,
+    english: Vec<Source>,
 }
 
 impl Texts {
     /// The English the page starts with.
     #[must_use]
-    pub fn english() -> Self {
-        let mut faults = Vec::new();
-        let mut english = empty(Lang::En);
-        ENGLISH_START.iter().for_each(|(_, text)| add(&mut english, text, &mut faults));
-        Self { lang: Lang::En, own: None, english, faults }
+    pub fn english(category: PluralCategory) -> Self {
+        let mut texts = Self { lang: Lang::En, category, own: Vec::new(), english: Vec::new() };
+        texts.add_english(ENGLISH_START);
+        texts
     }
 
     /// Adds English texts, such as [`ENGLISH_REST`].
-    pub fn add_english(&mut self, files: &[(&str, &str)]) {
-        files.iter().for_each(|(_, text)| add(&mut self.english, text, &mut self.faults));
+    pub fn add_english(&mut self, files: &[(&str, &'static str)]) {
+        self.english.extend(files.iter().map(|(_, text)| Source::new(Cow::Borrowed(text))));
     }
 
-    /// Texts of `lang` from Fluent `sources`, English behind them. Lines that are not Fluent are
+    /// Texts of `lang` from a Fluent `source`, English behind them. Lines that are not Fluent are
     /// left out and listed in [`Self::faults`].
     #[must_use]
-    pub fn new(lang: Lang, sources: &[&str]) -> Self {
-        let mut texts = Self::english();
+    pub fn new(lang: Lang, source: String, category: PluralCategory) -> Self {
+        let mut texts = Self::english(category);
+        texts.lang = lang;
         if lang != Lang::En {
-            let own = texts.own.insert(empty(lang));
-            sources.iter().for_each(|source| add(own, source, &mut texts.faults));
-            texts.lang = lang;
+            texts.own.push(Source::new(Cow::Owned(source)));
         }
         texts
     }
@@ -88,81 +89,67 @@ impl Texts {
         self.lang
     }
 
-    /// What was wrong in the sources, for tests and the console.
+    /// What is wrong in the sources, for tests: lines that are not Fluent, keys that stand twice,
+    /// and messages with something this module does not know.
     #[must_use]
-    pub fn faults(&self) -> &[String] {
-        &self.faults
+    pub fn faults(&self) -> Vec<String> {
+        [&self.own, &self.english].into_iter().flat_map(|sources| faults_of(sources)).collect()
     }
 
     /// The text of `key` with `args` filled in: in this language, else in English, else the key.
     #[must_use]
     pub fn text(&self, key: &str, args: &[(&str, Arg<'_>)]) -> String {
-        self.own
-            .as_ref()
-            .and_then(|own| find(own, key, args))
-            .or_else(|| find(&self.english, key, args))
+        self.find(&self.own, self.lang, key, args)
+            .or_else(|| self.find(&self.english, Lang::En, key, args))
             .unwrap_or_else(|| key.to_owned())
     }
 
     /// Whether the language itself (not English behind it) has `key`.
     #[must_use]
     pub fn has_own(&self, key: &str) -> bool {
-        self.own.as_ref().unwrap_or(&self.english).has_message(key)
+        let own = if self.lang == Lang::En { &self.english } else { &self.own };
+        own.iter().any(|source| source.message(key).is_some())
     }
-}
 
-fn empty(lang: Lang) -> FluentBundle<FluentResource> {
-    let id: LanguageIdentifier = lang.code().parse().unwrap_or_default();
-    let mut bundle = FluentBundle::new(vec![id]);
-    // Marks around every value would end up in titles, file names and copied text.
-    bundle.set_use_isolating(false);
-    bundle
-}
-
-fn add(bundle: &mut FluentBundle<FluentResource>, source: &str, faults: &mut Vec<String>) {
-    let resource = match FluentResource::try_new(source.to_owned()) {
-        Ok(resource) => resource,
-        Err((resource, errors)) => {
-            faults.extend(errors.iter().map(ToString::to_string));
-            resource
-        }
-    };
-    if let Err(errors) = bundle.add_resource(resource) {
-        faults.extend(errors.iter().map(ToString::to_string));
+    /// A message that asks for a value it is not given must not show through as "{$name}": it counts
+    /// as missing.
+    fn find(
+        &self,
+        sources: &[Source],
+        lang: Lang,
+        key: &str,
+        args: &[(&str, Arg<'_>)],
+    ) -> Option<String> {
+        let text = sources.iter().find_map(|source| source.message(key))?;
+        let mut said = String::new();
+        Filling { args, lang, category: self.category }.fill(text, &mut said)?;
+        Some(said)
     }
-}
-
-fn find(
-    bundle: &FluentBundle<FluentResource>,
-    key: &str,
-    args: &[(&str, Arg<'_>)],
-) -> Option<String> {
-    let pattern = bundle.get_message(key)?.value()?;
-    let mut values = FluentArgs::with_capacity(args.len());
-    for (name, arg) in args {
-        let value = match arg {
-            Arg::Text(text) => FluentValue::from(*text),
-            Arg::Count(count) => FluentValue::from(*count),
-            Arg::Shown(text, value) => {
-                values.set(format!("{name}_n"), FluentValue::from(*value));
-                FluentValue::from(*text)
-            }
-        };
-        values.set(*name, value);
-    }
-    let mut errors = Vec::new();
-    let text = bundle.format_pattern(pattern, Some(&values), &mut errors);
-    // A translation that asks for a value it is not given must not show through as "{$name}".
-    errors.is_empty().then(|| text.into_owned())
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use intl_pluralrules::{PluralRuleType, PluralRules};
+
+    /// By the tables of CLDR in `intl_pluralrules`.
+    fn category(lang: Lang, number: f64) -> String {
+        let id: unic_langid::LanguageIdentifier = lang.code().parse().expect("a code");
+        let rules = PluralRules::create(id, PluralRuleType::CARDINAL).expect("a known language");
+        format!("{:?}", rules.select(number).expect("a number")).to_lowercase()
+    }
+
+    fn english() -> Texts {
+        Texts::english(category)
+    }
+
+    fn in_lang(lang: Lang, source: &str) -> Texts {
+        Texts::new(lang, source.to_owned(), category)
+    }
 
     #[test]
     fn english_is_sound() {
-        let mut texts = Texts::english();
+        let mut texts = english();
         [ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST]
             .iter()
             .for_each(|files| texts.add_english(files));
@@ -172,28 +159,31 @@ mod tests {
 
     #[test]
     fn own_language_then_english_then_key() {
-        let texts = Texts::new(Lang::De, &["page-title = Lichterkette"]);
+        let texts = in_lang(Lang::De, "page-title = Lichterkette");
         assert_eq!(texts.text("page-title", &[]), "Lichterkette");
-        assert_eq!(texts.text("tab-trip", &[]), Texts::english().text("tab-trip", &[]));
+        assert_eq!(texts.text("tab-trip", &[]), english().text("tab-trip", &[]));
         assert_ne!(texts.text("tab-trip", &[]), "tab-trip");
         assert_eq!(texts.text("no-such-key", &[]), "no-such-key");
+        assert_eq!((texts.has_own("page-title"), texts.has_own("tab-trip")), (true, false));
     }
 
     #[test]
     fn plural_follows_the_language() {
-        let source = "n = { $n ->\n    [one] une nuit\n   *[other] { $n } nuits\n}";
-        let texts = Texts::new(Lang::Fr, &[source]);
+        let source = "n = { $n ->\n    [0] aucune\n    [one] une nuit\n   *[other] { $n } nuits\n}";
+        let texts = in_lang(Lang::Fr, source);
+        assert_eq!(texts.text("n", &[("n", Arg::Count(0))]), "aucune");
+        assert_eq!(texts.text("n", &[("n", Arg::Count(1))]), "une nuit");
+        assert_eq!(texts.text("n", &[("n", Arg::Count(2))]), "2 nuits");
+        let texts = in_lang(Lang::Fr, &source.replace("    [0] aucune\n", ""));
         // French counts 0 as singular (CLDR plural rules).
         assert_eq!(texts.text("n", &[("n", Arg::Count(0))]), "une nuit");
-        assert_eq!(texts.text("n", &[("n", Arg::Count(2))]), "2 nuits");
     }
 
     #[test]
     fn a_shown_number_chooses_the_plural_and_stays_as_shown() {
         let source = "n = { $n_n ->\n    [one] { $n } nuit\n   *[other] { $n } nuits\n}";
-        let said = |lang, text, value| {
-            Texts::new(lang, &[source]).text("n", &[("n", Arg::Shown(text, value))])
-        };
+        let said =
+            |lang, text, value| in_lang(lang, source).text("n", &[("n", Arg::Shown(text, value))]);
         // Singular below two in French, for one alone in German (CLDR plural rules).
         assert_eq!(said(Lang::Fr, "1,9", 1.9), "1,9 nuit");
         assert_eq!(said(Lang::Fr, "30+", 30.0), "30+ nuits");
@@ -203,15 +193,32 @@ mod tests {
     }
 
     #[test]
-    fn a_translation_that_lacks_a_value_gives_way_to_english() {
-        let texts = Texts::new(Lang::Nl, &["tab-trip = { $nobody }"]);
-        assert_eq!(texts.text("tab-trip", &[]), Texts::english().text("tab-trip", &[]));
+    fn a_message_that_cannot_be_filled_in_gives_way_to_english() {
+        let trip = english().text("tab-trip", &[]);
+        for said in ["{ $nobody }", "{ $nobody ->\n   *[other] x\n}", "{ -term }", "{ page-title }"]
+        {
+            let texts = in_lang(Lang::Nl, &format!("tab-trip = {said}"));
+            assert_eq!(texts.text("tab-trip", &[]), trip, "{said}");
+        }
+        let told = in_lang(Lang::Nl, "tab-trip = { NUMBER($n) }").faults();
+        assert_eq!(told, ["tab-trip is not a message this page can fill in"]);
     }
 
     #[test]
     fn a_broken_file_is_told_and_the_rest_still_speaks() {
-        let texts = Texts::new(Lang::De, &["= broken\npage-title = Da"]);
+        let texts = in_lang(Lang::De, "= broken\npage-title = Da\n# a note\ntab-trip = { broken\n");
         assert!(!texts.faults().is_empty());
         assert_eq!(texts.text("page-title", &[]), "Da");
+        assert_eq!(texts.text("tab-trip", &[]), english().text("tab-trip", &[]));
+        let twice = in_lang(Lang::De, "page-title = Da\npage-title = Dort").faults();
+        assert_eq!(twice, ["page-title stands twice"]);
+    }
+
+    #[test]
+    fn text_on_several_lines_quotes_and_comments() {
+        let source = "a =\n    one\n    two { \"{\" }\n\n# told to translators\nb = three\n";
+        let texts = in_lang(Lang::De, source);
+        assert_eq!(texts.text("a", &[]), "one\ntwo {");
+        assert_eq!(texts.text("b", &[]), "three");
     }
 }

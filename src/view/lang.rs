@@ -3,9 +3,12 @@
 //! The texts live in the thread, not in a signal: when the language changes the whole page is
 //! built again (see [`crate::view::app`]), so a call of [`t`] is a plain look-up.
 
+mod plural;
+
 use crate::i18n::{Arg, Lang, Texts};
 use crate::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
 use js_sys::{Array, Function, Intl, Object, Reflect};
+use plural::plural_category;
 use std::cell::RefCell;
 use std::collections::HashMap;
 use std::rc::Rc;
@@ -44,7 +47,7 @@ fn words() -> Rc<RefCell<Words>> {
     WORDS.with(|slot| {
         Rc::clone(slot.borrow_mut().get_or_insert_with(|| {
             Rc::new(RefCell::new(Words {
-                texts: Texts::english(),
+                texts: Texts::english(plural_category),
                 came: Vec::new(),
                 locale: locale_for(Lang::En),
                 formats: HashMap::new(),
@@ -121,7 +124,7 @@ pub async fn switch_to(lang: Lang) -> Result<(), String> {
         Lang::En => String::new(),
         _ => fetch_text(&format!("i18n/{}.ftl", lang.code())).await?,
     };
-    let mut texts = Texts::new(lang, &[source.as_str()]);
+    let mut texts = Texts::new(lang, source, plural_category);
     let words = words();
     let mut words = words.borrow_mut();
     words.came.iter().for_each(|files| texts.add_english(files));

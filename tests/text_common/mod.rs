@@ -3,12 +3,22 @@
 #![allow(dead_code, reason = "each test file uses its own part")]
 
 use fluent_bundle::FluentResource;
+use intl_pluralrules::{PluralRuleType, PluralRules};
+use nightbank::i18n::Lang;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 
 pub fn root() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR"))
+}
+
+/// The plural category of a number by the tables of CLDR in `intl_pluralrules`, where the page asks
+/// the browser.
+pub fn plural_category(lang: Lang, number: f64) -> String {
+    let id: unic_langid::LanguageIdentifier = lang.code().parse().expect("a code");
+    let rules = PluralRules::create(id, PluralRuleType::CARDINAL).expect("a known language");
+    format!("{:?}", rules.select(number).expect("a number")).to_lowercase()
 }
 
 pub fn files(dir: &Path, extension: &str) -> Vec<PathBuf> {
