@@ -80,18 +80,20 @@ pub fn install() {
         leptos::logging::error!("{said}");
         show(&said);
     }));
-    // Too deep a recursion, or memory that ran out, stops the program without a panic.
+    // A program built for size stops at a panic without a word (`.ci/setup.sh` tells), and so does one
+    // with too deep a recursion or without memory.
     let stopped = Closure::<dyn FnMut(JsValue)>::new(|event: JsValue| {
-        let error = Reflect::get(&event, &JsValue::from_str("error")).unwrap_or_default();
-        if is_runtime_error(&error) {
-            show(&String::from(js_sys::Object::from(error).to_string()));
+        let of = |name: &str| Reflect::get(&event, &JsValue::from_str(name)).ok();
+        let error = of("error").into_iter().chain(of("reason")).find(is_runtime_error);
+        if let Some(error) = error {
+            show(&told_by(&error));
         }
     });
-    if let Some(window) = web_sys::window()
-        && window
-            .add_event_listener_with_callback("error", stopped.as_ref().unchecked_ref())
-            .is_ok()
-    {
+    let Some(window) = web_sys::window() else { return };
+    let listening = ["error", "unhandledrejection"].map(|kind| {
+        window.add_event_listener_with_callback(kind, stopped.as_ref().unchecked_ref()).is_ok()
+    });
+    if listening.contains(&true) {
         stopped.forget();
     }
 }
@@ -126,8 +128,26 @@ pub fn remember(library: &Library, on_screen: Option<&Setup>) {
 }
 
 fn is_runtime_error(error: &JsValue) -> bool {
-    let name = Reflect::get(error, &JsValue::from_str("name")).ok();
-    error.is_object() && name.and_then(|name| name.as_string()).as_deref() == Some("RuntimeError")
+    property(error, "name").as_deref() == Some("RuntimeError")
+}
+
+fn property(of: &JsValue, name: &str) -> Option<String> {
+    of.is_object().then(|| Reflect::get(of, &JsValue::from_str(name)).ok()?.as_string()).flatten()
+}
+
+/// Innermost places in the program that are told.
+const PLACES_TOLD: usize = 4;
+
+/// What stopped the program and where, as far as the browser tells: `wasm-function[12]:0x345` is
+/// function and offset in this very build.
+fn told_by(error: &JsValue) -> String {
+    let message = property(error, "message").unwrap_or_default();
+    let stack = property(error, "stack").unwrap_or_default();
+    let places = stack.split("wasm-function").skip(1).take(PLACES_TOLD);
+    places.fold(format!("RuntimeError: {message}"), |told, place| {
+        let end = place.find(|c: char| c == ')' || c.is_whitespace()).unwrap_or(place.len());
+        told + " " + &place[..end]
+    })
 }
 
 /// Shows the panel in place of the app.
