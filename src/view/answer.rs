@@ -85,11 +85,14 @@ pub const ANSWER_ID: &str = "answer";
 /// One line that stays in sight while editing; leads to the whole answer.
 #[must_use]
 pub fn glance(app: AppState, answer: Answer) -> AnyView {
+    let at_hand = Memo::new(move |_| app.tab.get() != Tab::Nights);
     view! {
         <div class="glance">
-            {move || match answer.get() {
-                None => view! { <p class="glance-none">{t("answer-none")}</p> }.into_any(),
-                Some(answer) => {
+            // Hidden where the whole answer stands, and not made there.
+            {move || match at_hand.get().then(|| answer.get()) {
+                None => ().into_any(),
+                Some(None) => view! { <p class="glance-none">{t("answer-none")}</p> }.into_any(),
+                Some(Some(answer)) => {
                     let count = i32::from(answer.sure_nights);
                     let lanterns: Vec<AnyView> = answer
                         .lanterns

@@ -28,6 +28,7 @@ pub mod state;
 pub mod storage;
 pub mod tools;
 pub mod trip;
+pub mod turns;
 pub mod widgets;
 
 pub use share::{Keeper, something_to_read};

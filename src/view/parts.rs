@@ -15,6 +15,7 @@ use super::lang::t;
 use super::offline::Offline;
 use super::outlook::Calculation;
 use super::share::{Keeper, Outcome, Setups};
+use super::turns::in_turns;
 use super::widgets::Sheet;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -62,6 +63,8 @@ pub struct Parts {
     owner: StoredValue<Owner>,
     keep: RwSignal<State>,
     look: RwSignal<State>,
+    /// What stands below the answer may be built: after the chart, in a turn of its own.
+    below: RwSignal<bool>,
     edit: RwSignal<State>,
     decide: RwSignal<State>,
     more: RwSignal<State>,
@@ -86,6 +89,7 @@ impl Parts {
             owner,
             keep,
             look: away(),
+            below: RwSignal::new(false),
             edit: away(),
             decide: away(),
             more: away(),
@@ -112,27 +116,42 @@ impl Parts {
         spawn_local(async move {
             let came = match part {
                 Part::Keep => self.keep_setups().await,
-                Part::Look => self.play_odds().await,
+                Part::Look => fetch_look().await,
                 Part::Edit => fetch_edit().await,
                 Part::Decide => fetch_decide().await,
                 Part::More => fetch_more().await,
             };
-            state.try_set(if came.is_ok() { State::Here } else { State::Failed });
+            if part == Part::Look {
+                // What is seen comes first.
+                self.fetch(Part::Keep);
+            }
+            match came {
+                Ok(()) if part == Part::Look => self.look_in_turns(),
+                Ok(()) => _ = state.try_set(State::Here),
+                Err(_) => _ = state.try_set(State::Failed),
+            }
         });
+    }
+
+    /// The chart first, then what stands below the answer, then the odds.
+    fn look_in_turns(self) {
+        let owner = self.owner;
+        let odds = move || {
+            if let Some(owner) = owner.try_get_value() {
+                owner.with(|| now(split_look(Look::Odds(self.calculation))));
+            }
+        };
+        in_turns(vec![
+            Box::new(move || _ = self.look.try_set(State::Here)),
+            Box::new(move || _ = self.below.try_set(true)),
+            Box::new(odds),
+        ]);
     }
 
     async fn keep_setups(self) -> Result<(), SplitLoaderError> {
         let keeper = keeper().await?;
         if let Some(owner) = self.owner.try_get_value() {
             owner.with(|| self.setups.attach(keeper, self.offline));
-        }
-        Ok(())
-    }
-
-    async fn play_odds(self) -> Result<(), SplitLoaderError> {
-        fetch_look().await?;
-        if let Some(owner) = self.owner.try_get_value() {
-            owner.with(|| now(split_look(Look::Odds(self.calculation))));
         }
         Ok(())
     }
@@ -146,11 +165,6 @@ impl Parts {
             (State::Failed, _) | (_, State::Failed) => State::Failed,
             _ => State::Coming,
         }
-    }
-
-    /// Fetches the part that keeps the setups, where the start did not wait for it.
-    pub fn fetch_keeper(self) {
-        self.fetch(Part::Keep);
     }
 
     /// What the reader has to know of storage and links; that the part with it did not come, if so.
@@ -204,9 +218,7 @@ impl Parts {
     fn boxed(self, part: Part, view: Box<dyn Fn() -> AnyView + Send>) -> AnyView {
         let inside = move || match self.ready(part) {
             State::Here => view(),
-            State::Away | State::Coming => {
-                view! { <p class="working" role="status">{t("part-coming")}</p> }.into_any()
-            }
+            State::Away | State::Coming => coming(),
             State::Failed => self.failed(part),
         };
         view! { {inside} }.into_any()
@@ -231,7 +243,10 @@ impl Parts {
     #[must_use]
     pub fn details(self) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
-        self.show(Part::Look, move || now(split_look(Look::Details(app, calculation))))
+        self.show(Part::Look, move || match self.below.get() {
+            true => now(split_look(Look::Details(app, calculation))),
+            false => coming(),
+        })
     }
 
     /// The part "Loads".
@@ -296,4 +311,8 @@ impl Parts {
         let outcome = Outcome { app: self.setups.app, calculation: self.calculation };
         now(split_more(More { setups: self.setups, paper: Some(outcome) }))
     }
+}
+
+fn coming() -> AnyView {
+    view! { <p class="working" role="status">{t("part-coming")}</p> }.into_any()
 }

@@ -10,6 +10,7 @@ use super::outlook::Calculation;
 use super::parts::Parts;
 use super::share::{self, Keeper, Outcome, Setups};
 use super::state::{AppState, Tab};
+use super::turns::in_turns;
 use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, sheet};
 use crate::i18n::Lang;
 use crate::model::example::example_setup;
@@ -17,9 +18,11 @@ use leptos::html::Main;
 use leptos::prelude::*;
 use std::time::Duration;
 
-/// The whole page; `keeper` is what keeps the setups, if the start waited for it.
+/// The whole page; `keeper` is what keeps the setups, if the start waited for it. `ready` is called
+/// when the page takes the place of what stood there until then, after the first answer was worked
+/// out.
 #[must_use]
-pub fn app(keeper: Option<&'static Keeper>) -> AnyView {
+pub fn app(keeper: Option<&'static Keeper>, ready: impl Fn() + Send + 'static) -> AnyView {
     let setups = Setups::begin(example_setup);
     provide_context(setups);
     let app = setups.app;
@@ -29,15 +32,25 @@ pub fn app(keeper: Option<&'static Keeper>) -> AnyView {
     let answer = outlook::answer(app, calculation);
     provide_context(Outcome { app, calculation });
     let parts = Parts::new(setups, calculation, keeper);
-    fetch_the_rest(parts);
     focus::keep();
     let starting = AppState::starting_lang();
     if starting != Lang::En {
         app.choose_lang(starting);
     }
+    let shown = RwSignal::new(false);
+    let mut turns = calculation.first_turns();
+    turns.push(Box::new(move || _ = answer.try_with_untracked(|_| ())));
+    turns.push(Box::new(move || {
+        shown.try_set(true);
+        fetch_the_rest(parts);
+    }));
+    in_turns(turns);
     let whole = move || {
         app.lang.track();
-        page(setups, answer, parts)
+        shown.get().then(|| {
+            ready();
+            page(setups, answer, parts)
+        })
     };
     view! { {whole} }.into_any()
 }
@@ -47,7 +60,6 @@ const REST_AFTER: Duration = Duration::from_secs(5);
 
 /// Everything is wanted in the end: for the next tap, for paper, and for a place without a network.
 fn fetch_the_rest(parts: Parts) {
-    set_timeout(move || parts.fetch_keeper(), Duration::ZERO);
     set_timeout(move || parts.fetch_all(), REST_AFTER);
 }
 

@@ -121,22 +121,8 @@ impl Brush {
         if room_px < 40.0 {
             return None;
         }
-        let device_width = (room_px * dpr).floor();
-        let device_height = (height_px(room_px, font_px) * dpr).round().max(1.0);
-        let (width_px, height_px) = (device_width / dpr, device_height / dpr);
-        if canvas.width() != device_width as u32 || canvas.height() != device_height as u32 {
-            canvas.set_width(device_width as u32);
-            canvas.set_height(device_height as u32);
-        }
-        // Known property names with plain lengths cannot fail.
-        let _ = canvas.style().set_property("width", &format!("{width_px}px"));
-        let _ = canvas.style().set_property("height", &format!("{height_px}px"));
-        let context: CanvasRenderingContext2d = canvas.get_context("2d").ok()??.dyn_into().ok()?;
-        context.set_transform(1.0, 0.0, 0.0, 1.0, 0.0, 0.0).ok()?;
-        context.clear_rect(0.0, 0.0, device_width, device_height);
-        context.set_transform(1.0 / GRID, 0.0, 0.0, 1.0 / GRID, 0.0, 0.0).ok()?;
-        context.set_line_join("round");
-        context.set_line_cap("butt");
+        // All is read before anything is written: the browser then works the style out once.
+        let family = read("font-family");
         let colour = |name: &str, otherwise: Rgb| parse_colour(&read(name)).unwrap_or(otherwise);
         let ink = colour("--ink", (27, 39, 64));
         let paper = colour("--paper", (245, 240, 230));
@@ -154,8 +140,23 @@ impl Brush {
             night_wash: colour("--night-wash", paper),
             fault: colour("--fault", ink),
         };
+        let device_width = (room_px * dpr).floor();
+        let device_height = (height_px(room_px, font_px) * dpr).round().max(1.0);
+        let (width_px, height_px) = (device_width / dpr, device_height / dpr);
+        if canvas.width() != device_width as u32 || canvas.height() != device_height as u32 {
+            canvas.set_width(device_width as u32);
+            canvas.set_height(device_height as u32);
+        }
+        // Known property names with plain lengths cannot fail.
+        let _ = canvas.style().set_property("width", &format!("{width_px}px"));
+        let _ = canvas.style().set_property("height", &format!("{height_px}px"));
+        let context: CanvasRenderingContext2d = canvas.get_context("2d").ok()??.dyn_into().ok()?;
+        context.set_transform(1.0, 0.0, 0.0, 1.0, 0.0, 0.0).ok()?;
+        context.clear_rect(0.0, 0.0, device_width, device_height);
+        context.set_transform(1.0 / GRID, 0.0, 0.0, 1.0 / GRID, 0.0, 0.0).ok()?;
+        context.set_line_join("round");
+        context.set_line_cap("butt");
         let backend = RefCell::new(CanvasBackend::with_canvas_object(canvas.clone())?);
-        let family = read("font-family");
         Some(Self { backend, context, dpr, family, width_px, height_px, font_px, palette })
     }
 

@@ -8,6 +8,7 @@
 use super::brush::Brush;
 use super::watch::Watch;
 use crate::view::lang::t;
+use crate::view::turns::in_turns;
 use crate::view::widgets::{DataTable, table_disclosure};
 use leptos::ev;
 use leptos::html;
@@ -89,13 +90,17 @@ impl Picture {
         let stale = RwSignal::new(0u32);
         let ends = RwSignal::new(Ends::default());
         let watch = StoredValue::new_local(None::<Watch>);
+        let summary = Memo::new(move |_| summary.get());
+        // The first time in a turn of its own, after what stands around it.
+        let may_draw = RwSignal::new(false);
+        in_turns(vec![Box::new(move || _ = may_draw.try_set(true))]);
         Effect::new(move |_| {
             let Some(room) = node.get().and_then(|canvas| canvas.parent_element()) else { return };
             watch.set_value(Some(Watch::new(&room, stale)));
         });
         Effect::new(move |_| {
             stale.track();
-            let Some(canvas) = node.get() else { return };
+            let (Some(canvas), true) = (node.get(), may_draw.get()) else { return };
             let Some(brush) = Brush::open(&canvas, &*height_px) else { return };
             let drawn = draw(&brush);
             if ends.get_untracked() != drawn {

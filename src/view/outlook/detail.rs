@@ -8,14 +8,15 @@ use crate::view::answer::AnswerDetail;
 use crate::view::chart::{SocChart, flow_chart, soc_chart};
 use crate::view::lang::{percent, t, t_args, watt_hours};
 use crate::view::state::AppState;
-use crate::view::widgets::{Bar, Term, bars, data_table, disclosure, tip};
+use crate::view::widgets::{Bar, Term, bars, disclosure, made_when_open, table_disclosure, tip};
 use leptos::prelude::*;
 
 /// The course of the battery; nothing while there is none.
 #[must_use]
 pub fn course(app: AppState, calculation: Calculation) -> AnyView {
-    let course: Memo<Option<SocChart>> =
-        Memo::new(move |_| calculation.of_facts(app, course_chart).flatten());
+    let course: Memo<Option<SocChart>> = Memo::new(move |_| {
+        calculation.of_facts_with(calculation.odds_in_chart, app, course_chart).flatten()
+    });
     let has_course = Memo::new(move |_| course.with(Option::is_some));
     let inside = move || has_course.get().then(|| soc_chart(course.into()));
     view! { {inside} }.into_any()
@@ -24,7 +25,8 @@ pub fn course(app: AppState, calculation: Calculation) -> AnyView {
 /// The rest of the answer: balance, drains, night by night, how sure.
 #[must_use]
 pub fn view(app: AppState, calculation: Calculation) -> AnyView {
-    let answer = Memo::new(move |_| calculation.of_facts(app, answer_detail));
+    let answer =
+        Memo::new(move |_| calculation.of_facts_with(calculation.odds_below, app, answer_detail));
     let flow =
         Memo::new(move |_| answer.with(|answer| answer.as_ref().map(|answer| answer.flow.clone())));
     let has_flow = Memo::new(move |_| flow.with(Option::is_some));
@@ -34,7 +36,9 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
             {move || {
                 has_flow
                     .get()
-                    .then(|| disclosure(t("flow-title"), false, flow_chart(flow.into())))
+                    .then(|| {
+                        made_when_open(Signal::stored(t("flow-title")), move || flow_chart(flow.into()))
+                    })
             }}
         </div>
     }
@@ -64,8 +68,9 @@ fn details_of(answer: AnswerDetail) -> AnyView {
             }
         })
         .collect();
-    let by_night =
-        answer.by_night.map(|table| disclosure(t("answer-by-night"), false, data_table(table)));
+    let by_night = answer
+        .by_night
+        .map(|table| table_disclosure(Signal::stored(t("answer-by-night")), Signal::stored(table)));
     let certainty: Vec<AnyView> =
         answer.certainty.into_iter().map(|text| view! { <p>{text}</p> }.into_any()).collect();
     let certainty = (!certainty.is_empty()).then(|| {

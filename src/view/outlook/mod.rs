@@ -18,6 +18,7 @@ pub mod words;
 use super::answer::{Answer, AnswerView};
 use super::share::Setups;
 use super::state::AppState;
+use super::turns::Turn;
 use crate::forecast::plan::TripSun;
 use crate::forecast::{Odds, Outlook, SkyAndAir, TripPlan};
 use crate::model::climate::Climate;
@@ -57,6 +58,10 @@ pub struct Calculation {
     pub outlook: Memo<Option<Made<Outlook>>>,
     /// The odds of the plan on screen, as far as they are played.
     pub odds: RwSignal<Option<Odds>>,
+    /// The same for the chart, a turn later: to show all at once would hold up a slow phone.
+    odds_in_chart: RwSignal<Option<Odds>>,
+    /// The same for what stands below the answer, another turn later.
+    odds_below: RwSignal<Option<Odds>>,
 }
 
 impl Calculation {
@@ -105,27 +110,59 @@ impl Calculation {
             let outlook = app.setup.with_untracked(|setup| Outlook::of(setup, &plan.0));
             Some(Made(Arc::new(outlook)))
         });
-        let odds = RwSignal::new(None);
-        Self { climate, sun, plan, outlook, odds }
+        let [odds, odds_in_chart, odds_below] = [(); 3].map(|()| RwSignal::new(None));
+        Self { climate, sun, plan, outlook, odds, odds_in_chart, odds_below }
+    }
+
+    /// The first calculation, in turns short enough for a slow phone to stay alive.
+    #[must_use]
+    pub fn first_turns(self) -> Vec<Turn> {
+        // Each is kept once it is worked out; here the value itself is not wanted.
+        let sun = move || _ = self.sun.try_with_untracked(|_| ());
+        let plan = move || _ = self.plan.try_with_untracked(|_| ());
+        let outlook = move || _ = self.outlook.try_with_untracked(|_| ());
+        vec![Box::new(sun), Box::new(plan), Box::new(outlook)]
+    }
+
+    /// There is nothing to play.
+    fn forget_odds(self) {
+        for odds in [self.odds, self.odds_in_chart, self.odds_below] {
+            odds.try_set(None);
+        }
     }
 
     /// What `make` makes of what is known now, followed where it is called; `None` where there is
     /// no answer.
     pub(super) fn of_facts<T>(self, app: AppState, make: fn(&words::Facts<'_>) -> T) -> Option<T> {
+        self.of_facts_with(self.odds, app, make)
+    }
+
+    /// The same with `odds`, which may be a turn behind.
+    fn of_facts_with<T>(
+        self,
+        odds: RwSignal<Option<Odds>>,
+        app: AppState,
+        make: fn(&words::Facts<'_>) -> T,
+    ) -> Option<T> {
         let mut made = None;
-        self.with_facts(app, &mut |facts| made = Some(make(facts)));
+        self.with_facts(odds, app, &mut |facts| made = Some(make(facts)));
         made
     }
 
     /// What is known now, given to `tell`; followed where it is called.
-    fn with_facts(self, app: AppState, tell: &mut dyn FnMut(&words::Facts<'_>)) {
+    fn with_facts(
+        self,
+        odds: RwSignal<Option<Odds>>,
+        app: AppState,
+        tell: &mut dyn FnMut(&words::Facts<'_>),
+    ) {
         app.lang.track();
         let (plan, outlook) = (self.plan.get(), self.outlook.get());
         let (Some(plan), Some(outlook), Some(climate)) = (plan, outlook, self.climate.get()) else {
             return;
         };
         let (plan, outlook) = (&*plan.0, &*outlook.0);
-        self.odds.with(|odds| {
+        odds.with(|odds| {
             // Odds of an earlier plan still stand in the signal for a moment; they fit if they look
             // as far.
             let odds = odds.as_ref().filter(|odds| odds.lasting_frac.len() == plan.mornings.len());

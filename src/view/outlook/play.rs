@@ -4,6 +4,7 @@
 use super::Calculation;
 use crate::forecast::odds::SEQUENCES;
 use crate::forecast::{Odds, OddsRun};
+use crate::view::turns::{self, in_turns};
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -11,8 +12,8 @@ use std::time::Duration;
 const ODDS_AFTER_MS: u64 = 150;
 /// Longest slice of playing [ms].
 const SLICE_MS: f64 = 12.0;
-/// Sequences after which the odds are first shown, and at every doubling from then.
-const FIRST_SHOWN: usize = 125;
+/// Sequences after which the odds are first shown; the next time they are all played.
+const FIRST_SHOWN: usize = 250;
 
 /// Plays the odds of each plan of the calculation from here on.
 pub fn follow(calculation: Calculation) {
@@ -26,7 +27,7 @@ pub fn follow(calculation: Calculation) {
             })
             .unwrap_or(0);
         let Some(plan) = plan else {
-            calculation.odds.try_set(None);
+            calculation.forget_odds();
             return;
         };
         // What is shown belongs to the plan before until this one has been played.
@@ -36,14 +37,14 @@ pub fn follow(calculation: Calculation) {
             }
         });
         let Ok(run) = OddsRun::new(plan.0, SEQUENCES) else {
-            calculation.odds.try_set(None);
+            calculation.forget_odds();
             return;
         };
         // The first answer need not wait for typing to pause.
         let pause = if before.is_some() { ODDS_AFTER_MS } else { 0 };
         let turn = Turn { current, number };
         set_timeout(
-            move || play_slice(calculation.odds, run, turn, FIRST_SHOWN),
+            move || play_slice(calculation, run, turn, FIRST_SHOWN),
             Duration::from_millis(pause),
         );
     });
@@ -62,7 +63,7 @@ impl Turn {
     }
 }
 
-fn play_slice(shown: RwSignal<Option<Odds>>, mut run: OddsRun, turn: Turn, show_at: usize) {
+fn play_slice(calculation: Calculation, mut run: OddsRun, turn: Turn, show_at: usize) {
     if turn.is_over() {
         return;
     }
@@ -74,12 +75,27 @@ fn play_slice(shown: RwSignal<Option<Odds>>, mut run: OddsRun, turn: Turn, show_
     let played = run.played();
     let mut next = show_at;
     if !more || played >= show_at {
-        shown.try_set(Some(run.odds()));
-        next = played * 2;
+        show(calculation, run.odds(), turn);
+        next = usize::MAX;
     }
     if more {
-        set_timeout(move || play_slice(shown, run, turn, next), Duration::ZERO);
+        set_timeout(move || play_slice(calculation, run, turn, next), Duration::ZERO);
     }
+}
+
+/// Shows odds in the answer, in the chart and below, each in a turn of its own.
+fn show(calculation: Calculation, odds: Odds, turn: Turn) {
+    let Calculation { odds: answer, odds_in_chart, odds_below, .. } = calculation;
+    let places = [answer, odds_in_chart, odds_below].into_iter();
+    let set = |place: RwSignal<Option<Odds>>| {
+        let odds = odds.clone();
+        Box::new(move || {
+            if !turn.is_over() {
+                place.try_set(Some(odds));
+            }
+        })
+    };
+    in_turns(places.map(|place| set(place) as turns::Turn).collect());
 }
 
 /// Milliseconds of a clock that does not jump; wall time where the browser has none.

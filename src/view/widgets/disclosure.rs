@@ -16,10 +16,19 @@ pub fn disclosure(title: String, open: bool, inside: AnyView) -> AnyView {
     .into_any()
 }
 
-/// A heading that opens a table. The table is made only while it is open, and follows then: the odds
-/// change many times while they are worked out.
+/// A heading that opens a table, made only while it is open; it follows then.
 #[must_use]
 pub fn table_disclosure(title: Signal<String>, table: Signal<DataTable>) -> AnyView {
+    made_when_open(title, move || data_table(table.get()))
+}
+
+/// A heading that opens what `inside` makes, only while it is open: for pictures and long tables,
+/// which would hold up a slow phone for nothing.
+#[must_use]
+pub fn made_when_open(
+    title: Signal<String>,
+    inside: impl Fn() -> AnyView + Send + 'static,
+) -> AnyView {
     let open = RwSignal::new(false);
     let toggled = move |event: leptos::ev::Event| {
         open.set(event_target::<web_sys::Element>(&event).has_attribute("open"));
@@ -28,7 +37,7 @@ pub fn table_disclosure(title: Signal<String>, table: Signal<DataTable>) -> AnyV
         <details class="disclosure" on:toggle=toggled>
             <summary><span>{move || title.get()}</span></summary>
             <div class="disclosure-inside">
-                {move || open.get().then(|| data_table(table.get()))}
+                {move || open.get().then(&inside)}
             </div>
         </details>
     }

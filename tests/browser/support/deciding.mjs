@@ -35,9 +35,9 @@ export class Deciding {
     await this.main().getByRole("button", { name: part }).first().click();
   }
 
-  /** Nights of the answer that stays in sight. */
+  /** Nights of the answer in sight. */
   async nights() {
-    return Number.parseInt(await this.page.locator(".glance-figure").innerText(), 10);
+    return Number.parseInt(await this.page.locator(":is(.glance-figure, .answer-figure strong):visible").innerText(), 10);
   }
 
   /** The odds are all played. */
