@@ -8,14 +8,14 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 
-/**
- * Above this the build fails. Raising it is a decision of its own, with its reason in the commit. With a standard
- * library that was not built for size (.ci/setup.sh tells) the same page weighs some 12 % more.
- */
-const LIMIT_GZIP = process.env.NIGHTBANK_STD === "ready-made" ? 250_000 : 220_000;
-/** What we aim at. The page is not there yet. */
+/** What we aim at. */
 const GOAL_GZIP = 180_000;
 const GOAL_BROTLI = 150_000;
+/**
+ * Above this the build fails. Raising it is a decision of its own, with its reason in the commit. With a standard
+ * library that comes ready made, with messages of panics and not for size (.ci/setup.sh tells), the same page weighs more.
+ */
+const LIMIT_GZIP = process.env.NIGHTBANK_STD === "ready-made" ? 250_000 : GOAL_GZIP;
 
 const dist = process.argv[2] ?? fileURLToPath(new URL("../dist", import.meta.url));
 if (!existsSync(path.join(dist, "index.html"))) {
@@ -33,16 +33,8 @@ const files = readdirSync(dist, { recursive: true, withFileTypes: true })
  * Parts that a first visit fetches by itself right behind the start, while the answer is being read: the chart, the odds
  * and the details; and what keeps setups. All other files wait for five seconds, or for being needed.
  */
-const BEHIND = ["look", "keep"];
-const behind = files
-  .filter((name) => /^parts-.*\.js$/.test(name))
-  .flatMap((name) => {
-    const script = readFileSync(path.join(dist, name), "utf8");
-    // A file that parts share stands under a comment that lists them.
-    const shared = [...script.matchAll(/\/\* ([\w, ]+) \*\/\s*const __chunk_\d+ = [\s\S]*?"\.\/([\w.-]+\.wasm)"/g)];
-    const own = files.filter((file) => BEHIND.some((part) => file.startsWith(`part-split-${part}-`)));
-    return [...own, ...shared.filter(([, parts]) => parts.split(", ").some((part) => BEHIND.includes(part))).map(([, , file]) => file)];
-  });
+const BEHIND = /^part-(keep|look|keep-look)-[0-9a-f]+\.wasm$/;
+const behind = files.filter((name) => BEHIND.test(name));
 
 /** What a first visit fetches before and while the page starts: the page, and every file that it names. */
 const CARD = /^icons\/card-/;

@@ -14,6 +14,7 @@ import { availableParallelism } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
+import { packed } from "./packs.mjs";
 
 /** Files that a page never loads: crawlers do, and installers of the icon once. */
 const NOT_KEPT_OFFLINE = [/^index\.html$/, /^sw\.js$/, /^icons\/card-/, /\.map$/];
@@ -90,16 +91,12 @@ export async function stageParts(directory, parts, optimise) {
   const found = html.match(/\.\/([\w.-]+-[0-9a-f]{8,16})\.js/);
   if (!found) throw new Error("index.html names no script of the program");
   const [, main] = found;
-  let script = await readFile(path.join(parts, PARTS_SCRIPT), "utf8");
   const names = (await readdir(parts)).filter((name) => name.endsWith(".wasm")).sort();
   const contents = await eachOf(names, (name) => optimise(path.join(parts, name)));
-  for (const [index, name] of names.entries()) {
-    const bytes = contents[index];
-    const hashed = `part-${name.replace(/\.wasm$/, "").replaceAll("_", "-")}-${digest(bytes)}.wasm`;
-    if (!script.includes(`"./${name}"`)) throw new Error(`nothing fetches ${name}`);
-    script = script.replaceAll(`"./${name}"`, `"./${hashed}"`);
-    await writeFile(path.join(directory, hashed), bytes);
-  }
+  const pieces = new Map(names.map((name, index) => [name.replace(/\.wasm$/, ""), contents[index]]));
+  const made = packed(await readFile(path.join(parts, PARTS_SCRIPT), "utf8"), pieces, (pack, bytes) => `part-${pack}-${digest(bytes)}.wasm`);
+  let { script } = made;
+  for (const [name, bytes] of made.files) await writeFile(path.join(directory, name), bytes);
   let program = await readFile(path.join(directory, `${main}.js`), "utf8");
   // Minified or not.
   const asked = new RegExp(`\\bfrom ?"\\./${PARTS_SCRIPT.replaceAll(".", "\\.")}"`, "g");

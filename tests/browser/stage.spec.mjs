@@ -79,6 +79,23 @@ test("the version changes with any byte of any file, and with a name, and with n
   assert.notEqual(await version({ ...rest, "texts/nl.ftl": text }), first);
 });
 
+/** How a piece is fetched, as wasm-split-cli writes it. */
+const fetched = (name) => `makeLoad(() => {
+    const src = fetch(new URL("./${name}.wasm", import.meta.url));
+    src.catch(() => {});
+    return async (imports) => (WebAssembly.instantiateStreaming(src, imports));
+}
+`;
+const SPLIT = `import { initSync } from "./app.js";
+const makeLoad = (fetcher, deps) => async () => [...(await Promise.all(deps.map((dep) => dep()))).flat(), await fetcher()({})];
+/* edit, keep, look */
+const __chunk_6 = ${fetched("chunk_6")}, []);
+/* edit, more */
+const __chunk_7 = ${fetched("chunk_7")}, []);
+export const load_edit = ${fetched("split_edit")}, [__chunk_6, __chunk_7]);
+export const load_look = ${fetched("split_look")}, [__chunk_6]);
+`;
+
 /** Splits nothing, but stages what a split program looks like. */
 async function parted(t, { program = 'import * as p from "./__wasm_split.js"; go({ "./__wasm_split.js": p })', edit = "edit", files = {} } = {}) {
   const directory = await mkdtemp(path.join(os.tmpdir(), "nightbank-stage-"));
@@ -86,41 +103,71 @@ async function parted(t, { program = 'import * as p from "./__wasm_split.js"; go
   t.after(() => Promise.all([directory, parts].map((folder) => rm(folder, { recursive: true, force: true }))));
   await writeFile(path.join(directory, "index.html"), PAGE);
   await writeFile(path.join(directory, "app-0123456789abcdef.js"), program);
-  const script = 'import { initSync } from "./app.js"; fetch(new URL("./split_edit.wasm", import.meta.url))';
-  for (const [name, text] of Object.entries({ "__wasm_split.js": script, "split_edit.wasm": edit, ...files })) {
-    await writeFile(path.join(parts, name), text);
+  const pieces = { "chunk_6.wasm": "six", "chunk_7.wasm": "seven", "split_edit.wasm": edit, "split_look.wasm": "look" };
+  for (const [name, text] of Object.entries({ "__wasm_split.js": SPLIT, ...pieces, ...files })) {
+    if (text !== null) await writeFile(path.join(parts, name), text);
   }
   await stageParts(directory, parts, (file) => readFile(file));
   const read = (name) => readFile(path.join(directory, name), "utf8");
-  return { names: (await readdir(directory)).sort(), read };
+  return { names: (await readdir(directory)).sort(), read, directory };
 }
 
 test("parts are named after their content, and both scripts and the page find each other", async (t) => {
   const { names, read } = await parted(t);
-  const [app, page, part, script] = names;
+  const [app, page, edit, both, look, shared, script] = names;
   assert.match(app, /^app-[0-9a-f]{16}\.js$/);
   assert.notEqual(app, "app-0123456789abcdef.js");
   assert.equal(page, "index.html");
-  assert.match(part, /^part-split-edit-[0-9a-f]{16}\.wasm$/);
+  const packs = [edit, both, look, shared];
+  assert.deepEqual(packs.map((name) => name.replace(/-[0-9a-f]{16}\.wasm$/, "")), ["part-edit", "part-keep-look", "part-look", "part-shared"]);
   assert.match(script, /^parts-[0-9a-f]{16}\.js$/);
   assert.equal(await read(app), `import * as p from "./${script}"; go({ "./__wasm_split.js": p })`);
-  assert.ok((await read(script)).includes(`"./${app}"`) && (await read(script)).includes(`"./${part}"`));
+  const fetches = await read(script);
+  for (const name of [app, ...packs]) assert.ok(fetches.includes(`"./${name}"`), name);
   const html = await read("index.html");
   assert.ok(html.includes(`<link href=./${app} rel=modulepreload><link href=./${script} rel=modulepreload>`), html);
+});
+
+test("each part gets its own pieces out of the files, fetches a file once, and asks again for what did not arrive", async (t) => {
+  const { names, read, directory } = await parted(t);
+  const script = names.at(-1);
+  await writeFile(path.join(directory, names[0]), "export const initSync = 0;");
+  await writeFile(path.join(directory, "package.json"), '{ "type": "module" }');
+  const { fetch } = globalThis;
+  const { instantiate } = WebAssembly;
+  t.after(() => Object.assign(globalThis, { fetch }) && Object.assign(WebAssembly, { instantiate }));
+  const asked = [];
+  let offline = true;
+  globalThis.fetch = async (url) => {
+    asked.push(path.basename(url.pathname));
+    return offline ? new Response("", { status: 503 }) : new Response(await read(path.basename(url.pathname)));
+  };
+  // Node's own fetch is in WebAssembly too.
+  WebAssembly.instantiate = async (given, ...rest) => (given instanceof Uint8Array ? Buffer.from(given).toString() : instantiate(given, ...rest));
+  const { load_edit, load_look } = await import(path.join(directory, script));
+  await assert.rejects(load_edit(), /503/);
+  asked.length = 0;
+  offline = false;
+  assert.deepEqual(await load_edit(), ["six", "seven", "edit"]);
+  assert.deepEqual(asked.sort(), [names[2], names[3], names[5]]);
+  assert.deepEqual(await load_look(), ["six", "look"]);
 });
 
 test("another part or program gets other names; the same gets the same", async (t) => {
   const first = (await parted(t)).names;
   assert.deepEqual((await parted(t)).names, first);
   const other = (await parted(t, { edit: "other" })).names;
-  for (const at of [0, 2, 3]) assert.notEqual(other[at], first[at]);
+  for (const [at, name] of first.entries()) assert.equal(other[at] === name, ![0, 2, 6].includes(at), name);
   const program = (await parted(t, { program: 'import * as p from "./__wasm_split.js"; other()' })).names;
   assert.notEqual(program[0], first[0]);
 });
 
-test("a program that was not split, or a part that nothing fetches, does not build", async (t) => {
+test("a program that was not split, or a part that nothing fetches or that is missing, does not build", async (t) => {
   await assert.rejects(parted(t, { program: "go()" }), /does not fetch parts/);
   await assert.rejects(parted(t, { files: { "split_more.wasm": "x" } }), /nothing fetches split_more/);
+  await assert.rejects(parted(t, { files: { "chunk_6.wasm": null } }), /chunk_6 is missing/);
+  const unknown = SPLIT.replace("src.catch(() => {});", "src.catch(console.error);");
+  await assert.rejects(parted(t, { files: { "__wasm_split.js": unknown } }), /fetches 4 pieces, of which 3 are understood/);
 });
 
 test("the texts of a language are one file without comments", async (t) => {
