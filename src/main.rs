@@ -1,41 +1,51 @@
 //! Starts the page: the app takes the place of the static outline that `index.html` shows until then.
 
 use nightbank::view::Keeper;
+use nightbank::view::recovery;
 use nightbank::view::turns::in_turns;
 use wasm_bindgen::JsCast;
 use web_sys::{Document, HtmlElement};
 
 fn main() {
-    nightbank::view::recovery::install();
-    let document = web_sys::window().and_then(|window| window.document());
-    let Some(host) = document.and_then(|document| host(&document)) else { return };
+    recovery::install();
+    // In turns: to have the program started is work enough for one.
+    in_turns(vec![Box::new(recovery::prepare), Box::new(start)]);
+}
+
+fn start() {
+    let Some(host) = document().and_then(|document| host(&document)) else { return };
     if nightbank::view::something_to_read() {
         // The outline stands until it is here. Without it the page starts all the same and says so.
         wasm_bindgen_futures::spawn_local(async move {
             mount(host, nightbank::view::parts::keeper().await.ok());
         });
     } else {
-        // In a turn of its own: to have the program started is work enough for one.
-        in_turns(vec![Box::new(move || mount(host, None))]);
+        mount(host, None);
     }
 }
 
 fn mount(host: HtmlElement, keeper: Option<&'static Keeper>) {
     // The app lives as long as the page does.
-    leptos::mount::mount_to(host, move || nightbank::view::app(keeper, ready)).forget();
+    leptos::mount::mount_to(host, move || nightbank::view::app(keeper, shown, ready)).forget();
 }
 
-/// The outline gives way to the page.
-fn ready() {
-    let Some(document) = web_sys::window().and_then(|window| window.document()) else { return };
-    if let Some(outline) = document.get_element_by_id("shell") {
+/// The outline gives way to the answer.
+fn shown() {
+    if let Some(outline) = document().and_then(|document| document.get_element_by_id("shell")) {
         outline.remove();
     }
-    if let Some(host) = host(&document) {
-        // Tells style sheets, `boot.js` and measurements that the page answers from here on. It can
-        // fail only for an invalid attribute name.
+}
+
+/// Tells style sheets, `boot.js` and measurements that the page stands from here on.
+fn ready() {
+    if let Some(host) = document().and_then(|document| host(&document)) {
+        // It can fail only for an invalid attribute name.
         let _ = host.set_attribute("data-ready", "");
     }
+}
+
+fn document() -> Option<Document> {
+    web_sys::window()?.document()
 }
 
 fn host(document: &Document) -> Option<HtmlElement> {

@@ -1,7 +1,7 @@
 // Measures the start of the built page on a slow phone over a slow network, in a real Chromium, and prints it beside
 // the goals. It never fails on a time: machines differ. Medians of several cold starts.
 //
-//   node tests/perf.mjs [runs]
+//   node tests/perf.mjs [runs] [--tasks]      --tasks also lists the tasks of more than 50 ms
 //
 // Profile: processor 4 times slower; 150 ms round trip, 1.6 Mbit/s down, 750 kbit/s up ("slow 4G" as widely used
 // for mobile measurements), counted per request; setting up a connection (2 to 3 round trips, 300 to 450 ms on a first
@@ -12,7 +12,8 @@ import { StaticServer } from "./serve.mjs";
 import { freshContext, launch } from "./browser/support/browser.mjs";
 import { DIST } from "./browser/support/builds.mjs";
 
-const runs = Number(process.argv[2] ?? 5);
+const runs = Number(process.argv.slice(2).find((argument) => !argument.startsWith("--")) ?? 5);
+const listTasks = process.argv.includes("--tasks");
 const SLOWDOWN = 4;
 const LATENCY_MS = 150;
 const DOWN_BYTES_PER_S = 1_600_000 / 8;
@@ -89,6 +90,10 @@ const browser = await launch();
 try {
   const results = [];
   for (let run = 0; run < runs; run += 1) results.push(await measure(browser, server.url));
+  for (const { fcp_ms, interactive_ms, tasks } of listTasks ? results : []) {
+    const list = tasks.map(({ start, duration }) => `${start.toFixed(0)}+${duration.toFixed(0)}`).join(" ");
+    console.log(`paint ${fcp_ms.toFixed(0)}, interactive ${interactive_ms.toFixed(0)}; start + length of tasks [ms]: ${list}`);
+  }
   console.log(`start of the page, median of ${runs} cold starts: processor / ${SLOWDOWN}, ${LATENCY_MS} ms, 1.6 / 0.75 Mbit/s`);
   for (const { key, name, goal, unit } of GOALS) {
     const values = results.map((result) => result[key]);

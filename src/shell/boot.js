@@ -38,10 +38,13 @@
   // The first number and the first date that a browser writes cost a slow phone more than a tenth of a second. It has
   // the time now, while the program is on its way.
   new Intl.NumberFormat().format(0);
-  new Intl.DateTimeFormat(undefined, { weekday: "short", timeZone: "UTC" }).format(0);
+  [{ weekday: "short" }, { day: "numeric", month: "short" }].forEach(function (options) {
+    options.timeZone = "UTC";
+    new Intl.DateTimeFormat(undefined, options).format(0);
+  });
 
-  // A file that does not arrive, or code that fails before the page stands. `true`: such events do not bubble. The
-  // page's own listener comes later and may say more: it goes first.
+  // A file that does not arrive, or code that fails before the page stands; from then on `tell` is quiet. `true`: such
+  // events do not bubble. The page's own listener comes later and may say more: it goes first.
   function failed() {
     setTimeout(tell, 0, [
       "Nightbank could not start.",
@@ -54,8 +57,6 @@
   addEventListener(
     "TrunkApplicationStarted",
     function () {
-      removeEventListener("error", failed, true);
-      removeEventListener("unhandledrejection", failed);
       if (trouble) trouble.hidden = true;
     },
     { once: true },

@@ -45,7 +45,7 @@ pub struct AnswerDetail {
     /// What takes most, largest first.
     pub drains: Vec<Drain>,
     /// Figures night by night.
-    pub by_night: Option<DataTable>,
+    pub by_night: DataTable,
     /// What is worth knowing about this trip, a sentence or two each.
     pub notes: Vec<String>,
     /// How sure the answer is and what it rests on, one paragraph each.

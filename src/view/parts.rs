@@ -15,7 +15,7 @@ use super::lang::t;
 use super::offline::Offline;
 use super::outlook::Calculation;
 use super::share::{Keeper, Outcome, Setups};
-use super::turns::in_turns;
+use super::turns::{Turn, in_turns};
 use super::widgets::Sheet;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -24,7 +24,6 @@ use split::{
     Decide, Edit, Look, More, fetch_decide, fetch_edit, fetch_look, fetch_more, now, split_decide,
     split_edit, split_look, split_more,
 };
-use wasm_split_helpers::SplitLoaderError;
 
 /// A part that travels in files of its own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -115,7 +114,7 @@ impl Parts {
         state.try_set(State::Coming);
         spawn_local(async move {
             let came = match part {
-                Part::Keep => self.keep_setups().await,
+                Part::Keep => keeper().await.map(|keeper| self.keep_in_turns(keeper)),
                 Part::Look => fetch_look().await,
                 Part::Edit => fetch_edit().await,
                 Part::Decide => fetch_decide().await,
@@ -127,6 +126,7 @@ impl Parts {
             }
             match came {
                 Ok(()) if part == Part::Look => self.look_in_turns(),
+                Ok(()) if part == Part::Keep => {}
                 Ok(()) => _ = state.try_set(State::Here),
                 Err(_) => _ = state.try_set(State::Failed),
             }
@@ -148,12 +148,20 @@ impl Parts {
         ]);
     }
 
-    async fn keep_setups(self) -> Result<(), SplitLoaderError> {
-        let keeper = keeper().await?;
-        if let Some(owner) = self.owner.try_get_value() {
-            owner.with(|| self.setups.attach(keeper, self.offline));
-        }
-        Ok(())
+    /// What keeps the setups is taken in, and with the last turn it is here.
+    fn keep_in_turns(self, keeper: &'static Keeper) {
+        let Self { setups, offline, owner, keep, .. } = self;
+        let step = |step: fn(Setups, Offline)| -> Turn {
+            Box::new(move || {
+                _ = owner.try_get_value().map(|owner| owner.with(|| step(setups, offline)))
+            })
+        };
+        let mut turns: Vec<Turn> = keeper.steps.into_iter().map(step).collect();
+        turns.push(Box::new(move || {
+            setups.keeper.try_set(Some(keeper));
+            keep.try_set(State::Here);
+        }));
+        in_turns(turns);
     }
 
     /// The state of a part: one that can change setups is here once what keeps them is here too.

@@ -60,9 +60,9 @@ thread_local! {
     static SHOWN: Cell<bool> = const { Cell::new(false) };
 }
 
-/// Has the panel shown when the program panics or is stopped by the browser. To be called once,
-/// before anything else.
-pub fn install() {
+/// Leaves a copy of what is stored and the words for the panel. To be called once, before any setup is
+/// touched; until then `boot.js` tells what went wrong.
+pub fn prepare() {
     let copy = Copy {
         link: None,
         // The part that makes links is not here yet, and without it nothing of the user's is.
@@ -75,6 +75,11 @@ pub fn install() {
         words: Words::now(),
     };
     COPY.replace(copy);
+}
+
+/// Has the panel shown when the program panics or is stopped by the browser. To be called once,
+/// before anything else.
+pub fn install() {
     std::panic::set_hook(Box::new(|info| {
         let said = info.to_string();
         leptos::logging::error!("{said}");
@@ -152,7 +157,9 @@ fn told_by(error: &JsValue) -> String {
 
 /// Shows the panel in place of the app.
 pub fn show(said: &str) {
-    if SHOWN.replace(true) {
+    let prepared =
+        COPY.with(|copy| copy.try_borrow().is_ok_and(|copy| !copy.words.title.is_empty()));
+    if !prepared || SHOWN.replace(true) {
         return;
     }
     let Some(document) = web_sys::window().and_then(|window| window.document()) else { return };

@@ -18,11 +18,27 @@ use leptos::html::Main;
 use leptos::prelude::*;
 use std::time::Duration;
 
-/// The whole page; `keeper` is what keeps the setups, if the start waited for it. `ready` is called
-/// when the page takes the place of what stood there until then, after the first answer was worked
-/// out.
+/// What of the page may stand: at the start one after the other, in a turn each.
+#[derive(Clone, Copy)]
+struct Stages {
+    /// The frame, behind what stands there until the answer does.
+    frame: RwSignal<bool>,
+    /// The answer.
+    answer: RwSignal<bool>,
+    /// The part that is open.
+    part: RwSignal<bool>,
+    /// What shows only when something happens, or on paper.
+    rest: RwSignal<bool>,
+}
+
+/// The whole page; `keeper` is what keeps the setups, if the start waited for it. `shown` is called
+/// when the answer takes the place of what stood there until then, `ready` when all of the page stands.
 #[must_use]
-pub fn app(keeper: Option<&'static Keeper>, ready: impl Fn() + Send + 'static) -> AnyView {
+pub fn app(
+    keeper: Option<&'static Keeper>,
+    shown: impl FnOnce() + 'static,
+    ready: impl FnOnce() + 'static,
+) -> AnyView {
     let setups = Setups::begin(example_setup);
     provide_context(setups);
     let app = setups.app;
@@ -37,20 +53,25 @@ pub fn app(keeper: Option<&'static Keeper>, ready: impl Fn() + Send + 'static) -
     if starting != Lang::En {
         app.choose_lang(starting);
     }
-    let shown = RwSignal::new(false);
+    let [frame, answered, part, rest] = [(); 4].map(|()| RwSignal::new(false));
+    let stages = Stages { frame, answer: answered, part, rest };
     let mut turns = calculation.first_turns();
     turns.push(Box::new(move || _ = answer.try_with_untracked(|_| ())));
+    turns.push(Box::new(move || _ = stages.frame.try_set(true)));
     turns.push(Box::new(move || {
-        shown.try_set(true);
+        stages.answer.try_set(true);
+        shown();
+    }));
+    turns.push(Box::new(move || _ = stages.part.try_set(true)));
+    turns.push(Box::new(move || {
+        stages.rest.try_set(true);
+        ready();
         fetch_the_rest(parts);
     }));
     in_turns(turns);
     let whole = move || {
         app.lang.track();
-        shown.get().then(|| {
-            ready();
-            page(setups, answer, parts)
-        })
+        stages.frame.get().then(|| page(setups, answer, parts, stages))
     };
     view! { {whole} }.into_any()
 }
@@ -63,7 +84,7 @@ fn fetch_the_rest(parts: Parts) {
     set_timeout(move || parts.fetch_all(), REST_AFTER);
 }
 
-fn page(setups: Setups, answer: Answer, parts: Parts) -> AnyView {
+fn page(setups: Setups, answer: Answer, parts: Parts, stages: Stages) -> AnyView {
     let app = setups.app;
     let starting = Sheet::default();
     let main: NodeRef<Main> = NodeRef::new();
@@ -91,32 +112,43 @@ fn page(setups: Setups, answer: Answer, parts: Parts) -> AnyView {
             {notices(setups, parts, starting)}
             {answer::glance(app, answer)}
             <aside class="answer-side">
-                {answer::summary(answer, parts.course())}
+                {move || stages.answer.get().then(|| answer::summary(answer, parts.course()))}
             </aside>
             <main node_ref=main tabindex="-1">
-                {move || match app.tab.get() {
-                    Tab::Nights => {
-                        view! {
-                            <h1 class="unseen">{t("answer-name")}</h1>
-                            {parts.details()}
-                            {parts.below_the_answer()}
-                        }
-                            .into_any()
-                    }
-                    Tab::Loads => parts.loads(),
-                    Tab::Power => parts.power(),
-                    Tab::Trip => parts.trip(),
-                    Tab::Change => parts.change(),
-                    Tab::More => parts.more(),
-                }}
+                {move || stages.part.get().then(|| open_part(app, parts))}
             </main>
-            {sheet(starting, t("start-title"), move || parts.start(starting))}
-            {answer::spoken(answer)}
-            {parts.toasts()}
-            {share::print_page(setups, parts)}
+            {move || {
+                stages
+                    .rest
+                    .get()
+                    .then(|| {
+                        view! {
+                            {sheet(starting, t("start-title"), move || parts.start(starting))}
+                            {answer::spoken(answer)}
+                            {parts.toasts()}
+                            {share::print_page(setups, parts)}
+                        }
+                    })
+            }}
         </div>
     }
     .into_any()
+}
+
+fn open_part(app: AppState, parts: Parts) -> AnyView {
+    match app.tab.get() {
+        Tab::Nights => view! {
+            <h1 class="unseen">{t("answer-name")}</h1>
+            {parts.details()}
+            {parts.below_the_answer()}
+        }
+        .into_any(),
+        Tab::Loads => parts.loads(),
+        Tab::Power => parts.power(),
+        Tab::Trip => parts.trip(),
+        Tab::Change => parts.change(),
+        Tab::More => parts.more(),
+    }
 }
 
 fn tab_word(tab: Tab) -> &'static str {

@@ -342,7 +342,7 @@ pub fn soc_chart(data: Signal<Option<SocChart>>) -> AnyView {
         }),
     };
     let shown = Memo::new(move |_| data.with(|chart| chart.as_ref().map(SocChart::shown)));
-    let legend = view! { {move || shown.with(|shown| shown.as_ref().map(Shown::legend))} };
+    let legend = move || shown.with(|shown| shown.as_ref().map(Shown::legend));
     Picture {
         class: "chart-course",
         summary: Signal::derive(move || with(SocChart::summary)),
@@ -361,7 +361,7 @@ pub fn soc_chart(data: Signal<Option<SocChart>>) -> AnyView {
                 (share * count.get_untracked().saturating_sub(1) as f64).round() as usize
             }),
         )),
-        legend: legend.into_any(),
+        legend: Box::new(move || view! { {legend} }.into_any()),
         table: Signal::derive(move || {
             data.with(|chart| chart.as_ref().map(SocChart::table).unwrap_or_default())
         }),

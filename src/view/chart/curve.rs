@@ -229,7 +229,7 @@ pub fn curve_chart(data: Signal<Option<CurveChart>>) -> AnyView {
                 .unwrap_or(0)
             }),
         )),
-        legend: legend(Vec::new()),
+        legend: Box::new(|| legend(Vec::new())),
         table: Signal::derive(move || {
             data.with(|chart| chart.as_ref().map(CurveChart::table).unwrap_or_default())
         }),

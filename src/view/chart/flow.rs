@@ -218,7 +218,7 @@ fn piece(brush: &Brush, kind: FlowKind, (left, top, right, bottom): Frame) {
 /// The flow of energy: picture, legend and table. Nothing while there is no data.
 #[must_use]
 pub fn flow_chart(data: Signal<Option<FlowChart>>) -> AnyView {
-    let legend = view! { {move || data.with(|chart| chart.as_ref().map(FlowChart::legend))} };
+    let legend = move || data.with(|chart| chart.as_ref().map(FlowChart::legend));
     Picture {
         class: "chart-flow",
         summary: Signal::derive(move || {
@@ -231,7 +231,7 @@ pub fn flow_chart(data: Signal<Option<FlowChart>>) -> AnyView {
             data.with(|chart| chart.as_ref().map(|chart| draw(brush, chart)).unwrap_or_default())
         }),
         reading: None,
-        legend: legend.into_any(),
+        legend: Box::new(move || view! { {legend} }.into_any()),
         table: Signal::derive(move || {
             data.with(|chart| chart.as_ref().map(FlowChart::table).unwrap_or_default())
         }),

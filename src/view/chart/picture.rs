@@ -8,7 +8,7 @@
 use super::brush::Brush;
 use super::watch::Watch;
 use crate::view::lang::t;
-use crate::view::turns::in_turns;
+use crate::view::turns::{Maker, in_turns, one_by_one};
 use crate::view::widgets::{DataTable, table_disclosure};
 use leptos::ev;
 use leptos::html;
@@ -76,7 +76,7 @@ pub struct Picture {
     /// How values are read, if they can be.
     pub reading: Option<(Reading, Pick)>,
     /// What the signs mean.
-    pub legend: AnyView,
+    pub legend: Maker,
     /// All figures.
     pub table: Signal<DataTable>,
 }
@@ -124,7 +124,11 @@ impl Picture {
         };
         let follow = std::rc::Rc::new(follow);
         let press = std::rc::Rc::clone(&follow);
-        let slider = reading.map(|reading| slider(reading, ends));
+        let slider =
+            reading.map(|reading| -> Maker { Box::new(move || slider(reading.clone(), ends)) });
+        let table: Maker =
+            Box::new(move || table_disclosure(Signal::stored(t("chart-figures")), table));
+        let around = one_by_one(slider.into_iter().chain([legend, table]).collect());
         view! {
             <div class=format!("chart {class}")>
                 <div class="chart-room">
@@ -138,9 +142,7 @@ impl Picture {
                         on:pointermove=move |event| follow(event)
                     ></canvas>
                 </div>
-                {slider}
-                {legend}
-                {table_disclosure(Signal::stored(t("chart-figures")), table)}
+                {around}
             </div>
         }
         .into_any()

@@ -248,7 +248,7 @@ pub fn months_chart(data: Signal<Option<MonthsChart>>) -> AnyView {
                 (share * count.get_untracked().saturating_sub(1) as f64).round() as usize
             }),
         )),
-        legend: key(),
+        legend: Box::new(key),
         table: Signal::derive(move || {
             data.with(|chart| chart.as_ref().map(MonthsChart::table).unwrap_or_default())
         }),

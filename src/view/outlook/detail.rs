@@ -1,14 +1,17 @@
 //! Below the answer: where it comes from, night by night, and how sure it is.
 
 use super::Calculation;
+use super::flow::average_day;
 use super::picture::course_chart;
-use super::words::answer_detail;
+use super::words::{self, Facts};
 use crate::i18n::Arg;
-use crate::view::answer::AnswerDetail;
+use crate::units::WattHours;
+use crate::view::answer::Drain;
 use crate::view::chart::{SocChart, flow_chart, soc_chart};
 use crate::view::lang::{percent, t, t_args, watt_hours};
 use crate::view::state::AppState;
-use crate::view::widgets::{Bar, Term, bars, disclosure, made_when_open, table_disclosure, tip};
+use crate::view::turns::{Maker, one_by_one};
+use crate::view::widgets::{Bar, DataTable, Term, bars, data_table, made_when_open, tip};
 use leptos::prelude::*;
 
 /// The course of the battery; nothing while there is none.
@@ -22,41 +25,109 @@ pub fn course(app: AppState, calculation: Calculation) -> AnyView {
     view! { {inside} }.into_any()
 }
 
-/// The rest of the answer: balance, drains, night by night, how sure.
+/// What one section shows.
+#[derive(Clone, PartialEq)]
+enum Section {
+    Notes(Vec<String>),
+    Balance(Vec<(String, WattHours)>),
+    Drains(Vec<Drain>),
+    ByNight(DataTable),
+    Certainty(Vec<String>),
+}
+
+/// The sections in their order.
+const SECTIONS: [fn(&Facts<'_>) -> Section; 5] = [
+    |facts| Section::Notes(words::notes(facts)),
+    |facts| Section::Balance(words::balance(facts)),
+    |facts| Section::Drains(words::drains(facts)),
+    |facts| Section::ByNight(words::by_night(facts)),
+    |facts| Section::Certainty(words::certainty(facts)),
+];
+
+/// The rest of the answer: balance, drains, night by night, how sure. Each section follows what it
+/// shows by itself, and is made in a turn of its own.
 #[must_use]
 pub fn view(app: AppState, calculation: Calculation) -> AnyView {
-    let answer =
-        Memo::new(move |_| calculation.of_facts_with(calculation.odds_below, app, answer_detail));
+    let [notes, balance, drains, by_night, certainty] = SECTIONS.map(|make| {
+        Memo::new(move |_| calculation.of_facts_with(calculation.odds_below, app, make))
+    });
     let flow =
-        Memo::new(move |_| answer.with(|answer| answer.as_ref().map(|answer| answer.flow.clone())));
-    let has_flow = Memo::new(move |_| flow.with(Option::is_some));
+        Memo::new(move |_| calculation.of_facts_with(calculation.odds_below, app, average_day));
+    let makers: Vec<Maker> = vec![
+        Box::new(move || follow(notes)),
+        Box::new(move || follow(balance)),
+        Box::new(move || follow(drains)),
+        Box::new(move || folded(|| t("answer-by-night"), by_night, move || follow(by_night))),
+        Box::new(move || folded(|| t("answer-certainty"), certainty, move || follow(certainty))),
+        Box::new(move || folded(|| t("flow-title"), flow, move || flow_chart(flow.into()))),
+    ];
+    view! { <div class="details">{one_by_one(makers)}</div> }.into_any()
+}
+
+fn follow(section: Memo<Option<Section>>) -> AnyView {
+    view! { {move || section.get().map(show)} }.into_any()
+}
+
+/// `inside` under a heading that opens it, and stays as the reader left it while the figures change.
+fn folded<T: Send + Sync + PartialEq + 'static>(
+    title: fn() -> String,
+    section: Memo<Option<T>>,
+    inside: impl Fn() -> AnyView + Copy + Send + 'static,
+) -> AnyView {
+    let has = Memo::new(move |_| section.with(Option::is_some));
+    let heading = move || has.get().then(|| made_when_open(Signal::stored(title()), inside));
+    view! { {heading} }.into_any()
+}
+
+fn show(section: Section) -> AnyView {
+    match section {
+        Section::Notes(notes) => show_notes(notes),
+        Section::Balance(rows) => show_balance(rows),
+        Section::Drains(drains) => show_drains(drains),
+        Section::ByNight(table) => data_table(table),
+        Section::Certainty(texts) => {
+            let texts: Vec<AnyView> =
+                texts.into_iter().map(|text| view! { <p>{text}</p> }.into_any()).collect();
+            view! { <div>{texts}</div> }.into_any()
+        }
+    }
+}
+
+fn show_notes(notes: Vec<String>) -> AnyView {
+    if notes.is_empty() {
+        return ().into_any();
+    }
+    let notes: Vec<AnyView> =
+        notes.into_iter().map(|note| view! { <li>{note}</li> }.into_any()).collect();
     view! {
-        <div class="details">
-            {move || answer.get().map(details_of)}
-            {move || {
-                has_flow
-                    .get()
-                    .then(|| {
-                        made_when_open(Signal::stored(t("flow-title")), move || flow_chart(flow.into()))
-                    })
-            }}
-        </div>
+        <section class="card">
+            <h2>{t("answer-notes")}</h2>
+            <ul class="answer-facts">{notes}</ul>
+        </section>
     }
     .into_any()
 }
 
-fn details_of(answer: AnswerDetail) -> AnyView {
-    let balance: Vec<AnyView> = answer
-        .balance
+fn show_balance(rows: Vec<(String, WattHours)>) -> AnyView {
+    let rows: Vec<AnyView> = rows
         .into_iter()
         .map(|(label, energy)| {
             view! { <div class="ledger-row"><dt>{label}</dt><dd>{watt_hours(energy)}</dd></div> }
                 .into_any()
         })
         .collect();
-    let longest = answer.drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
-    let rows: Vec<Bar> = answer
-        .drains
+    view! {
+        <section class="card">
+            <div class="card-head"><h2>{t("answer-balance")}</h2>{tip(Term::WattAndWattHour)}</div>
+            <dl class="ledger">{rows}</dl>
+        </section>
+    }
+    .into_any()
+}
+
+fn show_drains(drains: Vec<Drain>) -> AnyView {
+    let longest = drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
+    let rows: Vec<Bar> = drains
         .into_iter()
         .map(|drain| {
             let share = percent(drain.usable_frac);
@@ -68,36 +139,11 @@ fn details_of(answer: AnswerDetail) -> AnyView {
             }
         })
         .collect();
-    let by_night = answer
-        .by_night
-        .map(|table| table_disclosure(Signal::stored(t("answer-by-night")), Signal::stored(table)));
-    let certainty: Vec<AnyView> =
-        answer.certainty.into_iter().map(|text| view! { <p>{text}</p> }.into_any()).collect();
-    let certainty = (!certainty.is_empty()).then(|| {
-        disclosure(t("answer-certainty"), false, view! { <div>{certainty}</div> }.into_any())
-    });
-    let notes: Vec<AnyView> =
-        answer.notes.into_iter().map(|note| view! { <li>{note}</li> }.into_any()).collect();
-    let notes = (!notes.is_empty()).then(|| {
-        view! {
-            <section class="card">
-                <h2>{t("answer-notes")}</h2>
-                <ul class="answer-facts">{notes}</ul>
-            </section>
-        }
-    });
     view! {
-        {notes}
-        <section class="card">
-            <div class="card-head"><h2>{t("answer-balance")}</h2>{tip(Term::WattAndWattHour)}</div>
-            <dl class="ledger">{balance}</dl>
-        </section>
         <section class="card">
             <h2>{t("answer-drains")}</h2>
             {bars(rows)}
         </section>
-        {by_night}
-        {certainty}
     }
     .into_any()
 }

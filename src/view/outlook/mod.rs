@@ -118,10 +118,11 @@ impl Calculation {
     #[must_use]
     pub fn first_turns(self) -> Vec<Turn> {
         // Each is kept once it is worked out; here the value itself is not wanted.
+        let climate = move || _ = self.climate.try_with_untracked(|_| ());
         let sun = move || _ = self.sun.try_with_untracked(|_| ());
         let plan = move || _ = self.plan.try_with_untracked(|_| ());
         let outlook = move || _ = self.outlook.try_with_untracked(|_| ());
-        vec![Box::new(sun), Box::new(plan), Box::new(outlook)]
+        vec![Box::new(climate), Box::new(sun), Box::new(plan), Box::new(outlook)]
     }
 
     /// There is nothing to play.

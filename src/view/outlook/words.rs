@@ -82,7 +82,7 @@ pub fn answer_detail(facts: &Facts<'_>) -> AnswerDetail {
         flow: super::flow::average_day(facts),
         balance: balance(facts),
         drains: drains(facts),
-        by_night: Some(by_night(facts)),
+        by_night: by_night(facts),
         notes: notes(facts),
         certainty: certainty(facts),
     }
@@ -110,7 +110,8 @@ fn lanterns(facts: &Facts<'_>) -> Vec<LanternNight> {
         .collect()
 }
 
-fn balance(facts: &Facts<'_>) -> Vec<(String, WattHours)> {
+/// What comes and goes on an average day, in words, in Wh a day; use is negative.
+pub(super) fn balance(facts: &Facts<'_>) -> Vec<(String, WattHours)> {
     let ledger = &facts.outlook.course.ledger;
     let days = facts.plan.stay_hours() as f64 / 24.0;
     let rows = [
@@ -138,7 +139,8 @@ fn balance(facts: &Facts<'_>) -> Vec<(String, WattHours)> {
         .collect()
 }
 
-fn drains(facts: &Facts<'_>) -> Vec<Drain> {
+/// What takes most, largest first.
+pub(super) fn drains(facts: &Facts<'_>) -> Vec<Drain> {
     facts
         .outlook
         .shares
@@ -153,7 +155,8 @@ fn drains(facts: &Facts<'_>) -> Vec<Drain> {
         .collect()
 }
 
-fn by_night(facts: &Facts<'_>) -> DataTable {
+/// Figures night by night.
+pub(super) fn by_night(facts: &Facts<'_>) -> DataTable {
     let heads = vec![
         t("night-head-night"),
         t("night-head-chance"),
@@ -192,7 +195,7 @@ fn by_night(facts: &Facts<'_>) -> DataTable {
 }
 
 /// What an expert would point out about this trip.
-fn notes(facts: &Facts<'_>) -> Vec<String> {
+pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
     let Facts { setup, plan, outlook, .. } = facts;
     let course = &outlook.course;
     let mut notes = Vec::new();
@@ -238,7 +241,6 @@ fn notes(facts: &Facts<'_>) -> Vec<String> {
     notes
 }
 
-/// How sure the answer is and what it rests on.
 /// Where the climate comes from and how good it is.
 #[must_use]
 pub fn climate_source(climate: &Climate) -> String {
@@ -262,7 +264,8 @@ pub fn climate_source(climate: &Climate) -> String {
     }
 }
 
-fn certainty(facts: &Facts<'_>) -> Vec<String> {
+/// How sure the answer is and what it rests on, one paragraph each.
+pub(super) fn certainty(facts: &Facts<'_>) -> Vec<String> {
     let source = climate_source(facts.climate);
     let certain = facts.odds.is_some_and(|odds| odds.certain);
     let odds = if certain { t("sure-no-chance") } else { t("sure-odds") };

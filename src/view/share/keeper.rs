@@ -19,9 +19,9 @@ use leptos::prelude::*;
 
 /// What the part brings; the start calls it through this and so does not reach it by itself.
 pub struct Keeper {
-    /// Opens what this browser kept, or what the address holds, and follows every change.
-    /// Keeps the page for when there is no network, too.
-    pub open: fn(Setups, Offline),
+    /// What it has to do before anything can be changed, in this order: opens what this browser kept,
+    /// or what the address holds; follows every change; keeps the page for when there is no network.
+    pub steps: [fn(Setups, Offline); 3],
     /// What the reader has to know of storage, links and a newer page.
     pub notices: fn(Setups, Offline) -> AnyView,
     /// The place where messages appear.
@@ -33,11 +33,26 @@ pub struct Keeper {
 /// The keeper. Only its part may call this.
 #[must_use]
 pub fn keeper() -> &'static Keeper {
-    static KEEPER: Keeper = Keeper { open, notices: notices::notices, toasts, climate: climate_of };
+    static KEEPER: Keeper = Keeper {
+        steps: [open, follow, stay_usable],
+        notices: notices::notices,
+        toasts,
+        climate: climate_of,
+    };
     &KEEPER
 }
 
-fn open(setups: Setups, offline: Offline) {
+fn open(setups: Setups, _: Offline) {
+    recovery::offer_empty();
+    setups.open();
+}
+
+fn follow(setups: Setups, _: Offline) {
+    setups.follow();
+    files::follow_drops(setups);
+}
+
+fn stay_usable(setups: Setups, offline: Offline) {
     offline.register();
     let app = setups.app;
     Effect::new(move |_| {
@@ -47,10 +62,6 @@ fn open(setups: Setups, offline: Offline) {
             app.tell(t("offline-ready"), false);
         }
     });
-    recovery::offer_empty();
-    setups.open();
-    setups.follow();
-    files::follow_drops(setups);
     if let Some(host) = document().get_element_by_id("app") {
         // Tells measurements and tests that nothing typed or dropped is lost from here on. Fails only
         // for an invalid attribute name.

@@ -147,12 +147,10 @@ impl Setups {
         self.open_address();
     }
 
-    /// Takes in what keeps the setups, once its part is here: opens and follows.
+    /// Takes in what keeps the setups, all at once.
     pub fn attach(self, keeper: &'static Keeper, offline: Offline) {
-        if self.keeper.try_with_untracked(Option::is_none) == Some(true) {
-            (keeper.open)(self, offline);
-            self.keeper.try_set(Some(keeper));
-        }
+        keeper.steps.iter().for_each(|step| step(self, offline));
+        self.keeper.try_set(Some(keeper));
     }
 
     /// Follows every change from here on.
