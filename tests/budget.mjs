@@ -12,10 +12,11 @@ import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 const GOAL_GZIP = 180_000;
 const GOAL_BROTLI = 150_000;
 /**
- * Above this the build fails. Raising it is a decision of its own, with its reason in the commit. With a standard
- * library that comes ready made, with messages of panics and not for size (.ci/setup.sh tells), the same page weighs more.
+ * Above this the build fails. Raising it is a decision of its own, with its reason in the commit. With a ready-made
+ * standard library, which has messages of panics and is not built for size (.ci/setup.sh tells), the same page weighs
+ * some 13 % more.
  */
-const LIMIT_GZIP = process.env.NIGHTBANK_STD === "ready-made" ? 250_000 : GOAL_GZIP;
+const LIMIT_GZIP = process.env.NIGHTBANK_STD === "ready-made" ? 220_000 : GOAL_GZIP;
 
 const dist = process.argv[2] ?? fileURLToPath(new URL("../dist", import.meta.url));
 if (!existsSync(path.join(dist, "index.html"))) {

@@ -91,17 +91,26 @@ impl Picture {
         let ends = RwSignal::new(Ends::default());
         let watch = StoredValue::new_local(None::<Watch>);
         let summary = Memo::new(move |_| summary.get());
-        // The first time in a turn of its own, after what stands around it.
-        let may_draw = RwSignal::new(false);
-        in_turns(vec![Box::new(move || _ = may_draw.try_set(true))]);
+        // The first time in two turns of its own: the canvas and its letters are made ready, then it
+        // is drawn.
+        let made_ready = RwSignal::new(None);
+        in_turns(vec![
+            Box::new(move || _ = made_ready.try_set(Some(false))),
+            Box::new(move || _ = made_ready.try_set(Some(true))),
+        ]);
         Effect::new(move |_| {
             let Some(room) = node.get().and_then(|canvas| canvas.parent_element()) else { return };
             watch.set_value(Some(Watch::new(&room, stale)));
         });
         Effect::new(move |_| {
             stale.track();
-            let (Some(canvas), true) = (node.get(), may_draw.get()) else { return };
+            let (Some(canvas), Some(ready)) = (node.get(), made_ready.get()) else { return };
             let Some(brush) = Brush::open(&canvas, &*height_px) else { return };
+            if !ready {
+                // The widths themselves are of no use yet.
+                let _ = [false, true].map(|strong| brush.width_of("0", strong));
+                return;
+            }
             let drawn = draw(&brush);
             if ends.get_untracked() != drawn {
                 ends.set(drawn);
