@@ -47,9 +47,9 @@ export class Sharing {
     await this.settled();
   }
 
-  /** Typing has paused long enough for storage and address to follow. */
+  /** Typing has paused long enough for storage and address to follow; by the page's own clock, which may be slow. */
   async settled() {
-    await this.page.waitForTimeout(700);
+    await this.page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 700)));
   }
 
   async names() {
@@ -86,7 +86,7 @@ export class Sharing {
   }
 
   async fragment() {
-    return new URL(this.page.url()).hash;
+    return this.page.evaluate(() => location.hash);
   }
 
   /** Presses and takes the file that comes of it: { name, text }. */
