@@ -114,11 +114,10 @@ impl Setups {
             }
         });
         // The last keystrokes before the page goes away are kept too; phones may end a page in the
-        // background without a word.
-        let leaving = move || {
-            self.save_now();
-            self.address_now();
-        };
+        // background without a word. The address stays as it is: written while the page is reloaded, it
+        // loses its mark, and one's own setup of a moment ago would come back as somebody's link. With
+        // the mark it opens what is kept.
+        let leaving = move || self.save_now();
         let hide = window_event_listener_untyped("pagehide", move |_| leaving());
         let hidden = window_event_listener_untyped("visibilitychange", move |_| {
             if document().hidden() {
