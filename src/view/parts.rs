@@ -62,8 +62,6 @@ pub struct Parts {
     owner: StoredValue<Owner>,
     keep: RwSignal<State>,
     look: RwSignal<State>,
-    /// What stands below the answer may be built: after the chart, in a turn of its own.
-    below: RwSignal<bool>,
     edit: RwSignal<State>,
     decide: RwSignal<State>,
     more: RwSignal<State>,
@@ -88,7 +86,6 @@ impl Parts {
             owner,
             keep,
             look: away(),
-            below: RwSignal::new(false),
             edit: away(),
             decide: away(),
             more: away(),
@@ -133,7 +130,7 @@ impl Parts {
         });
     }
 
-    /// The chart first, then what stands below the answer, then the odds.
+    /// Chart and what stands below the answer first, then the odds.
     fn look_in_turns(self) {
         let owner = self.owner;
         let odds = move || {
@@ -141,11 +138,7 @@ impl Parts {
                 owner.with(|| now(split_look(Look::Odds(self.calculation))));
             }
         };
-        in_turns(vec![
-            Box::new(move || _ = self.look.try_set(State::Here)),
-            Box::new(move || _ = self.below.try_set(true)),
-            Box::new(odds),
-        ]);
+        in_turns(vec![Box::new(move || _ = self.look.try_set(State::Here)), Box::new(odds)]);
     }
 
     /// What keeps the setups is taken in, and with the last turn it is here.
@@ -226,7 +219,9 @@ impl Parts {
     fn boxed(self, part: Part, view: Box<dyn Fn() -> AnyView + Send>) -> AnyView {
         let inside = move || match self.ready(part) {
             State::Here => view(),
-            State::Away | State::Coming => coming(),
+            State::Away | State::Coming => {
+                view! { <p class="working" role="status">{t("part-coming")}</p> }.into_any()
+            }
             State::Failed => self.failed(part),
         };
         view! { {inside} }.into_any()
@@ -251,10 +246,7 @@ impl Parts {
     #[must_use]
     pub fn details(self) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
-        self.show(Part::Look, move || match self.below.get() {
-            true => now(split_look(Look::Details(app, calculation))),
-            false => coming(),
-        })
+        self.show(Part::Look, move || now(split_look(Look::Details(app, calculation))))
     }
 
     /// The part "Loads".
@@ -319,8 +311,4 @@ impl Parts {
         let outcome = Outcome { app: self.setups.app, calculation: self.calculation };
         now(split_more(More { setups: self.setups, paper: Some(outcome) }))
     }
-}
-
-fn coming() -> AnyView {
-    view! { <p class="working" role="status">{t("part-coming")}</p> }.into_any()
 }

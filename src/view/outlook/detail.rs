@@ -18,7 +18,7 @@ use leptos::prelude::*;
 #[must_use]
 pub fn course(app: AppState, calculation: Calculation) -> AnyView {
     let course: Memo<Option<SocChart>> = Memo::new(move |_| {
-        calculation.of_facts_with(calculation.odds_in_chart, app, course_chart).flatten()
+        calculation.of_facts_with(Some(calculation.odds_in_chart), app, course_chart).flatten()
     });
     let has_course = Memo::new(move |_| course.with(Option::is_some));
     let inside = move || has_course.get().then(|| soc_chart(course.into()));
@@ -35,11 +35,18 @@ enum Section {
     Certainty(Vec<String>),
 }
 
-/// The sections in their order.
-const SECTIONS: [fn(&Facts<'_>) -> Section; 5] = [
+/// Makes a section.
+type Make = fn(&Facts<'_>) -> Section;
+
+/// The sections of average weather, in their order.
+const AVERAGE: [Make; 3] = [
     |facts| Section::Notes(words::notes(facts)),
     |facts| Section::Balance(words::balance(facts)),
     |facts| Section::Drains(words::drains(facts)),
+];
+
+/// The sections that tell of the odds, in their order.
+const OF_ODDS: [Make; 2] = [
     |facts| Section::ByNight(words::by_night(facts)),
     |facts| Section::Certainty(words::certainty(facts)),
 ];
@@ -48,11 +55,10 @@ const SECTIONS: [fn(&Facts<'_>) -> Section; 5] = [
 /// shows by itself, and is made in a turn of its own.
 #[must_use]
 pub fn view(app: AppState, calculation: Calculation) -> AnyView {
-    let [notes, balance, drains, by_night, certainty] = SECTIONS.map(|make| {
-        Memo::new(move |_| calculation.of_facts_with(calculation.odds_below, app, make))
-    });
-    let flow =
-        Memo::new(move |_| calculation.of_facts_with(calculation.odds_below, app, average_day));
+    let section = |odds, make: Make| Memo::new(move |_| calculation.of_facts_with(odds, app, make));
+    let [notes, balance, drains] = AVERAGE.map(|make| section(None, make));
+    let [by_night, certainty] = OF_ODDS.map(|make| section(Some(calculation.odds_below), make));
+    let flow = Memo::new(move |_| calculation.of_facts_with(None, app, average_day));
     let makers: Vec<Maker> = vec![
         Box::new(move || follow(notes)),
         Box::new(move || follow(balance)),

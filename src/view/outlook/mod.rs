@@ -135,13 +135,13 @@ impl Calculation {
     /// What `make` makes of what is known now, followed where it is called; `None` where there is
     /// no answer.
     pub(super) fn of_facts<T>(self, app: AppState, make: fn(&words::Facts<'_>) -> T) -> Option<T> {
-        self.of_facts_with(self.odds, app, make)
+        self.of_facts_with(Some(self.odds), app, make)
     }
 
-    /// The same with `odds`, which may be a turn behind.
+    /// The same with `odds`, which may be a turn behind; none for what they do not change.
     fn of_facts_with<T>(
         self,
-        odds: RwSignal<Option<Odds>>,
+        odds: Option<RwSignal<Option<Odds>>>,
         app: AppState,
         make: fn(&words::Facts<'_>) -> T,
     ) -> Option<T> {
@@ -153,7 +153,7 @@ impl Calculation {
     /// What is known now, given to `tell`; followed where it is called.
     fn with_facts(
         self,
-        odds: RwSignal<Option<Odds>>,
+        odds: Option<RwSignal<Option<Odds>>>,
         app: AppState,
         tell: &mut dyn FnMut(&words::Facts<'_>),
     ) {
@@ -163,14 +163,18 @@ impl Calculation {
             return;
         };
         let (plan, outlook) = (&*plan.0, &*outlook.0);
-        odds.with(|odds| {
+        let mut tell_with = |odds: Option<&Odds>| {
             // Odds of an earlier plan still stand in the signal for a moment; they fit if they look
             // as far.
-            let odds = odds.as_ref().filter(|odds| odds.lasting_frac.len() == plan.mornings.len());
+            let odds = odds.filter(|odds| odds.lasting_frac.len() == plan.mornings.len());
             app.setup.with_untracked(|setup| {
                 tell(&words::Facts { setup, plan, outlook, odds, climate: &climate });
             });
-        });
+        };
+        match odds {
+            Some(odds) => odds.with(|odds| tell_with(odds.as_ref())),
+            None => tell_with(None),
+        }
     }
 }
 

@@ -117,11 +117,10 @@ impl Setups {
         // background without a word. The address stays as it is: written while the page is reloaded, it
         // loses its mark, and one's own setup of a moment ago would come back as somebody's link. With
         // the mark it opens what is kept.
-        let leaving = move || self.save_now();
-        let hide = window_event_listener_untyped("pagehide", move |_| leaving());
+        let hide = window_event_listener_untyped("pagehide", move |_| self.save_now());
         let hidden = window_event_listener_untyped("visibilitychange", move |_| {
             if document().hidden() {
-                leaving();
+                self.save_now();
             }
         });
         on_cleanup(move || {
