@@ -14,6 +14,7 @@ import { StaticServer } from "./serve.mjs";
 import { freshContext, launch } from "./browser/support/browser.mjs";
 import { DIST } from "./browser/support/builds.mjs";
 import { Nightbank } from "./browser/support/nightbank.mjs";
+import { LIBRARY } from "./browser/support/sharing.mjs";
 
 const runs = Number(process.argv.slice(2).find((argument) => !argument.startsWith("--")) ?? 5);
 const listTasks = process.argv.includes("--tasks");
@@ -49,10 +50,19 @@ function observe() {
   }).observe(document, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-ready"] });
 }
 
-async function measure(browser, url) {
+/** What `work` gives in a context of its own, as of somebody who comes for the first time. */
+async function inFreshContext(browser, work) {
   const ends = [];
   const { context } = await freshContext({ after: (end) => ends.push(end) }, browser);
   try {
+    return await work(context);
+  } finally {
+    for (const end of ends) await end();
+  }
+}
+
+function measure(browser, url) {
+  return inFreshContext(browser, async (context) => {
     const page = await context.newPage();
     const cdp = await context.newCDPSession(page);
     await cdp.send("Network.enable");
@@ -78,20 +88,15 @@ async function measure(browser, url) {
       .filter((task) => task.start + task.duration > seen.fcp_ms)
       .reduce((total, task) => total + Math.max(0, task.start + task.duration - Math.max(task.start, seen.fcp_ms) - 50), 0);
     return { ...seen, blocking_ms };
-  } finally {
-    for (const end of ends) await end();
-  }
+  });
 }
 
 const LOADS = 40;
 const EDITS = 30;
-const LIBRARY = "nightbank.library";
 
 /** Milliseconds of each edit, with as many loads as that: the setup of the example, its loads over and over. */
-async function measureEdits(browser, url, slowdown) {
-  const ends = [];
-  const { context } = await freshContext({ after: (end) => ends.push(end) }, browser);
-  try {
+function measureEdits(browser, url, slowdown) {
+  return inFreshContext(browser, async (context) => {
     const nightbank = await Nightbank.open(context, url);
     const { page } = nightbank;
     const capacity = page.getByLabel("Capacity of one", { exact: true });
@@ -149,9 +154,7 @@ async function measureEdits(browser, url, slowdown) {
       await pause(edit % 3 ? 60 : 400);
     }
     return times;
-  } finally {
-    for (const end of ends) await end();
-  }
+  });
 }
 
 const median = (values) => {

@@ -7,11 +7,8 @@
 /** What a first visit fetches right behind the start; other parts do not bring along what only these need. */
 const EARLY = ["keep", "look"];
 
-/** A piece that several parts share stands under a comment that lists them. */
-const SHARED = /\/\* ([\w, ]+) \*\/\s*const __chunk_\d+ = (makeLoad\(\(\) => \{)/g;
-
-/** How a piece is fetched, as `wasm-split-cli` writes it. */
-const FETCHED = /makeLoad\(\(\) => \{\s*const src = fetch\(new URL\("\.\/([\w.-]+)\.wasm", import\.meta\.url\)\);\s*src\.catch\(\(\) => \{\}\);\s*return async \(imports\) => \(WebAssembly\.instantiateStreaming\(src, imports\)\);\s*\}\s*,/g;
+/** How a piece is fetched, as `wasm-split-cli` writes it; a comment before one that several parts share lists them. */
+const FETCHED = /((?:\/\* ([\w, ]+) \*\/\s*const __chunk_\d+ = )?)makeLoad\(\(\) => \{\s*const src = fetch\(new URL\("\.\/([\w.-]+)\.wasm", import\.meta\.url\)\);\s*src\.catch\(\(\) => \{\}\);\s*return async \(imports\) => \(WebAssembly\.instantiateStreaming\(src, imports\)\);\s*\}\s*,/g;
 
 /** Takes the place of that. What did not arrive is fetched again the next time it is asked for. */
 const ARRIVAL = `
@@ -45,11 +42,10 @@ function packOf(parts) {
 
 /** Names of the pieces that this script fetches, with the file each belongs into, in the order of the script. */
 function piecesOf(script) {
-  const shared = new Map([...script.matchAll(SHARED)].map((found) => [found.index + found[0].length - found[2].length, found[1].split(", ")]));
-  return [...script.matchAll(FETCHED)].map(({ index, 1: name }) => {
-    const parts = shared.get(index) ?? [name.replace(/^split_/, "")];
-    return { name, pack: packOf(parts) };
-  });
+  return [...script.matchAll(FETCHED)].map(([, , parts, name]) => ({
+    name,
+    pack: packOf(parts?.split(", ") ?? [name.replace(/^split_/, "")]),
+  }));
 }
 
 /**
@@ -78,9 +74,9 @@ export function packed(script, contents, nameOf) {
     files.set(pack, Buffer.concat(bytes));
   }
   const names = new Map([...files].map(([pack, bytes]) => [pack, nameOf(pack, bytes)]));
-  const filled = script.replace(FETCHED, (_, name) => {
+  const filled = script.replace(FETCHED, (_, head, parts, name) => {
     const { pack, from, length } = places.get(name);
-    return `makeLoad(piece("./${names.get(pack)}", ${from}, ${length}),`;
+    return `${head}makeLoad(piece("./${names.get(pack)}", ${from}, ${length}),`;
   });
   const [imported] = filled.match(/^\s*import [^;]*;/) ?? [""];
   return {
