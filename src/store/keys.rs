@@ -19,14 +19,23 @@ pub enum Key {
     Preferences,
     /// What was explained once and need not be explained again.
     Told,
+    /// Id of the own setup a tab shows; the only key that stands in the tab's storage.
+    Shown,
     /// Written and removed to see whether storage works.
     Probe,
 }
 
 impl Key {
     /// All of them.
-    pub const ALL: [Self; 6] =
-        [Self::Library, Self::SetAside, Self::Compared, Self::Preferences, Self::Told, Self::Probe];
+    pub const ALL: [Self; 7] = [
+        Self::Library,
+        Self::SetAside,
+        Self::Compared,
+        Self::Preferences,
+        Self::Told,
+        Self::Shown,
+        Self::Probe,
+    ];
 
     /// The key as stored. Never changed once released.
     #[must_use]
@@ -37,6 +46,7 @@ impl Key {
             Self::Compared => "nightbank.compared",
             Self::Preferences => "nightbank.preferences",
             Self::Told => "nightbank.told",
+            Self::Shown => "nightbank.shown",
             Self::Probe => "nightbank.probe",
         }
     }

@@ -95,3 +95,23 @@ pub fn remove(key: Key) -> Result<(), StorageFault> {
     let storage = usable().ok_or(StorageFault::Blocked)?;
     storage.remove_item(key.as_str()).map_err(|_| StorageFault::Blocked)
 }
+
+/// The store of this tab, which ends with it but survives a reload.
+fn of_tab() -> Option<web_sys::Storage> {
+    web_sys::window()?.session_storage().ok()?
+}
+
+/// The text under a key in this tab's store; `None` also where the browser forbids looking.
+#[must_use]
+pub fn text_of_tab(key: Key) -> Option<String> {
+    of_tab()?.get_item(key.as_str()).ok()?
+}
+
+/// Keeps a text for this tab, or takes it out; gives whether the browser did so.
+pub fn set_text_of_tab(key: Key, text: Option<&str>) -> bool {
+    let Some(storage) = of_tab() else { return false };
+    match text {
+        Some(text) => storage.set_item(key.as_str(), text).is_ok(),
+        None => storage.remove_item(key.as_str()).is_ok(),
+    }
+}

@@ -2,7 +2,7 @@
 // At every step the focus can be seen, is not hidden behind a bar, and never falls back to the top of the page.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { eventually, freshContext } from "./support/browser.mjs";
+import { eventually, freshContext, pause } from "./support/browser.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
 import { browser, server } from "./support/site.mjs";
 
@@ -73,7 +73,7 @@ class Hands {
     await this.page.keyboard.press(key);
     await eventually(`the focus is somewhere after ${key} on "${name}"`, async () => !(await this.here()).lost);
     // Nothing takes it away afterwards either.
-    await this.page.waitForTimeout(150);
+    await pause(this.page, 150);
     await this.assertSeen(`${key} on "${name}"`);
   }
 

@@ -40,7 +40,7 @@ test("an appliance is found by a word, added in two taps, edited, and there afte
   await eventually("fewer nights", async () => Number.parseInt(await nights(nightbank), 10) < Number.parseInt(before_, 10));
   const after_ = await nights(nightbank);
   assert.equal(await nightbank.overflows(), false);
-  await nightbank.page.waitForTimeout(500);
+  await nightbank.settled();
   await nightbank.reload();
   await nightbank.openPart("Loads");
   assert.equal(await row(nightbank, "Toaster").count(), 1);

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { readFile, writeFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { eventually, freshContext, launch, serve } from "./support/browser.mjs";
+import { eventually, freshContext, launch, pause, serve } from "./support/browser.mjs";
 import { copyOfBuild, DIST, relabel } from "./support/builds.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
 
@@ -91,7 +91,7 @@ test("a newer build is fetched quietly, waits, and takes over only when asked", 
   const loads = watch.loads;
   await nightbank.lookForUpdate();
   await eventually("the newer build waits", () => nightbank.updateIsWaiting());
-  await nightbank.page.waitForTimeout(500);
+  await pause(nightbank.page, 500);
   assert.equal(watch.loads, loads, "nothing reloaded by itself");
   assert.equal(await nightbank.page.title(), "build one");
 
@@ -134,7 +134,7 @@ test("one tap on the notice loads the newer build, once; what was typed is kept"
   await nightbank.loadNewVersion();
   await eventually("the page is loaded anew", async () => (await nightbank.page.title()) === "build two");
   await nightbank.ready();
-  await nightbank.page.waitForTimeout(500);
+  await pause(nightbank.page, 500);
   assert.equal(watch.loads, loads + 1, "one load, of the tab that asked");
   assert.equal(await nightbank.page.evaluate(() => localStorage.getItem("nightbank-test")), "kept");
   assert.equal(await nightbank.newVersionNotice().count(), 0);
@@ -221,7 +221,7 @@ for (const [what, script] of [
     const { context, watch } = await freshContext(t, browser);
     await context.addInitScript(script);
     const nightbank = await Nightbank.open(context, server.url);
-    await nightbank.page.waitForTimeout(200);
+    await pause(nightbank.page, 200);
     assert.ok(await nightbank.main().isVisible());
     assert.deepEqual(watch.complaints.filter((complaint) => !complaint.includes("not kept offline")), []);
     await server.stop();

@@ -1,7 +1,7 @@
 // Battery, sun, engine and inverter: what is typed counts at once, is kept, and bad input loses nothing.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { eventually, freshContext } from "./support/browser.mjs";
+import { eventually, freshContext, pause } from "./support/browser.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
 import { browser, server } from "./support/site.mjs";
 
@@ -51,7 +51,7 @@ test("a bad number is told at the field; the last good one counts and is kept", 
     assert.equal(await capacity.inputValue(), typed, "what was typed stays to be mended");
     assert.equal(await usable.innerText(), good);
   }
-  await nightbank.page.waitForTimeout(500);
+  await nightbank.settled();
   await nightbank.reload();
   await nightbank.openPart("Power");
   assert.equal(await nightbank.card("Battery").getByLabel("Capacity of one").inputValue(), "120");
@@ -160,7 +160,7 @@ for (const width of [320, 360, 1280]) {
     }
     await nightbank.card("Inverter").getByRole("switch", { name: "An inverter is fitted" }).check({ force: true });
     await nightbank.card("Other sources").getByRole("button", { name: "Add a source" }).click();
-    await nightbank.page.waitForTimeout(100);
+    await pause(nightbank.page, 100);
     assert.equal(await nightbank.overflows(), false);
   });
 }

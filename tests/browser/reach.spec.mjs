@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import path from "node:path";
 import { test } from "node:test";
-import { eventually, freshContext } from "./support/browser.mjs";
+import { eventually, freshContext, pause } from "./support/browser.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
 import { browser, server } from "./support/site.mjs";
 import { faults, inTallWindow, look, LOOKS, openAt, PICTURES, skippedHeadings, smallTargets, throughAll, twiceUsedIds } from "./support/views.mjs";
@@ -105,7 +105,7 @@ test("the new answer is read out once typing has paused, wherever one is", async
   const { nightbank, page } = await open(t, 360);
   await page.locator(".answer-working").waitFor({ state: "detached", timeout: 20_000 });
   await nightbank.openPart("Loads");
-  await page.waitForTimeout(1500);
+  await pause(page, 1500);
   // What is not shown is not read out.
   assert.ok(await spoken(page).evaluate((region) => region.checkVisibility()));
   await spoken(page).evaluate((region) => {
@@ -119,7 +119,7 @@ test("the new answer is read out once typing has paused, wherever one is", async
   await power.pressSequentially("1234", { delay: 150 });
   const said = await eventually("the answer is said", () => page.evaluate(() => window.saidAnswers.length && window.saidAnswers));
   assert.match(said.at(-1), /\d+ nights?/);
-  await page.waitForTimeout(2500);
+  await pause(page, 2500);
   const all = await page.evaluate(() => window.saidAnswers);
   assert.ok(all.length <= 2, `four keys, and this was said: ${all.join(" | ")}`);
   assert.match(all.at(-1), new RegExp(`\\b${await page.locator(".glance-figure").innerText()}`), "the answer that stands there");
@@ -143,7 +143,7 @@ async function messageShown(nightbank) {
   await page.getByRole("button", { name: "Delete", exact: true }).click();
   await page.locator(".toast").getByRole("button", { name: "Undo" }).waitFor();
   // It slides in.
-  await page.waitForTimeout(400);
+  await pause(page, 400);
 }
 
 for (const width of [360, 1280]) {

@@ -2,7 +2,7 @@
 // element that the page asks for is refused, which no program of this kind survives.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { freshContext } from "./support/browser.mjs";
+import { freshContext, pause } from "./support/browser.mjs";
 import { Sharing } from "./support/sharing.mjs";
 import { browser, server } from "./support/site.mjs";
 
@@ -91,7 +91,7 @@ test("breaking at the start is told by one panel only", async (t) => {
   const page = await context.newPage();
   await page.goto(server.url);
   await page.locator("#recovery, #trouble:not([hidden])").first().waitFor();
-  await page.waitForTimeout(500);
+  await pause(page, 500);
   const told = (await page.locator("#recovery").count()) + (await page.locator("#trouble:not([hidden])").count());
   assert.equal(told, 1);
 });

@@ -1,7 +1,7 @@
 // Where and when: places by name, by coordinates and by the device, the camp clock, days and own sun.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { eventually, freshContext } from "./support/browser.mjs";
+import { eventually, freshContext, pause } from "./support/browser.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
 import { browser, server } from "./support/site.mjs";
 
@@ -32,7 +32,7 @@ test("a town is found without its accents, is taken, and is there after a reload
   assert.equal(await search(nightbank).inputValue(), "");
   const [latitude] = await coordinates(nightbank);
   assert.ok(Math.abs(Number(latitude) - 69.65) < 0.1, latitude);
-  await nightbank.page.waitForTimeout(500);
+  await nightbank.settled();
   await nightbank.reload();
   await nightbank.openPart("Trip");
   assert.match(await here(nightbank), /Tromsø/);
@@ -114,7 +114,7 @@ test("one sky for all days, another for one of them", async (t) => {
   assert.ok(usual > 2 && usual < 5, `a usual day in September there, not ${usual} kWh/m²`);
   await sun.fill("4,2");
   assert.equal(await days.getByRole("radio", { checked: true }).count(), 0, "no longer the same sky on all days");
-  await nightbank.page.waitForTimeout(500);
+  await nightbank.settled();
   await nightbank.reload();
   await nightbank.openPart("Trip");
   assert.equal(await nightbank.card("Day by day").getByLabel("Sun that day").inputValue(), "4.2");
@@ -145,7 +145,7 @@ for (const width of [320, 360, 1280]) {
       await details.evaluate((element) => (element.open = true));
     }
     await search(nightbank).fill("san");
-    await nightbank.page.waitForTimeout(100);
+    await pause(nightbank.page, 100);
     assert.equal(await nightbank.overflows(), false);
   });
 }

@@ -2,13 +2,16 @@
 //!
 //! The address is only ever replaced, never pushed, and only while an own setup is on screen. An
 //! address this page wrote is marked in the history's state, so that a reload, or a tab opened
-//! again, shows the user's own setup and not a preview of it.
+//! again, shows the user's own setup and not a preview of it. A browser may lose the mark where the
+//! address is written while a reload is under way; the tab's own storage then tells what it showed.
 
 use super::keeping::restart;
 use super::setups::Setups;
 use crate::link::{self, encode, quantised};
 use crate::model::Setup;
-use crate::store::{EntryId, Library};
+use crate::store::{EntryId, Key, Library};
+use crate::view::storage;
+use js_sys::Reflect;
 use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 
@@ -28,6 +31,21 @@ fn fragment() -> String {
 fn own_mark() -> Option<EntryId> {
     let state = window().history().ok()?.state().ok()?.as_string()?;
     state.strip_prefix(OWN)?.parse().ok().map(EntryId)
+}
+
+/// The own setup this tab showed before it was reloaded; `None` where it was not, or showed a link.
+fn own_before_reload() -> Option<EntryId> {
+    let entries = window().performance()?.get_entries_by_type("navigation");
+    let kind = Reflect::get(&entries.get(0), &JsValue::from_str("type")).ok()?.as_string()?;
+    (kind == "reload")
+        .then(|| storage::text_of_tab(Key::Shown)?.parse().ok().map(EntryId))
+        .flatten()
+}
+
+/// Leaves the own setup that is on screen to this tab's storage, or that there is none. Where the
+/// browser forbids it, the mark of the address has to do.
+fn remember_shown(own: Option<EntryId>) {
+    storage::set_text_of_tab(Key::Shown, own.map(|id| id.0.to_string()).as_deref());
 }
 
 /// The page's address without query and fragment.
@@ -80,6 +98,7 @@ impl Setups {
                 }
             }
         };
+        remember_shown(self.current().map(|entry| entry.id));
         let location = window().location();
         let now = [location.pathname(), location.search(), location.hash()];
         let now: String = now.into_iter().filter_map(Result::ok).collect();
@@ -94,12 +113,14 @@ impl Setups {
     /// Opens what stands in the address bar.
     pub(super) fn open_address(self) {
         let fragment = fragment();
-        let own = own_mark();
+        let own = own_mark().or_else(own_before_reload);
         if let Some(id) = own
             && self.library.with_untracked(|library| library.get(id).is_some())
         {
             self.select_quietly(id);
             self.link_fault.try_set(None);
+            // What was changed last before a reload may not stand in the address yet.
+            self.address_soon();
             return;
         }
         if !link::is_link(&fragment) {
@@ -120,6 +141,7 @@ impl Setups {
     /// Opens a link, or a text with one in it, beside the user's own setups. What does not open is
     /// told.
     pub fn open_link(self, pasted: &str) {
+        remember_shown(None);
         match link::open(pasted) {
             Err(error) => {
                 self.link_fault.try_set(Some(error));

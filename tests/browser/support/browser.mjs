@@ -77,6 +77,10 @@ export async function serve(t, directory, options = {}) {
   return server;
 }
 
+/** Waits by the page's own clock: on a busy machine it runs as late as everything else of the page. */
+export const pause = (page, duration_ms) =>
+  page.evaluate((ms) => new Promise((resolve) => setTimeout(resolve, ms)), duration_ms);
+
 /** Polls until `probe` returns something truthy; for what has no event to wait for. */
 export async function eventually(what, probe, { timeout_ms = 10_000 } = {}) {
   const until = Date.now() + timeout_ms;

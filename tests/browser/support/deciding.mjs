@@ -1,5 +1,6 @@
 // The part "Change" and its tools, in the words of the user.
 import assert from "node:assert/strict";
+import { pause } from "./browser.mjs";
 import { Nightbank } from "./nightbank.mjs";
 
 export class Deciding {
@@ -42,7 +43,7 @@ export class Deciding {
 
   /** The odds are all played. */
   async settled() {
-    await this.page.waitForTimeout(250);
+    await pause(this.page, 250);
     await this.goTo("Nights");
     await this.page.locator(".answer-working").waitFor({ state: "detached", timeout: 20_000 });
   }

@@ -1,4 +1,6 @@
 // The page as a test sees it: actions and questions in the words of the user, locators in one place.
+import { pause } from "./browser.mjs";
+
 export class Nightbank {
   /** @param {import("playwright-core").Page} page */
   constructor(page) {
@@ -26,6 +28,11 @@ export class Nightbank {
   /** The app has taken the place of the static outline, and what keeps the setups is there. */
   async ready() {
     await this.page.locator("#app[data-ready][data-keeps]").waitFor({ timeout: 20_000 });
+  }
+
+  /** Typing has paused long enough for storage and address to follow. */
+  async settled() {
+    await pause(this.page, 700);
   }
 
   /** The message of the first visit, that the page works offline now, has come and is put away. */

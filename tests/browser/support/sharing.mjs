@@ -47,9 +47,8 @@ export class Sharing {
     await this.settled();
   }
 
-  /** Typing has paused long enough for storage and address to follow; by the page's own clock, which may be slow. */
   async settled() {
-    await this.page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 700)));
+    await this.nightbank.settled();
   }
 
   async names() {
