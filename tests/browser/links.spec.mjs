@@ -101,9 +101,15 @@ test("an address left behind by a reload opens one's own as it is now; the same 
   assert.deepEqual(await here.chosen(), ["Mine, later"]);
   await eventually("the address catches up", async () => (await here.fragment()) === now);
 
+  // Pasted into the reloaded tab, and opened in it anew.
+  const preview = here.page.locator(".notice-preview").filter({ hasText: /a setup from a link: Mine\./ });
+  await here.page.evaluate((hash) => (location.hash = hash), behind);
+  await preview.waitFor();
+  await here.press("Back to mine");
+  await preview.waitFor({ state: "detached" });
   await here.page.goto("about:blank");
   await here.nightbank.goto(`${server.url}${behind}`);
-  await here.page.locator(".notice-preview").filter({ hasText: /a setup from a link: Mine\b/ }).waitFor();
+  await preview.waitFor();
   // It is one over a reload too.
   await here.nightbank.reload();
   assert.equal(await here.page.locator(".notice-preview").count(), 1);

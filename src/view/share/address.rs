@@ -37,9 +37,10 @@ fn own_mark() -> Option<EntryId> {
 fn own_before_reload() -> Option<EntryId> {
     let entries = window().performance()?.get_entries_by_type("navigation");
     let kind = Reflect::get(&entries.get(0), &JsValue::from_str("type")).ok()?.as_string()?;
-    (kind == "reload")
-        .then(|| storage::text_of_tab(Key::Shown)?.parse().ok().map(EntryId))
-        .flatten()
+    if kind != "reload" {
+        return None;
+    }
+    storage::text_of_tab(Key::Shown)?.parse().ok().map(EntryId)
 }
 
 /// Leaves the own setup that is on screen to this tab's storage, or that there is none. Where the
@@ -71,7 +72,8 @@ fn same_as(library: &Library, setup: &Setup) -> Option<EntryId> {
 
 impl Setups {
     pub(super) fn follow_address(self) {
-        let handle = window_event_listener_untyped("hashchange", move |_| self.open_address());
+        let come_in = move |_| self.open_address(own_mark());
+        let handle = window_event_listener_untyped("hashchange", come_in);
         on_cleanup(move || handle.remove());
     }
 
@@ -110,10 +112,14 @@ impl Setups {
         }
     }
 
-    /// Opens what stands in the address bar.
-    pub(super) fn open_address(self) {
+    /// Opens what stands in the address bar as the page starts.
+    pub(super) fn open_first_address(self) {
+        self.open_address(own_mark().or_else(own_before_reload));
+    }
+
+    /// Opens what stands in the address bar; `own` where it stands for that setup of the user.
+    fn open_address(self, own: Option<EntryId>) {
         let fragment = fragment();
-        let own = own_mark().or_else(own_before_reload);
         if let Some(id) = own
             && self.library.with_untracked(|library| library.get(id).is_some())
         {

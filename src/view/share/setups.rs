@@ -144,7 +144,7 @@ impl Setups {
         if own {
             self.show_current();
         }
-        self.open_address();
+        self.open_first_address();
     }
 
     /// Takes in what keeps the setups, all at once.
