@@ -4,13 +4,11 @@
 import assert from "node:assert/strict";
 import path from "node:path";
 import { test } from "node:test";
-import { clippedText, look, LOOKS, openAt, PICTURES, smallTargets, throughAll, tooWide } from "./support/views.mjs";
+import { clippedText, look, LOOKS, openAt, PICTURES, smallTargets, throughAll, tooWide, WIDTHS } from "./support/views.mjs";
 import { browser, server } from "./support/site.mjs";
 
 const open = (t, width, options) => openAt(t, browser, server.url, width, options);
 
-/** A small old phone, a small phone, a tablet, a desk [px]. */
-const WIDTHS = [320, 360, 768, 1280];
 /** The widths of the pictures. */
 const PICTURED = [360, 1280];
 

@@ -10,6 +10,9 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 /** The success criteria of WCAG 2.2, levels A and AA, as far as a program can judge them. */
 const WCAG_22_AA = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
+/** Widths of windows: a small old phone, a small phone, a tablet, a desk [px]. */
+export const WIDTHS = [320, 360, 768, 1280];
+
 /** The looks a reader may choose. */
 export const LOOKS = ["light", "dark", "dim"];
 
