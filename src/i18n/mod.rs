@@ -10,5 +10,5 @@ pub mod number;
 pub mod texts;
 
 pub use lang::Lang;
-pub use number::{NumberError, parse_number};
+pub use number::{NumberError, parse_number, without_signed_zero};
 pub use texts::{Arg, Texts};

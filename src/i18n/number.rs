@@ -50,6 +50,13 @@ pub fn parse_number(text: &str, range: &RangeInclusive<f64>) -> Result<f64, Numb
     }
 }
 
+/// `value`, or zero where nothing is left of it with so many decimals, so that no "-0" is shown.
+#[must_use]
+pub fn without_signed_zero(value: f64, decimals: u8) -> f64 {
+    let least = 0.5 / 10_f64.powi(i32::from(decimals));
+    if value.abs() < least { 0.0 } else { value }
+}
+
 fn read(text: &str) -> Result<f64, NumberError> {
     let text = text.trim();
     if text.is_empty() {
@@ -125,6 +132,16 @@ mod tests {
     use super::*;
 
     const WIDE: &RangeInclusive<f64> = &(-1e9..=1e9);
+
+    #[test]
+    fn zero_has_no_sign() {
+        for (value, decimals) in [(-0.0, 0), (-0.49, 0), (-0.04, 1), (0.004, 2)] {
+            let shown = without_signed_zero(value, decimals);
+            assert!(shown == 0.0 && shown.is_sign_positive(), "{value} with {decimals} decimals");
+        }
+        assert_eq!(without_signed_zero(-0.5, 0), -0.5);
+        assert_eq!(without_signed_zero(-0.05, 1), -0.05);
+    }
 
     #[test]
     fn both_decimal_marks() {

@@ -5,7 +5,7 @@
 
 mod plural;
 
-use crate::i18n::{Arg, Lang, Texts};
+use crate::i18n::{Arg, Lang, Texts, without_signed_zero};
 use crate::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
 use js_sys::{Array, Function, Intl, Object, Reflect};
 use plural::plural_category;
@@ -18,6 +18,9 @@ use wasm_bindgen_futures::JsFuture;
 
 /// Between a number and its unit: a narrow space that never breaks.
 const UNIT_SPACE: char = '\u{202f}';
+
+/// Before a number below zero: as wide as a figure, and not taken for a hyphen.
+const MINUS: &str = "\u{2212}";
 
 /// Names and texts of Fluent files that travel in the program.
 type Files = &'static [(&'static str, &'static str)];
@@ -199,7 +202,7 @@ fn formatter(format: Format, locale: &str) -> Function {
 /// `value` with at most `decimals` decimals and groups of thousands.
 #[must_use]
 pub fn number(value: f64, decimals: u8) -> String {
-    in_figures(value, Format::Number { decimals, grouped: true, fixed: false })
+    in_figures(value, decimals, true, false).replace('-', MINUS)
 }
 
 /// A number as it is shown, with the value that chooses between plural forms.
@@ -229,21 +232,22 @@ impl Shown {
 /// `value` with exactly `decimals` decimals, for columns.
 #[must_use]
 pub fn number_fixed(value: f64, decimals: u8) -> String {
-    in_figures(value, Format::Number { decimals, grouped: true, fixed: true })
+    in_figures(value, decimals, true, true).replace('-', MINUS)
 }
 
-/// `value` as it stands in a field: the decimal mark of the language, no groups.
+/// `value` as it stands in a field: the decimal mark of the language, no groups, the sign as typed.
 #[must_use]
 pub fn field_number(value: f64) -> String {
-    in_figures(value, Format::Number { decimals: 4, grouped: false, fixed: false })
+    in_figures(value, 4, false, false)
 }
 
-fn in_figures(value: f64, as_what: Format) -> String {
+fn in_figures(value: f64, decimals: u8, grouped: bool, fixed: bool) -> String {
     if !value.is_finite() {
         return "–".to_owned();
     }
-    // Adding zero turns "-0" into "0".
-    format(as_what, &JsValue::from_f64(value + 0.0)).unwrap_or_else(|| value.to_string())
+    let value = without_signed_zero(value, decimals);
+    let figures = Format::Number { decimals, grouped, fixed };
+    format(figures, &JsValue::from_f64(value)).unwrap_or_else(|| value.to_string())
 }
 
 /// A number with its unit, kept together on the line.

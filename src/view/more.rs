@@ -22,7 +22,7 @@ pub fn view(setups: Setups) -> AnyView {
     };
     let langs = Lang::OFFERED.iter().map(|lang| lang.own_name().to_owned()).collect();
     let lang =
-        Signal::derive(move || Lang::OFFERED.iter().position(|lang| *lang == app.lang.get()));
+        Signal::derive(move || Lang::OFFERED.iter().position(|lang| *lang == app.lang_asked.get()));
     let choose_lang = move |index: usize| {
         if let Some(lang) = Lang::OFFERED.get(index) {
             app.choose_lang(*lang);

@@ -101,6 +101,8 @@ pub struct AppState {
     pub theme: RwSignal<Theme>,
     /// Language in force; set by [`Self::choose_lang`].
     pub lang: RwSignal<Lang>,
+    /// Language asked for last, in force or being fetched.
+    pub lang_asked: RwSignal<Lang>,
     /// Message on screen.
     pub toast: RwSignal<Option<Toast>>,
     /// Changes that can be taken back.
@@ -121,6 +123,7 @@ impl AppState {
             tab: RwSignal::new(Tab::default()),
             theme: RwSignal::new(theme),
             lang: RwSignal::new(Lang::En),
+            lang_asked: RwSignal::new(Lang::En),
             toast: RwSignal::new(None),
             undo_depth: RwSignal::new(0),
             before: StoredValue::new(Vec::new()),
@@ -265,6 +268,7 @@ impl AppState {
 
     /// Fetches and puts in force the texts of `lang`; if that fails the language stays.
     pub fn choose_lang(self, lang: Lang) {
+        self.lang_asked.try_set(lang);
         leptos::task::spawn_local(async move {
             match super::lang::switch_to(lang).await {
                 Ok(()) => {
@@ -273,7 +277,11 @@ impl AppState {
                     });
                     self.lang.try_set(lang);
                 }
-                Err(_) => self.tell(t("toast-lang-failed"), false),
+                Err(_) => {
+                    self.tell(t("toast-lang-failed"), false);
+                    let in_force = self.lang.try_get_untracked().unwrap_or_default();
+                    self.lang_asked.try_set(in_force);
+                }
             }
         });
     }

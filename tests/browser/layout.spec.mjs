@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import path from "node:path";
 import { test } from "node:test";
-import { clippedText, look, LOOKS, openAt, PICTURES, smallTargets, throughAll, tooWide, WIDTHS } from "./support/views.mjs";
+import { brokenTabs, clippedText, cutPlaceholders, look, LOOKS, openAt, PICTURES, smallTargets, throughAll, tooWide, WIDTHS } from "./support/views.mjs";
 import { browser, server } from "./support/site.mjs";
 
 const open = (t, width, options) => openAt(t, browser, server.url, width, options);
@@ -35,8 +35,9 @@ test(`at ${WIDTHS.join(", ")} px everything fits, and every target has room for 
     const wide = (await tooWide(page)).map((line) => `sideways: ${line}`);
     const small = (await smallTargets(page)).map((line) => `small: ${line}`);
     const clipped = (await clippedText(page)).map((line) => `clipped: ${line}`);
+    const cut = [...(await cutPlaceholders(page)), ...(await brokenTabs(page))].map((line) => `no room: ${line}`);
     if (view.picture && PICTURED.includes(width)) await keepPictures(page, view, width);
-    return [...wide, ...small, ...clipped];
+    return [...wide, ...small, ...clipped, ...cut];
   });
   assert.deepEqual(found, []);
   watch.assertClean(server.origin);

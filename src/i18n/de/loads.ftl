@@ -110,7 +110,7 @@ window-to = Bis
 window-too-short = Es läuft { $time } am Tag, das passt nicht in diese Zeiten. Stattdessen zählt der ganze Tag.
 
 add-title = Gerät hinzufügen
-add-search = Suchen, etwa Kühlschrank oder Handy
+add-search = Suche: Kühlbox, Handy…
 add-found = { $n ->
     [one] { $n } gefunden
    *[other] { $n } gefunden

@@ -110,7 +110,7 @@ window-to = Until
 window-too-short = It runs { $time } a day, which does not fit into these times. The whole day is used instead.
 
 add-title = Add an appliance
-add-search = Search, such as fridge or phone
+add-search = Search: fridge, phone…
 add-found = { $n ->
     [one] { $n } found
    *[other] { $n } found

@@ -110,7 +110,7 @@ window-to = Tot
 window-too-short = Het draait { $time } per dag, en dat past niet in deze tijden. In plaats daarvan wordt de hele dag gebruikt.
 
 add-title = Apparaat toevoegen
-add-search = Zoek, bijvoorbeeld koelkast of telefoon
+add-search = Zoek: koelkast, telefoon…
 add-found = { $n ->
     [one] { $n } gevonden
    *[other] { $n } gevonden

@@ -173,8 +173,11 @@ pub fn failure(failed: RwSignal<bool>) -> AnyView {
 /// In the place of what is not found yet.
 pub fn nothing_yet(app: AppState) -> AnyView {
     let empty = app.setup.with(|setup| setup.enabled_loads().next().is_none());
-    let text = if empty { t("answer-none") } else { t("change-working") };
-    view! { <p>{text}</p> }.into_any()
+    if empty {
+        view! { <p>{t("answer-none")}</p> }.into_any()
+    } else {
+        view! { <p class="working">{t("change-working")}</p> }.into_any()
+    }
 }
 
 /// Milliseconds of a clock that does not jump; wall time where the browser has none.

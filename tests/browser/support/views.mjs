@@ -16,11 +16,12 @@ export const WIDTHS = [320, 360, 768, 1280];
 /** The looks a reader may choose. */
 export const LOOKS = ["light", "dark", "dim"];
 
-const tabs = (page) => page.getByRole("navigation", { name: "Parts of the page" });
+// The views are found without a word of theirs, so that they are in every language.
+const TABS = ["Nights", "Loads", "Power", "Trip", "Change", "More"];
 const main = (page) => page.getByRole("main");
 
 async function tab(page, name) {
-  await tabs(page).getByRole("button", { name, exact: true }).click();
+  await page.locator(".nav-tab").nth(TABS.indexOf(name)).click();
   await main(page).locator("h1").first().waitFor({ state: "attached" });
 }
 
@@ -31,30 +32,23 @@ async function unfold(page, within = "main") {
   }
 }
 
+/** Shows a part of "Change", or one of its tools, by its word. */
 async function part(page, word) {
   await tab(page, "Change");
-  const back = main(page).getByRole("button", { name: "Back to what to change" });
+  const back = main(page).locator(".tool-head button");
   if (await back.count()) await back.click();
-  await main(page).locator(`.part[data-part=${word}]`).click();
-}
-
-async function tool(page, name) {
-  await tab(page, "Change");
-  const back = main(page).getByRole("button", { name: "Back to what to change" });
-  if (await back.count()) await back.click();
-  await main(page).getByRole("button", { name }).first().click();
+  await main(page).locator(`:is(.part, .tool)[data-part=${word}]`).click();
 }
 
 /** What is worked out in the background has come, so that nothing moves any more. */
 async function settled(page) {
-  await page.getByText("Playing it all through…").first().waitFor({ state: "hidden", timeout: 30_000 });
   await page.locator("main canvas[aria-label='']:visible").first().waitFor({ state: "hidden", timeout: 30_000 });
   await page.locator(":is(.working, .answer-working, [aria-busy=true]):visible").first().waitFor({ state: "hidden", timeout: 30_000 });
 }
 
 async function openStart(page) {
-  await page.getByRole("button", { name: "start with my own" }).click();
-  await page.getByRole("dialog").getByLabel("Capacity, all together").waitFor();
+  await page.locator(".notice-example .in-text").click();
+  await page.getByRole("dialog").locator(".field-box input").first().waitFor();
 }
 
 async function closeSheet(page) {
@@ -105,7 +99,7 @@ export const VIEWS = [
       await tab(page, "Loads");
       await page.locator(".load-button").first().click();
       await unfold(page);
-      await page.locator(".load-editor").getByLabel("Power", { exact: true }).fill("12x");
+      await page.locator(".load-editor .fields input").first().fill("12x");
     },
   },
   {
@@ -113,7 +107,7 @@ export const VIEWS = [
     picture: true,
     async open(page) {
       await tab(page, "Loads");
-      await page.getByRole("button", { name: "Add an appliance" }).click();
+      await page.locator(".add-bar button").click();
       await page.getByRole("dialog").getByRole("searchbox").waitFor();
     },
     close: closeSheet,
@@ -139,7 +133,7 @@ export const VIEWS = [
     async open(page) {
       await tab(page, "Trip");
       await unfold(page);
-      await main(page).getByLabel("Another place").fill("ber");
+      await main(page).locator("input[enterkeyhint=search]").fill("ber");
     },
   },
   ...["helps", "ways", "buy", "compare", "year"].map((word) => ({
@@ -151,11 +145,16 @@ export const VIEWS = [
       await settled(page);
     },
   })),
-  ...["Readings on site", "Measuring bench", "Wiring check", "Inverter check"].map((name) => ({
-    name: name.toLowerCase(),
-    picture: name === "Wiring check",
+  ...[
+    ["readings on site", "on-site"],
+    ["measuring bench", "measure"],
+    ["wiring check", "wiring"],
+    ["inverter check", "inverter"],
+  ].map(([name, word]) => ({
+    name,
+    picture: word === "wiring",
     async open(page) {
-      await tool(page, name);
+      await part(page, word);
       await unfold(page);
     },
   })),
@@ -297,6 +296,32 @@ export async function clippedText(page) {
         return element.innerText?.trim() && element.checkVisibility() && element.scrollWidth > element.clientWidth + 1;
       })
       .map((element) => `${element.tagName}.${element.className} "${element.innerText.slice(0, 40)}"`),
+  );
+}
+
+/** What an empty field says of itself and has no room for, one line each. */
+export async function cutPlaceholders(page) {
+  return page.evaluate(() => {
+    const within = document.querySelector("dialog[open]") ?? document.querySelector(".frame");
+    const pen = document.createElement("canvas").getContext("2d");
+    return [...within.querySelectorAll("input[placeholder]")]
+      .filter((input) => input.placeholder && !input.value && input.checkVisibility())
+      .filter((input) => {
+        const style = getComputedStyle(input);
+        pen.font = style.font;
+        const room = input.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+        return pen.measureText(input.placeholder).width > room;
+      })
+      .map((input) => `"${input.placeholder}" in ${input.clientWidth} px`);
+  });
+}
+
+/** Words of the navigation that stand on more than one line, or are cut. */
+export async function brokenTabs(page) {
+  return page.evaluate(() =>
+    [...document.querySelectorAll(".nav-tab span")]
+      .filter((word) => word.scrollWidth > word.clientWidth || word.clientHeight > 1.5 * parseFloat(getComputedStyle(word).lineHeight))
+      .map((word) => word.innerText),
   );
 }
 

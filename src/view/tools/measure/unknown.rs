@@ -145,7 +145,10 @@ fn section(bench: Bench, found: &Found) -> Option<AnyView> {
         view! {
             <section class="card" aria-labelledby="unknown-title">
                 <h2 id="unknown-title">{t("unknown-title")}</h2>
-                <p>{moves(found).unwrap_or_else(|| t("change-working"))}</p>
+                {moves(found).map_or_else(
+                    || view! { <p class="working">{t("change-working")}</p> }.into_any(),
+                    |moves| view! { <p>{moves}</p> }.into_any(),
+                )}
                 <ol class="unknowns">{rows}</ol>
             </section>
         }
