@@ -15,7 +15,7 @@ pub const ENGLISH_START: &[(&str, &str)] =
     files!["page.ftl", "widgets.ftl", "answer.ftl", "example.ftl"];
 
 /// The English of the picture of the course and of what stands below the answer.
-pub const ENGLISH_LOOK: &[(&str, &str)] = files!["chart.ftl", "detail.ftl"];
+pub const ENGLISH_LOOK: &[(&str, &str)] = files!["chart.ftl", "detail.ftl", "origins.ftl"];
 
 /// The English of what keeps the setups: links, files and storage, and the names of all appliances
 /// a setup may hold.

@@ -4,9 +4,9 @@
 
 use super::chart::FlowChart;
 use super::focus;
-use super::lang::{number, percent, t, t_args};
+use super::lang::{key, number, percent, t, t_args};
 use super::state::{AppState, Tab};
-use super::widgets::{DataTable, LanternNight, Term, lantern, lantern_row, tip};
+use super::widgets::{DataTable, LanternNight, Term, lantern, lantern_row, origin, tip, tip_with};
 use crate::i18n::Arg;
 use crate::units::WattHours;
 use leptos::prelude::*;
@@ -128,11 +128,15 @@ pub fn glance(app: AppState, answer: Answer) -> AnyView {
 /// The answer with its lanterns and the course of the battery, which has a part of its own.
 #[must_use]
 pub fn summary(answer: Answer, course: AnyView) -> AnyView {
+    let there = Memo::new(move |_| answer.with(Option::is_some));
     view! {
         <section class="answer" id=ANSWER_ID tabindex="-1" aria-label=t("answer-name")>
-            {move || match answer.get() {
-                None => view! { <p class="answer-none">{t("answer-none")}</p> }.into_any(),
-                Some(answer) => headline(answer),
+            {move || {
+                if there.get() {
+                    headline(answer)
+                } else {
+                    view! { <p class="answer-none">{t("answer-none")}</p> }.into_any()
+                }
             }}
             {course}
         </section>
@@ -140,37 +144,62 @@ pub fn summary(answer: Answer, course: AnyView) -> AnyView {
     .into_any()
 }
 
-fn headline(answer: AnswerView) -> AnyView {
-    let count = i32::from(answer.sure_nights);
-    let known = answer.chance_frac.is_some();
-    let more = answer.open_ended.then(|| view! { " " {t("answer-more")} });
-    let chance = answer.chance_frac.map(|chance| {
-        let chance = percent(chance);
-        view! { <li>{t_args("answer-chance", &[("chance", Arg::Text(&chance))])}{tip(Term::Chance)}</li> }
+/// Made once: what a reader has opened stays open while the figures follow.
+fn headline(answer: Answer) -> AnyView {
+    let shown = move |words: fn(&AnswerView) -> String| {
+        move || answer.with(|answer| answer.as_ref().map(words))
+    };
+    let lanterns = Memo::new(move |_| {
+        answer.with(|answer| answer.as_ref().map(|answer| answer.lanterns.clone()))
     });
-    let soc = percent(answer.lowest_soc_frac);
-    let low = low_words(&answer);
-    let working =
-        answer.working.then(|| view! { <p class="answer-working">{t("answer-working")}</p> });
+    let of_odds =
+        Memo::new(move |_| answer.with(|a| a.as_ref().is_some_and(|a| a.chance_frac.is_some())));
+    let working = Memo::new(move |_| answer.with(|a| a.as_ref().is_some_and(|a| a.working)));
+    let sure = move || t(if of_odds.get() { key!("answer-sure") } else { key!("answer-average") });
+    let chance = move || {
+        of_odds
+            .get()
+            .then(|| view! { <li><span>{shown(chance_words)}</span>{tip(Term::Chance)}</li> })
+    };
+    let at_work = move || {
+        working.get().then(|| view! { <p class="answer-working">{t("answer-working")}</p> })
+    };
     view! {
         <p class="answer-figure">
-            <strong>{number(f64::from(answer.sure_nights), 0)}</strong>
-            <span>{t_args("answer-nights", &[("n", Arg::Count(count))])}{more}</span>
+            <strong>{shown(|answer| number(f64::from(answer.sure_nights), 0))}</strong>
+            <span>{shown(nights_words)}</span>
         </p>
-        <p class="answer-sure">{if known { t("answer-sure") } else { t("answer-average") }}</p>
-        {lantern_row(answer.lanterns)}
+        <div class="answer-sure"><span>{sure}</span>{origin(t("from-nights"))}</div>
+        {move || lanterns.get().map(lantern_row)}
         <ul class="answer-facts">
-            <li>
-                {t_args("answer-likely", &[("n", Arg::Count(i32::from(answer.likely_nights)))])} ". "
-                {t_args("answer-asked", &[("n", Arg::Count(i32::from(answer.asked_nights)))])}
-            </li>
+            <li><span>{shown(likely_words)}</span>{origin(t("from-likely"))}</li>
             {chance}
-            <li>{low}</li>
-            <li>{t_args("answer-lowest", &[("soc", Arg::Text(&soc))])}{tip(Term::StateOfCharge)}</li>
+            <li><span>{shown(low_words)}</span>{origin(t("from-first-low"))}</li>
+            <li><span>{shown(lowest_words)}</span>{tip_with(Term::StateOfCharge, t("from-lowest"))}</li>
         </ul>
-        {working}
+        {at_work}
     }
     .into_any()
+}
+
+fn nights_words(answer: &AnswerView) -> String {
+    let nights = t_args("answer-nights", &[("n", Arg::Count(i32::from(answer.sure_nights)))]);
+    if answer.open_ended { format!("{nights} {}", t("answer-more")) } else { nights }
+}
+
+fn likely_words(answer: &AnswerView) -> String {
+    let likely = t_args("answer-likely", &[("n", Arg::Count(i32::from(answer.likely_nights)))]);
+    let asked = t_args("answer-asked", &[("n", Arg::Count(i32::from(answer.asked_nights)))]);
+    format!("{likely}. {asked}")
+}
+
+fn chance_words(answer: &AnswerView) -> String {
+    let chance = answer.chance_frac.map(percent).unwrap_or_default();
+    t_args("answer-chance", &[("chance", Arg::Text(&chance))])
+}
+
+fn lowest_words(answer: &AnswerView) -> String {
+    t_args("answer-lowest", &[("soc", Arg::Text(&percent(answer.lowest_soc_frac)))])
 }
 
 /// Says the new answer to a screen reader once typing has paused. Stands beside whatever is shown: what is

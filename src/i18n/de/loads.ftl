@@ -28,15 +28,6 @@ load-counted-elsewhere = Der Teil „Strom“ fragt nach demselben Wert. Trag ih
 load-no-inverter = 230-V-Geräte brauchen einen Wechselrichter, und es ist keiner eingetragen.
 load-enter-inverter = Wechselrichter eintragen
 
-summary-inverter = über Wechselrichter
-summary-always = immer an
-summary-duty = { $share } der Zeit
-summary-charges = { $charge } { $days_n ->
-    [one] alle { $days } Tag
-   *[other] alle { $days } Tage
-}
-summary-uses = { $times } × { $each }
-
 group-cold = Kühlen und Gefrieren
 group-heat = Heizung
 group-air = Lüfter und Klima
@@ -51,11 +42,6 @@ group-tools = Werkzeug und E-Bikes
 group-vehicle = Fahrzeug
 group-standby = Standby
 group-other = Sonstiges
-
-learned-meter = Gemessen
-learned-spec = Datenblatt
-learned-label = Typenschild
-learned-estimate = Geschätzt
 
 feed-dc = Batterie
 feed-inverter = Wechselrichter

@@ -1,6 +1,7 @@
 # Parts that every view is made of.
 sheet-close = Schließen
 tip-name = Was bedeutet: { $word }?
+origin-name = Woher das kommt
 unit-a-day = { $amount } am Tag
 pair = { $label }: { $value }
 lantern-lit = hell: hält sehr wahrscheinlich

@@ -28,15 +28,6 @@ load-counted-elsewhere = The part "Power" asks for the same figure. Enter it in 
 load-no-inverter = Mains appliances need an inverter, and none is entered.
 load-enter-inverter = Enter the inverter
 
-summary-inverter = via inverter
-summary-always = always on
-summary-duty = { $share } of the time
-summary-charges = { $charge } { $days_n ->
-    [one] every { $days } day
-   *[other] every { $days } days
-}
-summary-uses = { $times } × { $each }
-
 group-cold = Fridge and freezer
 group-heat = Heating
 group-air = Fans and air
@@ -51,11 +42,6 @@ group-tools = Tools and e-bikes
 group-vehicle = Vehicle
 group-standby = Standby
 group-other = Other
-
-learned-meter = Measured
-learned-spec = Data sheet
-learned-label = Rating plate
-learned-estimate = Guessed
 
 feed-dc = Battery
 feed-inverter = Inverter

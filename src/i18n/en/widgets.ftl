@@ -1,6 +1,7 @@
 # Parts that every view is made of.
 sheet-close = Close
 tip-name = What is: { $word }?
+origin-name = Where this comes from
 unit-a-day = { $amount } a day
 pair = { $label }: { $value }
 lantern-lit = lit: very likely lasts

@@ -28,15 +28,6 @@ load-counted-elsewhere = La partie « Énergie » demande le même chiffre. 
 load-no-inverter = Les appareils secteur ont besoin d’un convertisseur, et aucun n’est saisi.
 load-enter-inverter = Saisir le convertisseur
 
-summary-inverter = via le convertisseur
-summary-always = toujours allumé
-summary-duty = { $share } du temps
-summary-charges = { $charge } { $days_n ->
-    [one] tous les { $days } jour
-   *[other] tous les { $days } jours
-}
-summary-uses = { $times } fois { $each }
-
 group-cold = Frigo et congélateur
 group-heat = Chauffage
 group-air = Ventilation et air
@@ -51,11 +42,6 @@ group-tools = Outils et vélos
 group-vehicle = Véhicule
 group-standby = Veille
 group-other = Divers
-
-learned-meter = Mesuré
-learned-spec = Fiche technique
-learned-label = Plaque signalétique
-learned-estimate = Estimé
 
 feed-dc = Batterie
 feed-inverter = Convertisseur

@@ -1,6 +1,7 @@
 # Parts that every view is made of.
 sheet-close = Fermer
 tip-name = Explication : { $word }
+origin-name = D’où cela vient
 unit-a-day = { $amount } par jour
 pair = { $label } : { $value }
 lantern-lit = allumée : tient très probablement

@@ -28,15 +28,6 @@ load-counted-elsewhere = Het onderdeel ‘Stroom’ vraagt om hetzelfde cijfer. 
 load-no-inverter = Apparaten op netspanning hebben een omvormer nodig, en er is er geen ingevuld.
 load-enter-inverter = Omvormer invullen
 
-summary-inverter = via omvormer
-summary-always = altijd aan
-summary-duty = { $share } van de tijd
-summary-charges = { $charge } { $days_n ->
-    [one] eens per { $days } dag
-   *[other] eens per { $days } dagen
-}
-summary-uses = { $times } keer { $each }
-
 group-cold = Koelen en vriezen
 group-heat = Verwarming
 group-air = Ventilatie en airco
@@ -51,11 +42,6 @@ group-tools = Gereedschap en e-bikes
 group-vehicle = Voertuig
 group-standby = Sluipverbruik
 group-other = Overig
-
-learned-meter = Gemeten
-learned-spec = Gegevensblad
-learned-label = Typeplaatje
-learned-estimate = Geschat
 
 feed-dc = Accu
 feed-inverter = Omvormer

@@ -1,6 +1,7 @@
 # Parts that every view is made of.
 sheet-close = Sluiten
 tip-name = Wat is: { $word }?
+origin-name = Waar dit vandaan komt
 unit-a-day = { $amount } per dag
 pair = { $label }: { $value }
 lantern-lit = brandt: haalt het heel waarschijnlijk

@@ -1,7 +1,7 @@
 //! Everything about one appliance, edited in place.
 
 use super::row::button_id;
-use super::words::{LEARNED, group_name, learned_name, load_name, usual_name};
+use super::words::{LEARNED, group_name, learned_name, load_name, time_in_this_air, usual_name};
 use super::{draw, usage, window};
 use crate::i18n::Arg;
 use crate::model::catalogue::{self, appliance};
@@ -12,6 +12,7 @@ use crate::view::focus;
 use crate::view::icons::Icon;
 use crate::view::lang::{t, t_args};
 use crate::view::lens::Lens;
+use crate::view::needs::Needs;
 use crate::view::state::{AppState, Tab};
 use crate::view::widgets::{
     Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field,
@@ -23,7 +24,12 @@ use wasm_bindgen::JsCast;
 const FEEDS: [Feed; 2] = [Feed::Dc, Feed::Inverter];
 
 /// The form for the load with this id.
-pub(super) fn view(app: AppState, open: RwSignal<Option<u32>>, id: u32) -> AnyView {
+pub(super) fn view(
+    app: AppState,
+    needs: Memo<Needs>,
+    open: RwSignal<Option<u32>>,
+    id: u32,
+) -> AnyView {
     let load = app.setup.with_untracked(|setup| {
         setup.loads.iter().find(|load| load.id == id).cloned().unwrap_or_default()
     });
@@ -64,6 +70,7 @@ pub(super) fn view(app: AppState, open: RwSignal<Option<u32>>, id: u32) -> AnyVi
                 learned.choice(&LEARNED),
             )}
             {usage::view(app, id)}
+            {in_this_air(app, needs, id)}
             {window::view(app, id)}
             <div class="fields">
                 {NumberField::new(t("load-quantity"), "", QUANTITY, quantity).step(1.0).view(app)}
@@ -75,6 +82,20 @@ pub(super) fn view(app: AppState, open: RwSignal<Option<u32>>, id: u32) -> AnyVi
         </div>
     }
     .into_any()
+}
+
+/// Why a load that follows the air takes another amount than its usual share of the time says.
+fn in_this_air(app: AppState, needs: Memo<Needs>, id: u32) -> AnyView {
+    let told = Memo::new(move |_| {
+        let energy = needs.with(|needs| needs.of(id));
+        app.setup.with(|setup| {
+            let load = setup.loads.iter().find(|load| load.id == id)?;
+            // What it takes between uses is in the amount.
+            (load.standby <= Watts::ZERO).then(|| time_in_this_air(load, energy))?
+        })
+    });
+    let line = move || told.get().map(|text| view! { <p class="field-hint">{text}</p> });
+    view! { {line} }.into_any()
 }
 
 fn standby(id: u32) -> NumberField {

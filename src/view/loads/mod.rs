@@ -8,13 +8,13 @@ mod usage;
 mod window;
 mod words;
 
-pub use words::{group_name, learned_name, load_name, usage_words};
+pub use words::{group_name, learned_name, load_name, load_summary, time_in_this_air, usage_words};
 
 use super::icons::Icon;
 use super::lang::{t, t_args, watt_hours_a_day};
 use super::needs::Needs;
 use super::state::AppState;
-use super::widgets::{Sheet, Term, button, sheet, tip};
+use super::widgets::{Sheet, Term, button, sheet, tip_with};
 use crate::i18n::Arg;
 use crate::model::Group;
 use crate::model::limits::MAX_LOADS;
@@ -46,7 +46,7 @@ pub fn view(app: AppState, needs: Memo<Needs>) -> AnyView {
             <span class="section-figure">
                 {move || watt_hours_a_day(needs.with(|needs| needs.total))}
             </span>
-            {tip(Term::WattAndWattHour)}
+            {tip_with(Term::WattAndWattHour, t("from-total"))}
         </div>
         <ol class="load-list">
             <For

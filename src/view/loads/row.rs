@@ -1,7 +1,7 @@
 //! One appliance in the list.
 
 use super::editor;
-use super::words::{load_name, summary};
+use super::words::{load_name, load_summary};
 use crate::i18n::Arg;
 use crate::view::lang::{t_args, watt_hours};
 use crate::view::lens::Lens;
@@ -34,7 +34,7 @@ pub(super) fn view(
         app.setup.with(|setup| {
             setup.loads.iter().find(|load| load.id == id).map(|load| Face {
                 name: load_name(load),
-                summary: summary(load),
+                summary: load_summary(load),
                 enabled: load.enabled,
             })
         })
@@ -79,7 +79,7 @@ pub(super) fn view(
                     <span class="toggle-track" aria-hidden="true"></span>
                 </label>
             </div>
-            <div id=editor_id>{move || is_open.get().then(|| editor::view(app, open, id))}</div>
+            <div id=editor_id>{move || is_open.get().then(|| editor::view(app, needs, open, id))}</div>
         </li>
     }
     .into_any()

@@ -3,7 +3,7 @@
 use crate::i18n::Arg;
 use crate::model::catalogue::name_key;
 use crate::model::{DutyCycle, Feed, Group, Learned, Load, Usage};
-use crate::units::Hours;
+use crate::units::{Hours, WattHours};
 use crate::view::lang::{
     Shown, duration, key, number, percent, quantity, t, t_args, watt_hours, watts,
 };
@@ -56,7 +56,8 @@ pub fn learned_name(learned: Learned) -> String {
 }
 
 /// One line: how many, how much, how used.
-pub(super) fn summary(load: &Load) -> String {
+#[must_use]
+pub fn load_summary(load: &Load) -> String {
     let mut parts = Vec::new();
     let draws = !matches!(load.usage, Usage::Energy { .. } | Usage::Charges { .. });
     if draws {
@@ -103,6 +104,17 @@ pub fn usage_words(usage: &Usage) -> String {
             t_args("unit-a-day", &[("amount", Arg::Text(&watt_hours(per_day)))])
         }
     }
+}
+
+/// How long a load that follows the air runs in the air of the trip, where it takes `running` a day
+/// while it runs; `None` for all others.
+#[must_use]
+pub fn time_in_this_air(load: &Load, running: WattHours) -> Option<String> {
+    let by_air = matches!(load.usage, Usage::Duty { cycle: DutyCycle::AirTemperature { .. } });
+    let whole_day = load.draw.watts() * f64::from(load.quantity) * Hours(24.0);
+    let told = by_air && load.feed == Feed::Dc && whole_day > WattHours::ZERO;
+    let share = told.then(|| percent(running / whole_day))?;
+    Some(t_args("from-load-air", &[("share", Arg::Text(&share))]))
 }
 
 fn share_of_time(frac: f64) -> String {

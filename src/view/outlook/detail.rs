@@ -1,17 +1,16 @@
 //! Below the answer: where it comes from, night by night, and how sure it is.
 
-use super::Calculation;
 use super::flow::average_day;
 use super::picture::course_chart;
 use super::words::{self, Facts};
-use crate::i18n::Arg;
-use crate::units::WattHours;
-use crate::view::answer::Drain;
+use super::{Calculation, origins};
 use crate::view::chart::{SocChart, flow_chart, soc_chart};
-use crate::view::lang::{percent, t, t_args, watt_hours};
+use crate::view::lang::t;
 use crate::view::state::AppState;
 use crate::view::turns::{Maker, one_by_one};
-use crate::view::widgets::{Bar, DataTable, Term, bars, data_table, made_when_open, tip};
+use crate::view::widgets::{
+    DataTable, Opened, Term, Told, data_table, made_when_open, tip_with, told_list,
+};
 use leptos::prelude::*;
 
 /// The course of the battery; nothing while there is none.
@@ -29,8 +28,8 @@ pub fn course(app: AppState, calculation: Calculation) -> AnyView {
 #[derive(Clone, PartialEq)]
 enum Section {
     Notes(Vec<String>),
-    Balance(Vec<(String, WattHours)>),
-    Drains(Vec<Drain>),
+    Balance(Vec<Told>),
+    Drains(Vec<Told>),
     ByNight(DataTable),
     Certainty(Vec<String>),
 }
@@ -41,8 +40,8 @@ type Make = fn(&Facts<'_>) -> Section;
 /// The sections of average weather, in their order.
 const AVERAGE: [Make; 3] = [
     |facts| Section::Notes(words::notes(facts)),
-    |facts| Section::Balance(words::balance(facts)),
-    |facts| Section::Drains(words::drains(facts)),
+    |facts| Section::Balance(origins::balance(facts)),
+    |facts| Section::Drains(origins::drains(facts)),
 ];
 
 /// The sections that tell of the odds, in their order.
@@ -71,7 +70,8 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
 }
 
 fn follow(section: Memo<Option<Section>>) -> AnyView {
-    view! { {move || section.get().map(show)} }.into_any()
+    let opened = Opened::default();
+    view! { {move || section.get().map(|section| show(section, opened))} }.into_any()
 }
 
 /// `inside` under a heading that opens it, and stays as the reader left it while the figures change.
@@ -85,11 +85,11 @@ fn folded<T: Send + Sync + PartialEq + 'static>(
     view! { {heading} }.into_any()
 }
 
-fn show(section: Section) -> AnyView {
+fn show(section: Section, opened: Opened) -> AnyView {
     match section {
         Section::Notes(notes) => show_notes(notes),
-        Section::Balance(rows) => show_balance(rows),
-        Section::Drains(drains) => show_drains(drains),
+        Section::Balance(rows) => show_balance(rows, opened),
+        Section::Drains(rows) => show_drains(rows, opened),
         Section::ByNight(table) => data_table(table),
         Section::Certainty(texts) => {
             let texts: Vec<AnyView> =
@@ -114,41 +114,22 @@ fn show_notes(notes: Vec<String>) -> AnyView {
     .into_any()
 }
 
-fn show_balance(rows: Vec<(String, WattHours)>) -> AnyView {
-    let rows: Vec<AnyView> = rows
-        .into_iter()
-        .map(|(label, energy)| {
-            view! { <div class="ledger-row"><dt>{label}</dt><dd>{watt_hours(energy)}</dd></div> }
-                .into_any()
-        })
-        .collect();
+fn show_balance(rows: Vec<Told>, opened: Opened) -> AnyView {
     view! {
         <section class="card">
-            <div class="card-head"><h2>{t("answer-balance")}</h2>{tip(Term::WattAndWattHour)}</div>
-            <dl class="ledger">{rows}</dl>
+            <div class="card-head"><h2>{t("answer-balance")}</h2>{tip_with(Term::WattAndWattHour, t("from-balance"))}</div>
+            <p class="field-hint">{t("origins-hint")}</p>
+            {told_list(rows, opened)}
         </section>
     }
     .into_any()
 }
 
-fn show_drains(drains: Vec<Drain>) -> AnyView {
-    let longest = drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
-    let rows: Vec<Bar> = drains
-        .into_iter()
-        .map(|drain| {
-            let share = percent(drain.usable_frac);
-            Bar {
-                label: drain.name,
-                value: watt_hours(drain.per_day),
-                length_frac: if longest > 0.0 { drain.per_day.0 / longest } else { 0.0 },
-                note: Some(t_args("answer-usable-share", &[("share", Arg::Text(&share))])),
-            }
-        })
-        .collect();
+fn show_drains(rows: Vec<Told>, opened: Opened) -> AnyView {
     view! {
         <section class="card">
             <h2>{t("answer-drains")}</h2>
-            {bars(rows)}
+            {told_list(rows, opened)}
         </section>
     }
     .into_any()

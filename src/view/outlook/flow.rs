@@ -1,6 +1,7 @@
 //! The forecast as an energy river: an average day of the stay from the sun on the panels to the
 //! appliances, with everything lost on the way.
 
+use super::origins::days_of;
 use super::words::Facts;
 use crate::physics::solar::LossFlow;
 use crate::units::WattHours;
@@ -11,7 +12,7 @@ use crate::view::lang::t;
 #[must_use]
 pub fn average_day(facts: &Facts<'_>) -> FlowChart {
     let ledger = &facts.outlook.course.ledger;
-    let days = (facts.plan.stay_hours() as f64 / 24.0).max(1.0 / 24.0);
+    let days = days_of(facts);
     let sun = sun_losses(facts, (ledger.sun + ledger.unused_sun) / days);
     let mut parts = Vec::new();
     let mut part = |kind: FlowKind, label: String, energy: WattHours| {
@@ -47,7 +48,7 @@ pub fn average_day(facts: &Facts<'_>) -> FlowChart {
 
 /// Losses between the light on the panels and the battery circuit, of the middle day of the stay,
 /// brought to what is delivered on an average day.
-fn sun_losses(facts: &Facts<'_>, delivered: WattHours) -> LossFlow {
+pub(super) fn sun_losses(facts: &Facts<'_>, delivered: WattHours) -> LossFlow {
     let middle = facts.plan.nights_wanted / 2;
     let k = facts
         .plan

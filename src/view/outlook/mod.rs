@@ -11,6 +11,7 @@
 pub mod detail;
 mod flow;
 pub mod hours;
+mod origins;
 pub(super) mod picture;
 pub mod play;
 pub mod words;

@@ -1,5 +1,6 @@
 //! The forecast in words and figures ready to be shown.
 
+use super::origins::{Row, days_of};
 use crate::forecast::outlook::Drawer;
 use crate::forecast::{Odds, Outlook, TripPlan};
 use crate::i18n::Arg;
@@ -14,7 +15,7 @@ use crate::view::loads::load_name;
 use crate::view::widgets::{DataTable, LanternLevel, LanternNight};
 
 /// Drains listed.
-const DRAINS: usize = 8;
+pub(super) const DRAINS: usize = 8;
 
 /// All the words are made from.
 pub struct Facts<'a> {
@@ -111,36 +112,22 @@ fn lanterns(facts: &Facts<'_>) -> Vec<LanternNight> {
 }
 
 /// What comes and goes on an average day, in words, in Wh a day; use is negative.
-pub(super) fn balance(facts: &Facts<'_>) -> Vec<(String, WattHours)> {
+fn balance(facts: &Facts<'_>) -> Vec<(String, WattHours)> {
+    balance_rows(facts).map(|(row, a_day)| (row.label(), a_day)).collect()
+}
+
+/// The rows of the balance worth showing, in Wh a day.
+pub(super) fn balance_rows(facts: &Facts<'_>) -> impl Iterator<Item = (Row, WattHours)> {
     let ledger = &facts.outlook.course.ledger;
-    let days = facts.plan.stay_hours() as f64 / 24.0;
-    let rows = [
-        (t("balance-sun"), ledger.sun),
-        (t("balance-driving"), ledger.driving),
-        (t("balance-hook-up"), ledger.hook_up),
-        (t("balance-other"), ledger.other),
-        (t("balance-loads"), -(ledger.direct_loads + ledger.mains_loads)),
-        (t("balance-inverter"), -(ledger.conversion + ledger.inverter_idle)),
-        (t("balance-electronics"), -(ledger.electronics + ledger.battery_heating)),
-        (
-            t("balance-battery-losses"),
-            -(ledger.charge_loss
-                + ledger.resistance_loss
-                + ledger.cable_loss
-                + ledger.self_discharge),
-        ),
-        (t("balance-stored"), ledger.stored),
-        (t("balance-unused-sun"), ledger.unused_sun),
-        (t("balance-unmet"), ledger.unmet),
-    ];
-    rows.into_iter()
-        .map(|(label, sum)| (label, sum / days.max(1.0 / 24.0)))
+    let days = days_of(facts);
+    Row::ALL
+        .into_iter()
+        .map(move |row| (row, row.sum(ledger) / days))
         .filter(|(_, a_day)| a_day.0.abs() >= 0.5)
-        .collect()
 }
 
 /// What takes most, largest first.
-pub(super) fn drains(facts: &Facts<'_>) -> Vec<Drain> {
+fn drains(facts: &Facts<'_>) -> Vec<Drain> {
     facts
         .outlook
         .shares

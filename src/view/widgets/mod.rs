@@ -5,7 +5,6 @@
 //!
 //! [`AnyView`]: leptos::prelude::AnyView
 
-mod bars;
 mod buttons;
 mod caution;
 mod choice;
@@ -19,8 +18,8 @@ mod text_field;
 mod time_field;
 mod tip;
 mod toast;
+mod told;
 
-pub use bars::{Bar, bars};
 pub use buttons::{button, icon_button, quiet_button};
 pub use caution::{Caution, caution};
 pub use choice::{choice_row, radios, select_field, toggle};
@@ -32,8 +31,9 @@ pub use number_field::NumberField;
 pub use sheet::{Sheet, sheet};
 pub use text_field::text_field;
 pub use time_field::{date_field, time_field};
-pub use tip::{Term, tip};
+pub use tip::{Term, origin, tip, tip_with};
 pub use toast::toasts;
+pub use told::{Opened, Told, ToldBar, told_list};
 
 use std::cell::Cell;
 

@@ -107,12 +107,28 @@ impl Term {
 /// A question mark that opens the meaning of `term` below it.
 #[must_use]
 pub fn tip(term: Term) -> AnyView {
+    tip_with(term, String::new())
+}
+
+/// The same with something to add that holds at this place.
+#[must_use]
+pub fn tip_with(term: Term, more: String) -> AnyView {
     let word = term.word();
     let name = t_args("tip-name", &[("word", Arg::Text(word.trim_end_matches('.')))]);
+    mark(name, word, format!("{} {more}", term.meaning()))
+}
+
+/// A question mark that opens where a figure comes from.
+#[must_use]
+pub fn origin(text: String) -> AnyView {
+    mark(t("origin-name"), String::new(), text)
+}
+
+fn mark(name: String, word: String, text: String) -> AnyView {
     view! {
         <details class="tip">
             <summary aria-label=name.clone() title=name></summary>
-            <p><strong>{word}</strong>" "{term.meaning()}</p>
+            <p><strong>{word}</strong>" "{text}</p>
         </details>
     }
     .into_any()

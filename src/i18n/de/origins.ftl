@@ -1,0 +1,55 @@
+# Woher die Zahlen unter der Antwort kommen, auf Antippen.
+origins-hint = Tippe auf eine Zahl, um zu sehen, woher sie kommt.
+from-balance = Hier sind es Mittelwerte über den Aufenthalt bei durchschnittlichem Wetter, von der Ankunft bis zur Abfahrt.
+from-total = Hier ist es, was alles unten Eingeschaltete an einem ganzen Tag dieser Reise aus der Batterie nimmt, samt den Verlusten des Wechselrichters.
+from-sun = { $peak } Module; das Licht darauf gäbe nach ihrem Typenschild { $light } am Tag. { $lost } davon gehen an Schatten, Glas, Hitze, Schmutz, Leitungen und den Regler verloren; { $unused } finden in der Batterie keinen Platz.
+from-driving = { $sum } vom Motor während der Fahrt, verteilt auf { $days_n ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+}. Wann du fährst, steht unter „Reise“ und „Strom“.
+from-hook-up = { $sum } vom Netzladegerät, verteilt auf { $days_n ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+}. Wann du am Landstrom hängst, steht unter „Reise“ und „Strom“.
+from-other = { $sum } aus den weiteren Quellen unter „Strom“, verteilt auf { $days_n ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+}.
+from-loads = Was die unter „Geräte“ eingeschalteten Geräte brauchen, Stunde für Stunde, bei der Luft dieser Tage.
+from-loads-direct = Direkt aus der Batterie: { $amount } am Tag.
+from-loads-mains = An den Steckdosen des Wechselrichters: { $amount } am Tag.
+from-inverter-idle = Weil er eingeschaltet ist, was auch läuft: { $amount } am Tag.
+from-inverter-conversion = Beim Umwandeln für das, was läuft: { $amount } am Tag.
+from-electronics = Solarregler und Batterie-Elektronik nehmen { $power }, Tag und Nacht.
+from-heating = Heizung der Batterie: { $amount } am Tag.
+from-charging = Beim Laden: { $amount } am Tag.
+from-resistance = Im Widerstand der Batterie: { $amount } am Tag.
+from-cables = In den Kabeln von der Batterie: { $amount } am Tag.
+from-self-discharge = Durch Selbstentladung: { $amount } am Tag.
+from-stored = Von { $from } bei der Ankunft auf { $to } bei der Abfahrt, bei durchschnittlichem Wetter: { $sum } in { $days_n ->
+    [one] { $days } Tag
+   *[other] { $days } Tagen
+}. Unter null gibt die Batterie mehr ab, als sie bekommt.
+from-unused-sun = Was die Module hätten liefern können, wenn die Batterie es genommen hätte. Es gehört nicht zur Summe.
+from-unmet = Da war die Batterie leer. Es wurde nie geliefert und gehört nicht zur Summe.
+from-idle = Was der Wechselrichter nimmt, während er eingeschaltet ist und nichts läuft, in den Stunden, die unter „Strom“ stehen.
+from-load = { $how }. Woher der Wert stammt: { $known }.
+from-load-air = Je wärmer die Luft, desto länger läuft es: in diesen Tagen { $share } der Zeit.
+from-load-inverter = Was der Wechselrichter unterwegs verliert, ist enthalten.
+from-load-standby = Davon zwischen den Einsätzen: { $amount }.
+from-load-corrected = Deine Messungen vor Ort bringen deinen Verbrauch auf { $share } der Liste.
+from-load-where = Ändern kannst du es unter „Geräte“.
+
+# Wie ein Gerät genutzt wird und woher sein Wert stammt, in wenigen Worten.
+summary-inverter = über Wechselrichter
+summary-always = immer an
+summary-duty = { $share } der Zeit
+summary-charges = { $charge } { $days_n ->
+    [one] alle { $days } Tag
+   *[other] alle { $days } Tage
+}
+summary-uses = { $times } × { $each }
+learned-meter = Gemessen
+learned-spec = Datenblatt
+learned-label = Typenschild
+learned-estimate = Geschätzt

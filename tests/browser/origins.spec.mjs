@@ -1,0 +1,100 @@
+// Every figure of the answer and of what stands below it tells on tap where it comes from.
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { eventually, freshContext } from "./support/browser.mjs";
+import { Nightbank } from "./support/nightbank.mjs";
+import { browser, server } from "./support/site.mjs";
+
+const wattHours = (text) => Number(text.replace("\u2212", "-").replace(/[^\d.-]/g, ""));
+/** The amount at the end of a sentence such as "In charging: 5.2 Wh a day." */
+const amounts = (text) => [...text.matchAll(/(\d[\d,.]*)\u202fWh a day/g)].map((found) => Number(found[1].replaceAll(",", "")));
+
+async function atNights(t, options) {
+  const { context, watch } = await freshContext(t, browser, options);
+  const nightbank = await Nightbank.open(context, server.url);
+  await nightbank.page.locator(".answer-working").waitFor({ state: "detached", timeout: 20_000 });
+  // What stands below comes in turns.
+  await nightbank.page.locator(".details details.disclosure").nth(2).waitFor();
+  t.after(() => watch.assertClean(server.origin));
+  return nightbank;
+}
+
+const figure = (page, name) => page.locator(".told").filter({ has: page.locator(".bar-label", { hasText: name }) }).first();
+
+test("each figure of an average day and of what takes most opens its origin, by tap and by keyboard", async (t) => {
+  const { page } = await atNights(t);
+  const all = page.locator(".told");
+  const count = await all.count();
+  assert.ok(count > 12, `${count} figures`);
+  for (let at = 0; at < count; at += 1) {
+    const one = all.nth(at);
+    assert.equal(await one.locator(".told-from").isVisible(), false);
+    if (at % 2) await one.locator("summary").press("Enter");
+    else await one.locator("summary").click();
+    const text = await one.locator(".told-from").innerText();
+    assert.ok(text.length > 20 && !/[{}]/.test(text), `${await one.locator(".bar-label").innerText()}: ${text}`);
+  }
+});
+
+test("what an origin says adds up to its figure", async (t) => {
+  const { page } = await atNights(t);
+  for (const [name, sign] of [["Lost in the battery", -1], ["Appliances", -1]]) {
+    const one = figure(page, name);
+    await one.locator("summary").click();
+    const parts = amounts(await one.locator(".told-from").innerText());
+    assert.ok(parts.length > 0);
+    const sum = parts.reduce((sum, part) => sum + part, 0);
+    const shown = wattHours(await one.locator(".bar-value").innerText());
+    // Each part is rounded as shown, to 0.1 or 1 Wh.
+    assert.ok(Math.abs(sign * sum - shown) <= 0.6 + 0.1 * parts.length, `${name}: ${parts} is not ${shown}`);
+  }
+  const fridge = figure(page, "Compressor fridge");
+  await fridge.locator("summary").click();
+  const text = await fridge.locator(".told-from").innerText();
+  const [, power] = /(\d+)\u202fW ·/.exec(text);
+  const [, share] = /in these days (\d+)\u202f%/.exec(text);
+  const shown = wattHours(await fridge.locator(".bar-value").innerText());
+  // Watts for a share of the day's 24 hours, the share rounded to a percent.
+  assert.ok(Math.abs(power * 24 * (share / 100) - shown) <= 0.005 * power * 24 + 0.5, `${text}: not ${shown} Wh`);
+});
+
+test("what is open stays open while the figures change, in the answer and below it", async (t) => {
+  const { page } = await atNights(t, { viewport: { width: 1280, height: 800 } });
+  await figure(page, "Appliances").locator("summary").click();
+  await page.locator(".answer-sure .tip summary").click();
+  assert.match(await page.locator(".answer-sure .tip").innerText(), /In nine of ten/);
+  const before = await figure(page, "Appliances").locator(".bar-value").innerText();
+  const tab = (name) => page.getByRole("navigation", { name: "Parts of the page" }).getByRole("button", { name, exact: true });
+  await tab("Loads").click();
+  await page.getByRole("main").getByRole("switch").first().click({ force: true });
+  assert.ok(await page.locator(".answer-sure .tip p").isVisible(), "the answer stands beside, its origin still open");
+  await tab("Nights").click();
+  await eventually("the figure follows", async () => (await figure(page, "Appliances").locator(".bar-value").innerText()) !== before);
+  assert.ok(await page.locator(".answer-sure .tip p").isVisible());
+});
+
+test("in the answer each statement has its question mark, which stays where it is", async (t) => {
+  const { page } = await atNights(t);
+  const marks = page.locator(".answer .tip summary");
+  assert.equal(await marks.count(), 5, "nights, even odds, chance, lowest level reached, lowest charge");
+  for (const mark of await marks.all()) {
+    await mark.scrollIntoViewIfNeeded();
+    const place = () => mark.evaluate((element) => element.getBoundingClientRect().x);
+    const before = await place();
+    await mark.click();
+    assert.equal(await place(), before);
+    assert.ok((await mark.locator("xpath=..").locator("p").innerText()).length > 40);
+  }
+});
+
+test("an appliance that follows the air says so where it is edited", async (t) => {
+  const nightbank = await atNights(t);
+  const { page } = nightbank;
+  await nightbank.openPart("Loads");
+  await page.locator(".load-button").filter({ hasText: "Compressor fridge" }).click();
+  const told = page.locator(".load-editor").getByText(/in these days \d+\u202f% of the time/);
+  await told.waitFor();
+  const before = await told.innerText();
+  await page.locator(".load-editor").getByLabel(/Share of the time at 25/).fill("60");
+  await eventually("it follows", async () => (await told.innerText()) !== before);
+});
