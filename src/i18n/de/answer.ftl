@@ -30,5 +30,5 @@ answer-course = Verlauf der Batterie
 moment = { $weekday } { $date }, { $time }
 from-nights = Der Aufenthalt wird Stunde für Stunde in zweitausend Wetterverläufen durchgespielt, wie sie an diesem Ort zu dieser Jahreszeit vorkommen. In neun von zehn bleibt die Batterie mindestens so viele Nächte über dem niedrigsten erlaubten Stand.
 from-likely = Bei der Hälfte der durchgespielten Wetterverläufe hält die Batterie mindestens so viele Nächte. Wie viele du willst, steht unter „Reise“.
-from-first-low = Die Stunde, in der die Batterie zum ersten Mal unter den niedrigsten erlaubten Stand fällt, bei durchschnittlichem Wetter an diesem Ort zu dieser Jahreszeit.
+from-first-low = Durchschnittliches Wetter an diesem Ort zu dieser Jahreszeit, Stunde für Stunde: wann die Batterie zum ersten Mal unter den niedrigsten erlaubten Stand fällt, falls überhaupt.
 from-lowest = Hier ist es die tiefste Stunde des Aufenthalts bei durchschnittlichem Wetter.

@@ -30,5 +30,5 @@ answer-course = Course of the battery
 moment = { $weekday } { $date }, { $time }
 from-nights = The stay is played hour by hour in two thousand kinds of weather, as they occur at this place and time of year. In nine of ten the battery keeps above the lowest level you allow for at least so many nights.
 from-likely = In half of the weather played, the battery lasts at least so many nights. How many you ask for stands under Trip.
-from-first-low = The hour in which the battery first falls below the lowest level you allow, in average weather for this place and time of year.
+from-first-low = Average weather for this place and time of year, hour by hour: when the battery first falls below the lowest level you allow, if it does.
 from-lowest = This is the lowest hour of the stay, in average weather.

@@ -30,5 +30,5 @@ answer-course = Évolution de la charge
 moment = { $weekday } { $date } à { $time }
 from-nights = Le séjour est joué heure par heure dans deux mille météos, telles qu’elles existent à ce lieu et à cette saison. Dans neuf sur dix, la batterie reste au-dessus du niveau minimal autorisé pendant au moins autant de nuits.
 from-likely = Dans la moitié des météos jouées, la batterie tient au moins autant de nuits. Le nombre demandé est sous « Séjour ».
-from-first-low = L’heure à laquelle la batterie passe pour la première fois sous le niveau minimal autorisé, par météo moyenne à ce lieu et à cette saison.
+from-first-low = Météo moyenne à ce lieu et à cette saison, heure par heure : quand la batterie passe pour la première fois sous le niveau minimal autorisé, si cela arrive.
 from-lowest = C’est ici l’heure la plus basse du séjour, par météo moyenne.

@@ -30,5 +30,5 @@ answer-course = Verloop van de accu
 moment = { $weekday } { $date }, { $time }
 from-nights = Het verblijf wordt uur na uur doorgespeeld in tweeduizend soorten weer, zoals ze op deze plek en in deze tijd van het jaar voorkomen. In negen van de tien blijft de accu minstens zoveel nachten boven het laagste niveau dat je toestaat.
 from-likely = Bij de helft van het doorgespeelde weer houdt de accu het minstens zoveel nachten vol. Hoeveel je er vraagt, staat bij ‘Reis’.
-from-first-low = Het uur waarin de accu voor het eerst onder het laagste niveau zakt dat je toestaat, bij gemiddeld weer op deze plek en in deze tijd van het jaar.
+from-first-low = Gemiddeld weer op deze plek en in deze tijd van het jaar, uur na uur: wanneer de accu voor het eerst onder het laagste niveau zakt dat je toestaat, als dat gebeurt.
 from-lowest = Dit is hier het laagste uur van het verblijf, bij gemiddeld weer.
