@@ -98,3 +98,20 @@ test("an appliance that follows the air says so where it is edited", async (t) =
   await page.locator(".load-editor").getByLabel(/Share of the time at 25/).fill("60");
   await eventually("it follows", async () => (await told.innerText()) !== before);
 });
+
+test("each row of the battery's bill tells where it comes from, and stays open while its figure changes", async (t) => {
+  const nightbank = await atNights(t);
+  await nightbank.openPart("Power");
+  const battery = nightbank.card("Battery");
+  const rows = battery.locator(".told");
+  assert.equal(await rows.count(), 5);
+  for (const row of await rows.all()) {
+    await row.locator("summary").click();
+    assert.ok((await row.locator(".told-from").innerText()).length > 40);
+  }
+  const kept = rows.filter({ hasText: "Kept back" }).locator(".told-from");
+  assert.match(await kept.innerText(), /below 50\u202f%/);
+  await battery.getByLabel("Lowest you allow").fill("60");
+  await eventually("it follows", async () => /below 60\u202f%/.test(await kept.innerText()));
+  assert.ok(await kept.isVisible());
+});

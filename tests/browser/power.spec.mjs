@@ -14,8 +14,8 @@ async function atPower(t, options) {
   return nightbank;
 }
 
-/** A row of the bill under the battery. */
-const row = (card, name) => card.locator(".ledger-row").filter({ hasText: name }).locator("dd");
+/** The figure of a row in a bill. */
+const row = (card, name) => card.locator(".ledger-row, .told").filter({ hasText: name }).locator("dd, .bar-value");
 
 const wattHours = (text) => Number(text.replace(/[^\d.]/g, ""));
 
@@ -26,7 +26,7 @@ test("the bill of the battery follows a number with comma or point, and is there
   assert.equal(await capacity.inputValue(), "95");
   for (const [typed, label, tidy] of [["80,5", "161", "80.5"], ["100.25", "201", "100.25"]]) {
     await capacity.fill(typed);
-    await eventually("the label follows", async () => (await battery.locator(".ledger").innerText()).includes(`${label}\u202fAh`));
+    await eventually("the label follows", async () => (await battery.locator(".told-list").innerText()).includes(`${label}\u202fAh`));
     await capacity.blur();
     assert.equal(await capacity.inputValue(), tidy);
   }
@@ -76,7 +76,7 @@ test("another chemistry brings its usual lowest level and its caution along", as
 
 test("the bill adds up", async (t) => {
   const nightbank = await atPower(t);
-  const rows = await nightbank.card("Battery").locator(".ledger dd").allInnerTexts();
+  const rows = await nightbank.card("Battery").locator(".told .bar-value").allInnerTexts();
   const amounts = rows.map((text) => wattHours(text) * (text.trim().startsWith("−") ? -1 : 1));
   const total = amounts.pop();
   const sum = amounts.reduce((a, b) => a + b, 0);

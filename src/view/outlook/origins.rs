@@ -159,6 +159,7 @@ pub(super) fn balance(facts: &Facts<'_>) -> Vec<Told> {
             value: watt_hours(a_day),
             from: row.from(facts),
             bar: None,
+            total: false,
         })
         .collect()
 }
@@ -181,6 +182,7 @@ pub(super) fn drains(facts: &Facts<'_>) -> Vec<Told> {
                     length_frac: share.per_day.0 / longest,
                     note: t_args("answer-usable-share", &[("share", Arg::Text(&of_usable))]),
                 }),
+                total: false,
             }
         })
         .collect()

@@ -9,7 +9,7 @@ use crate::units::{Celsius, WattHours};
 use crate::view::lang::{amp_hours, celsius, number, percent, t, t_args, volts, watt_hours};
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
-use crate::view::widgets::{Fact, facts};
+use crate::view::widgets::{Opened, Told, told_list};
 use leptos::prelude::*;
 
 /// At this temperature batteries are rated [degrees Celsius].
@@ -19,35 +19,60 @@ const RATED_AT: Celsius = Celsius(25.0);
 pub(super) fn view(app: AppState) -> AnyView {
     let bank = Memo::new(move |_| app.setup.with(|s| s.bank.clone()));
     let coldest = coldest_hour(app);
+    let opened = Opened::default();
     view! {
         <div class="figures" aria-live="off">
-            {move || bank.with(bill)}
+            {move || bank.with(|bank| told_list(bill(bank), opened))}
             {move || bank.with(|bank| on_the_trip(bank, coldest.get()))}
         </div>
     }
     .into_any()
 }
 
-fn bill(bank: &Bank) -> AnyView {
+fn bill(bank: &Bank) -> Vec<Told> {
     let energy = UsableEnergy::at(bank, RATED_AT);
     let capacity = amp_hours(bank.rated_capacity());
     let system = volts(bank.system.nominal());
-    let label =
-        t_args("bank-label", &[("ah", Arg::Text(&capacity)), ("volts", Arg::Text(&system))]);
+    let lowest = percent(bank.soc_min_frac);
+    let health = percent(bank.health_frac);
+    let mean = volts((energy.label + energy.real_voltage) / bank.rated_capacity());
+    let at = celsius(RATED_AT);
+    let ah = ("ah", Arg::Text(&capacity));
+    let system = ("volts", Arg::Text(&system));
+    let lowest = ("lowest", Arg::Text(&lowest));
+    let row = |key: &str, name: String, value: String, from: String| Told {
+        key: key.to_owned(),
+        name,
+        value,
+        from: vec![from],
+        bar: None,
+        total: false,
+    };
     let mut rows = vec![
-        Fact::new(label, watt_hours(energy.label)),
-        Fact::new(t("bank-real-voltage"), signed(energy.real_voltage)),
+        row(
+            "label",
+            t_args("bank-label", &[ah.clone(), system.clone()]),
+            watt_hours(energy.label),
+            t_args("from-label", &[ah, system.clone()]),
+        ),
+        row(
+            "voltage",
+            t("bank-real-voltage"),
+            signed(energy.real_voltage),
+            t_args("from-real-voltage", &[("mean", Arg::Text(&mean)), system]),
+        ),
     ];
     if energy.aged > WattHours(0.5) {
-        rows.push(Fact::new(t("bank-aged"), signed(-energy.aged)));
+        let from = t_args("from-aged", &[("health", Arg::Text(&health))]);
+        rows.push(row("aged", t("bank-aged"), signed(-energy.aged), from));
     }
-    let lowest = percent(bank.soc_min_frac);
-    let kept_back = t_args("bank-kept-back", &[("lowest", Arg::Text(&lowest))]);
-    rows.push(Fact::new(kept_back, signed(-energy.kept_back)));
-    let at = celsius(RATED_AT);
+    let kept_back = t_args("bank-kept-back", std::slice::from_ref(&lowest));
+    let from = t_args("from-kept-back", &[lowest]);
+    rows.push(row("kept", kept_back, signed(-energy.kept_back), from));
     let usable = t_args("bank-usable", &[("at", Arg::Text(&at))]);
-    rows.push(Fact::total(usable, watt_hours(energy.usable)));
-    facts(rows)
+    let usable = row("usable", usable, watt_hours(energy.usable), t("from-usable"));
+    rows.push(Told { total: true, ..usable });
+    rows
 }
 
 fn on_the_trip(bank: &Bank, at: Celsius) -> AnyView {

@@ -9,21 +9,13 @@ pub struct Fact {
     pub name: String,
     /// The figure with its unit.
     pub value: String,
-    /// It sums up those before it.
-    pub total: bool,
 }
 
 impl Fact {
     /// A figure.
     #[must_use]
     pub fn new(name: String, value: String) -> Self {
-        Self { name, value, total: false }
-    }
-
-    /// The sum of the figures before it.
-    #[must_use]
-    pub fn total(name: String, value: String) -> Self {
-        Self { name, value, total: true }
+        Self { name, value }
     }
 }
 
@@ -34,7 +26,7 @@ pub fn facts(rows: Vec<Fact>) -> AnyView {
         .into_iter()
         .map(|row| {
             view! {
-                <div class="ledger-row" class:ledger-total=row.total>
+                <div class="ledger-row">
                     <dt>{row.name}</dt>
                     <dd>{row.value}</dd>
                 </div>

@@ -17,6 +17,8 @@ pub struct Told {
     pub from: Vec<String>,
     /// A bar under it.
     pub bar: Option<ToldBar>,
+    /// It sums up those before it.
+    pub total: bool,
 }
 
 /// The bar of a figure.
@@ -58,7 +60,7 @@ pub fn told_list(rows: Vec<Told>, opened: Opened) -> AnyView {
 }
 
 fn told(row: Told, opened: Opened) -> AnyView {
-    let Told { key, name, value, from, bar } = row;
+    let Told { key, name, value, from, bar, total } = row;
     let open = opened.has(&key);
     let toggled = move |event: Event| {
         opened.set(&key, event_target::<web_sys::Element>(&event).has_attribute("open"));
@@ -76,7 +78,7 @@ fn told(row: Told, opened: Opened) -> AnyView {
     });
     view! {
         <li>
-            <details class="told" open=open on:toggle=toggled>
+            <details class="told" class:told-total=total open=open on:toggle=toggled>
                 <summary>
                     <span class="bar-label">{name}{note}</span>
                     <span class="bar-value">{value}</span>

@@ -72,7 +72,7 @@ export class Sharing {
     await this.part("Nights");
     await this.page.locator(".answer-figure").waitFor();
     await eventually("the odds are played", async () => (await this.page.locator(".answer-working").count()) === 0, { timeout_ms: 30_000 });
-    return this.page.locator(".answer-figure, .answer-facts li, .lantern-chance").allInnerTexts();
+    return this.page.locator(".answer-figure, .answer .answer-facts li, .lantern-chance").allInnerTexts();
   }
 
   stored(key = LIBRARY) {
