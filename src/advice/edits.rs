@@ -30,7 +30,7 @@ pub fn midday(setup: &Setup) -> Window {
 }
 
 pub(super) fn on_load(setup: &mut Setup, id: u32, change: impl Fn(&mut Load)) {
-    if let Some(load) = setup.loads.iter_mut().find(|load| load.id == id) {
+    if let Some(load) = setup.load_mut(id) {
         change(load);
     }
 }

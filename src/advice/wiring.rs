@@ -158,7 +158,7 @@ pub fn inverter_current(inverter: &Inverter, system: SystemVoltage) -> RunCurren
 /// Currents of a run: of the load it names, of the inverter if that load hangs on it, or as typed.
 #[must_use]
 pub fn run_current(run: &CableRun, setup: &Setup) -> RunCurrent {
-    let named = run.load_id.and_then(|id| setup.loads.iter().find(|load| load.id == id));
+    let named = run.load_id.and_then(|id| setup.load(id));
     match named {
         Some(load) if load.feed == Feed::Inverter => {
             inverter_current(&setup.inverter, setup.bank.system)
@@ -242,7 +242,7 @@ fn findings(run: &CableRun, setup: &Setup, verdict: &RunVerdict) -> Vec<Finding>
             found.push(finding);
         }
     };
-    let named = run.load_id.and_then(|id| setup.loads.iter().find(|load| load.id == id));
+    let named = run.load_id.and_then(|id| setup.load(id));
     if let (Some(load_id), None) = (run.load_id, named) {
         push_if(true, Finding::LoadMissing { load_id });
     }

@@ -47,6 +47,17 @@ impl Setup {
         self.loads.iter().map(|load| load.id).max().map_or(1, |max| max.wrapping_add(1).max(1))
     }
 
+    /// The load with this id.
+    #[must_use]
+    pub fn load(&self, id: u32) -> Option<&Load> {
+        self.loads.iter().find(|load| load.id == id)
+    }
+
+    /// The load with this id, to be changed.
+    pub fn load_mut(&mut self, id: u32) -> Option<&mut Load> {
+        self.loads.iter_mut().find(|load| load.id == id)
+    }
+
     /// Loads that count.
     pub fn enabled_loads(&self) -> impl Iterator<Item = &Load> {
         self.loads.iter().filter(|load| load.enabled)

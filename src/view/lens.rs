@@ -54,9 +54,9 @@ impl<T: 'static> Lens<T> {
     /// A value of the load with this id.
     pub fn load(id: u32, get: fn(&Load) -> Option<T>, set: fn(&mut Load, T)) -> Self {
         Self::new(
-            move |setup| setup.loads.iter().find(|load| load.id == id).and_then(get),
+            move |setup| setup.load(id).and_then(get),
             move |setup, value| {
-                if let Some(load) = setup.loads.iter_mut().find(|load| load.id == id) {
+                if let Some(load) = setup.load_mut(id) {
                     set(load, value);
                 }
             },

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import path from "node:path";
 import { test } from "node:test";
-import { brokenTabs, clippedText, cutPlaceholders, look, LOOKS, openAt, PICTURES, smallTargets, throughAll, tooWide, WIDTHS } from "./support/views.mjs";
+import { clippedText, cramped, look, LOOKS, openAt, PICTURES, throughAll, tooWide, WIDTHS } from "./support/views.mjs";
 import { browser, server } from "./support/site.mjs";
 
 const open = (t, width, options) => openAt(t, browser, server.url, width, options);
@@ -32,12 +32,9 @@ test(`at ${WIDTHS.join(", ")} px everything fits, and every target has room for 
   const { page, watch } = await open(t, WIDTHS[0], { reducedMotion: "reduce" });
   await look(page, LOOKS[0]);
   const found = await throughAll(page, WIDTHS, async (view, width) => {
-    const wide = (await tooWide(page)).map((line) => `sideways: ${line}`);
-    const small = (await smallTargets(page)).map((line) => `small: ${line}`);
-    const clipped = (await clippedText(page)).map((line) => `clipped: ${line}`);
-    const cut = [...(await cutPlaceholders(page)), ...(await brokenTabs(page))].map((line) => `no room: ${line}`);
+    const lines = await cramped(page);
     if (view.picture && PICTURED.includes(width)) await keepPictures(page, view, width);
-    return [...wide, ...small, ...clipped, ...cut];
+    return lines;
   });
   assert.deepEqual(found, []);
   watch.assertClean(server.origin);

@@ -8,15 +8,9 @@ use crate::units::{Degrees, Hours, Kilograms, Money};
 use crate::view::lang::{
     amp_hours, amps, duration, key, number, percent, quantity, short_date, t, t_args, watts,
 };
-use crate::view::loads::load_name;
+pub use crate::view::loads::name_of;
 use crate::view::widgets::{Caution, caution};
 use leptos::prelude::*;
-
-/// Name of a load by id.
-#[must_use]
-pub fn name_of(setup: &Setup, id: u32) -> String {
-    setup.loads.iter().find(|load| load.id == id).map_or_else(|| t("load-unnamed"), load_name)
-}
 
 /// Name of panels that are entered together: the user's, else its number.
 #[must_use]

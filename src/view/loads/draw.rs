@@ -21,10 +21,6 @@ fn stated_volts(setup: &Setup, load: &Load) -> Volts {
     }
 }
 
-fn find(setup: &Setup, id: u32) -> Option<&Load> {
-    setup.loads.iter().find(|load| load.id == id)
-}
-
 /// Power, current and voltage of the load with this id.
 pub(super) fn view(app: AppState, id: u32) -> AnyView {
     let watts = Lens::<f64>::load(
@@ -34,22 +30,22 @@ pub(super) fn view(app: AppState, id: u32) -> AnyView {
     );
     let amps = Lens::<f64>::new(
         move |setup| {
-            find(setup, id).map(|load| match load.draw {
+            setup.load(id).map(|load| match load.draw {
                 Draw::Current { amps, .. } => amps.0,
                 Draw::Power { .. } => load.draw.amps_at(stated_volts(setup, load)).0,
             })
         },
         move |setup, value| {
-            let Some(volts) = find(setup, id).map(|load| stated_volts(setup, load)) else { return };
+            let Some(volts) = setup.load(id).map(|load| stated_volts(setup, load)) else { return };
             set(setup, id, Draw::Current { amps: Amps(value), volts });
         },
     );
     // Another voltage keeps what is known: a typed current stays a current, a typed power a power.
     let volts = Lens::<f64>::new(
-        move |setup| find(setup, id).map(|load| stated_volts(setup, load).0),
+        move |setup| setup.load(id).map(|load| stated_volts(setup, load).0),
         move |setup, value| {
             let volts = Volts(value);
-            let Some(draw) = find(setup, id).map(|load| load.draw) else { return };
+            let Some(draw) = setup.load(id).map(|load| load.draw) else { return };
             let amps = match draw {
                 Draw::Current { amps, .. } => amps,
                 Draw::Power { .. } => draw.amps_at(volts),
@@ -59,11 +55,11 @@ pub(super) fn view(app: AppState, id: u32) -> AnyView {
     );
     let counts = Memo::new(move |_| {
         app.setup.with(|setup| {
-            find(setup, id).is_some_and(|load| !matches!(load.usage, Usage::Energy { .. }))
+            setup.load(id).is_some_and(|load| !matches!(load.usage, Usage::Energy { .. }))
         })
     });
     let behind = Memo::new(move |_| {
-        app.setup.with(|setup| find(setup, id).is_some_and(|load| load.feed == Feed::Inverter))
+        app.setup.with(|setup| setup.load(id).is_some_and(|load| load.feed == Feed::Inverter))
     });
     view! {
         <fieldset class="group">
@@ -85,7 +81,7 @@ pub(super) fn view(app: AppState, id: u32) -> AnyView {
 }
 
 fn set(setup: &mut Setup, id: u32, draw: Draw) {
-    if let Some(load) = setup.loads.iter_mut().find(|load| load.id == id) {
+    if let Some(load) = setup.load_mut(id) {
         load.draw = draw;
     }
 }

@@ -30,9 +30,7 @@ pub(super) fn view(
     open: RwSignal<Option<u32>>,
     id: u32,
 ) -> AnyView {
-    let load = app.setup.with_untracked(|setup| {
-        setup.loads.iter().find(|load| load.id == id).cloned().unwrap_or_default()
-    });
+    let load = app.setup.with_untracked(|setup| setup.load(id).cloned().unwrap_or_default());
     let quantity = Lens::<f64>::load(
         id,
         |load| Some(f64::from(load.quantity)),
@@ -89,7 +87,7 @@ fn in_this_air(app: AppState, needs: Memo<Needs>, id: u32) -> AnyView {
     let told = Memo::new(move |_| {
         let energy = needs.with(|needs| needs.of(id));
         app.setup.with(|setup| {
-            let load = setup.loads.iter().find(|load| load.id == id)?;
+            let load = setup.load(id)?;
             // What it takes between uses is in the amount.
             (load.standby <= Watts::ZERO).then(|| time_in_this_air(load, energy))?
         })
@@ -188,9 +186,7 @@ fn cautions(app: AppState, id: u32, load: &Load) -> AnyView {
     let known: &[catalogue::Caution] =
         load.appliance.and_then(appliance).map_or(&[], |known| known.cautions);
     let group = Memo::new(move |_| {
-        app.setup.with(|setup| {
-            setup.loads.iter().find(|load| load.id == id).map_or(Group::Other, |load| load.group)
-        })
+        app.setup.with(|setup| setup.load(id).map_or(Group::Other, |load| load.group))
     });
     let boxes: Vec<AnyView> = known
         .iter()
@@ -283,9 +279,8 @@ fn deeds(app: AppState, open: RwSignal<Option<u32>>, id: u32) -> AnyView {
         }
     };
     let delete = move || {
-        let name = app.setup.with_untracked(|setup| {
-            setup.loads.iter().find(|load| load.id == id).map(load_name).unwrap_or_default()
-        });
+        let name =
+            app.setup.with_untracked(|setup| setup.load(id).map(load_name).unwrap_or_default());
         focus::to(&beside(id));
         open.try_set(None);
         let told = t_args("load-deleted", &[("name", Arg::Text(&name))]);

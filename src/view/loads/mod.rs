@@ -8,7 +8,9 @@ mod usage;
 mod window;
 mod words;
 
-pub use words::{group_name, learned_name, load_name, load_summary, time_in_this_air, usage_words};
+pub use words::{
+    group_name, learned_name, load_name, load_summary, name_of, time_in_this_air, usage_words,
+};
 
 use super::icons::Icon;
 use super::lang::{t, t_args, watt_hours_a_day};

@@ -32,7 +32,7 @@ pub(super) fn view(
 ) -> AnyView {
     let face = Memo::new(move |_| {
         app.setup.with(|setup| {
-            setup.loads.iter().find(|load| load.id == id).map(|load| Face {
+            setup.load(id).map(|load| Face {
                 name: load_name(load),
                 summary: load_summary(load),
                 enabled: load.enabled,

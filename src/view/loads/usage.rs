@@ -123,11 +123,9 @@ pub(super) fn view(app: AppState, id: u32) -> AnyView {
 /// A figure of the load's rule: nothing to read or write where another rule holds.
 fn figure(id: u32, get: fn(&Usage) -> Option<f64>, set: fn(&mut Usage, f64)) -> Lens<f64> {
     Lens::new(
-        move |setup| {
-            setup.loads.iter().find(|load| load.id == id).and_then(|load| get(&load.usage))
-        },
+        move |setup| setup.load(id).and_then(|load| get(&load.usage)),
         move |setup, value| {
-            if let Some(load) = setup.loads.iter_mut().find(|load| load.id == id) {
+            if let Some(load) = setup.load_mut(id) {
                 set(&mut load.usage, value);
             }
         },

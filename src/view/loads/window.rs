@@ -73,14 +73,14 @@ pub(super) fn view(app: AppState, id: u32) -> AnyView {
 }
 
 fn read<T>(app: AppState, id: u32, get: impl Fn(&Load) -> T) -> Option<T> {
-    app.setup.with(|setup| setup.loads.iter().find(|load| load.id == id).map(get))
+    app.setup.with(|setup| setup.load(id).map(get))
 }
 
 fn set(id: u32, window: Window) -> Lens<()> {
     Lens::new(
         |_| None,
         move |setup, ()| {
-            if let Some(load) = setup.loads.iter_mut().find(|load| load.id == id) {
+            if let Some(load) = setup.load_mut(id) {
                 load.window = window;
             }
         },

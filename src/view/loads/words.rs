@@ -2,7 +2,7 @@
 
 use crate::i18n::Arg;
 use crate::model::catalogue::name_key;
-use crate::model::{DutyCycle, Feed, Group, Learned, Load, Usage};
+use crate::model::{DutyCycle, Feed, Group, Learned, Load, Setup, Usage};
 use crate::units::{Hours, WattHours};
 use crate::view::lang::{
     Shown, duration, key, number, percent, quantity, t, t_args, watt_hours, watts,
@@ -12,6 +12,12 @@ use crate::view::lang::{
 #[must_use]
 pub fn load_name(load: &Load) -> String {
     if load.name.trim().is_empty() { usual_name(load) } else { load.name.clone() }
+}
+
+/// Name of the load with this id.
+#[must_use]
+pub fn name_of(setup: &Setup, id: u32) -> String {
+    setup.load(id).map_or_else(|| t("load-unnamed"), load_name)
 }
 
 /// What the load is called when the user gave no name.

@@ -1,7 +1,7 @@
 //! Where the figures below the answer come from, in words.
 
 use super::flow::sun_losses;
-use super::words::{DRAINS, Facts, climate_source, drawer_name};
+use super::words::{Facts, balance_rows, climate_source, drawer_name, largest_shares};
 use crate::forecast::Ledger;
 use crate::forecast::outlook::{Drawer, LoadShare};
 use crate::i18n::Arg;
@@ -152,7 +152,7 @@ pub(super) fn days_of(facts: &Facts<'_>) -> f64 {
 
 /// What comes and goes on an average day, and why.
 pub(super) fn balance(facts: &Facts<'_>) -> Vec<Told> {
-    super::words::balance_rows(facts)
+    balance_rows(facts)
         .map(|(row, a_day)| Told {
             key: row.key().to_owned(),
             name: row.label(),
@@ -166,8 +166,7 @@ pub(super) fn balance(facts: &Facts<'_>) -> Vec<Told> {
 
 /// What takes most, largest first, and why.
 pub(super) fn drains(facts: &Facts<'_>) -> Vec<Told> {
-    let shares: Vec<&LoadShare> =
-        facts.outlook.shares.iter().filter(|share| share.per_day.0 > 0.0).take(DRAINS).collect();
+    let shares: Vec<&LoadShare> = largest_shares(facts).collect();
     let longest = shares.iter().map(|share| share.per_day.0).fold(0.0, f64::max);
     shares
         .into_iter()
@@ -226,12 +225,9 @@ fn from_share(facts: &Facts<'_>, share: &LoadShare) -> Vec<String> {
             let power = watts(share.per_day / Hours(24.0));
             vec![t_args("from-electronics", &[("power", Arg::Text(&power))])]
         }
-        Drawer::Load(id) => facts
-            .setup
-            .loads
-            .iter()
-            .find(|load| load.id == id)
-            .map_or_else(Vec::new, |load| from_load(facts, share, load)),
+        Drawer::Load(id) => {
+            facts.setup.load(id).map_or_else(Vec::new, |load| from_load(facts, share, load))
+        }
     }
 }
 

@@ -1,7 +1,7 @@
 //! The forecast in words and figures ready to be shown.
 
 use super::origins::{Row, days_of};
-use crate::forecast::outlook::Drawer;
+use crate::forecast::outlook::{Drawer, LoadShare};
 use crate::forecast::{Odds, Outlook, TripPlan};
 use crate::i18n::Arg;
 use crate::model::Setup;
@@ -11,11 +11,11 @@ use crate::view::answer::{AnswerDetail, AnswerView, Drain};
 use crate::view::lang::{
     self, duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
 };
-use crate::view::loads::load_name;
+use crate::view::loads::name_of;
 use crate::view::widgets::{DataTable, LanternLevel, LanternNight};
 
 /// Drains listed.
-pub(super) const DRAINS: usize = 8;
+const DRAINS: usize = 8;
 
 /// All the words are made from.
 pub struct Facts<'a> {
@@ -35,11 +35,7 @@ pub struct Facts<'a> {
 #[must_use]
 pub fn drawer_name(setup: &Setup, drawer: Drawer) -> String {
     match drawer {
-        Drawer::Load(id) => setup
-            .loads
-            .iter()
-            .find(|load| load.id == id)
-            .map_or_else(|| t("load-unnamed"), load_name),
+        Drawer::Load(id) => name_of(setup, id),
         Drawer::InverterIdle => t("drawer-inverter-idle"),
         Drawer::Electronics => t("drawer-electronics"),
     }
@@ -128,18 +124,18 @@ pub(super) fn balance_rows(facts: &Facts<'_>) -> impl Iterator<Item = (Row, Watt
 
 /// What takes most, largest first.
 fn drains(facts: &Facts<'_>) -> Vec<Drain> {
-    facts
-        .outlook
-        .shares
-        .iter()
-        .filter(|share| share.per_day.0 > 0.0)
-        .take(DRAINS)
+    largest_shares(facts)
         .map(|share| Drain {
             name: drawer_name(facts.setup, share.drawer),
             per_day: share.per_day,
             usable_frac: share.of_usable_frac,
         })
         .collect()
+}
+
+/// Whoever takes most, as many as are shown, largest first.
+pub(super) fn largest_shares<'a>(facts: &Facts<'a>) -> impl Iterator<Item = &'a LoadShare> {
+    facts.outlook.shares.iter().filter(|share| share.per_day.0 > 0.0).take(DRAINS)
 }
 
 /// Figures night by night.
@@ -183,7 +179,7 @@ pub(super) fn by_night(facts: &Facts<'_>) -> DataTable {
 
 /// What an expert would point out about this trip.
 pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
-    let Facts { setup, plan, outlook, .. } = facts;
+    let Facts { setup, outlook, .. } = facts;
     let course = &outlook.course;
     let mut notes = Vec::new();
     for event in &outlook.cut_outs {
@@ -213,7 +209,7 @@ pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
     }
     let unused = course.ledger.unused_sun;
     if unused.0 > 0.2 * (unused + course.ledger.sun).0 && unused.0 > 50.0 {
-        let a_day = watt_hours(unused / (plan.stay_hours() as f64 / 24.0));
+        let a_day = watt_hours(unused / days_of(facts));
         notes.push(t_args("note-unused-sun", &[("amount", Arg::Text(&a_day))]));
     }
     let needs_inverter =

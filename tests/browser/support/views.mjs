@@ -300,7 +300,7 @@ export async function clippedText(page) {
 }
 
 /** What an empty field says of itself and has no room for, one line each. */
-export async function cutPlaceholders(page) {
+async function cutPlaceholders(page) {
   return page.evaluate(() => {
     const within = document.querySelector("dialog[open]") ?? document.querySelector(".frame");
     const pen = document.createElement("canvas").getContext("2d");
@@ -317,12 +317,24 @@ export async function cutPlaceholders(page) {
 }
 
 /** Words of the navigation that stand on more than one line, or are cut. */
-export async function brokenTabs(page) {
+async function brokenTabs(page) {
   return page.evaluate(() =>
     [...document.querySelectorAll(".nav-tab span")]
       .filter((word) => word.scrollWidth > word.clientWidth || word.clientHeight > 1.5 * parseFloat(getComputedStyle(word).lineHeight))
       .map((word) => word.innerText),
   );
+}
+
+/** Whatever has no room in the view that is shown, or leaves none for a thumb, one line each. */
+export async function cramped(page) {
+  const of = async (what, find) => (await find(page)).map((line) => `${what}: ${line}`);
+  return [
+    ...(await of("sideways", tooWide)),
+    ...(await of("small", smallTargets)),
+    ...(await of("clipped", clippedText)),
+    ...(await of("hint cut", cutPlaceholders)),
+    ...(await of("word broken", brokenTabs)),
+  ];
 }
 
 /** Ids that more than one element bears. */

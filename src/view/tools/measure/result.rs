@@ -102,7 +102,7 @@ fn taker(
         let told = t_args("toast-measured", &[("name", Arg::Text(&name.unwrap_or_default()))]);
         app.edit_with_undo(told, |setup| {
             if let Some(id) = id {
-                if let Some(load) = setup.loads.iter_mut().find(|load| load.id == id) {
+                if let Some(load) = setup.load_mut(id) {
                     *load = measured.applied_to(load);
                 }
             } else {
