@@ -1,6 +1,6 @@
 //! Setups side by side, cost over a battery's life, and what unmeasured loads could change.
 
-mod advice_common;
+use crate::advice_common;
 
 use advice_common::{failing_van, load, summer};
 use nightbank::advice::compare::{Column, CompareJob, LifeCost};

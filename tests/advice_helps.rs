@@ -1,6 +1,6 @@
 //! What helps most: ranks against trips played directly, sensible changes only, undo.
 
-mod advice_common;
+use crate::advice_common;
 
 use advice_common::{everything, failing_van, frost, load, summer};
 use nightbank::advice::candidates::candidates;

@@ -1,6 +1,6 @@
 //! Readings on site: bands, and factors recovered from invented logs with known truth and noise.
 
-mod advice_common;
+use crate::advice_common;
 
 use advice_common::{failing_van, summer};
 use nightbank::advice::fit::{Fit, Wanted, fit};

@@ -1,6 +1,6 @@
 //! Sizing against brute force on small grids, its orderings, and the months of the year.
 
-mod advice_common;
+use crate::advice_common;
 
 use advice_common::{failing_van, summer};
 use nightbank::advice::season::{YearStripJob, in_month, months};

@@ -1,6 +1,6 @@
 //! Ways to reach a number of nights: they reach it, by their own means, at the stated price.
 
-mod advice_common;
+use crate::advice_common;
 
 use advice_common::{failing_van, load, summer};
 use nightbank::advice::change::Change;

@@ -2,8 +2,6 @@
 //! reasons an expert gives, and each is told with its figure. Trips and setups are invented; the
 //! source of each band stands beside it.
 
-mod advice_common;
-
 use nightbank::advice::battery_reasons::{BatteryReason, battery_reasons};
 use nightbank::advice::compare::CompareJob;
 use nightbank::advice::differences::{Difference, Field, Value};

@@ -1,6 +1,6 @@
 //! The stages of a charge against hand calculation, and what a charger's session reaches.
 
-mod trip_common;
+use crate::trip_common;
 
 use nightbank::forecast::{Charger, Outlook, charge_session};
 use nightbank::model::{

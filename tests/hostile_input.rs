@@ -1,10 +1,10 @@
 //! A campaign of hostile input against everything that reads foreign text: links, files, storage.
 //!
 //! Ignored in the ordinary run for its length; run it with
-//! `cargo test --test hostile_input -- --ignored --nocapture`. It prints what it tried. A panic, a
+//! `cargo test --release --test all hostile_input -- --ignored --nocapture`. It prints what it tried. A panic, a
 //! setup out of bounds or a reading that takes long fails it.
 
-mod common;
+use crate::common;
 
 use common::sample;
 use nightbank::link::{self, LinkError};

@@ -3,7 +3,7 @@
 //! Each link stands beside the whole setup it means. A link here is never changed: where a test
 //! fails, the reading code is wrong. A new version or edition of the catalogue adds links.
 
-mod common;
+use crate::common;
 
 use common::sample;
 use nightbank::link::{decode, encode};

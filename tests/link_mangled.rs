@@ -1,6 +1,6 @@
 //! What chats, mail and forums do to a link, and what the page makes of it.
 
-mod common;
+use crate::common;
 
 use common::sample;
 use nightbank::link::{LinkError, MAX_READ_CHARS, decode, encode, is_link, quantised};

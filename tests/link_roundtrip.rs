@@ -1,6 +1,6 @@
 //! What goes into a link comes out of it, for any setup.
 
-mod common;
+use crate::common;
 
 use common::{sample, setups};
 use nightbank::link::{REFUSE_CHARS, TooLong, WARN_CHARS, decode, encode, open, quantised};

@@ -3,7 +3,7 @@
 //! (`advice::standards`); nothing here is quoted as the words of a standard. Loads, batteries and
 //! skies are invented.
 
-mod advice_common;
+use crate::advice_common;
 
 use advice_common::load;
 use nightbank::advice::season::in_month;

@@ -1,6 +1,6 @@
 //! What goes into a file or storage comes out of it, for any setup.
 
-mod common;
+use crate::common;
 
 use common::setups;
 use nightbank::model::Setup;

@@ -5,7 +5,7 @@
 //! Measured: daily global irradiation at De Bilt, 52.10 N 5.18 E, even years; KNMI daily data,
 //! station 260, CC BY 4.0. Loads and batteries are invented.
 
-mod debilt;
+use crate::debilt;
 
 use debilt::DeBilt;
 use nightbank::forecast::{Course, OddsRun, SkyAndAir, TripPlan, plan::TripSun};

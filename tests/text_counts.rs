@@ -1,7 +1,7 @@
 //! One of a thing is told as one and two as many, in every language; and every message is filled in
 //! as Fluent's own library does it.
 
-mod text_common;
+use crate::text_common;
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use nightbank::i18n::texts::{ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST};

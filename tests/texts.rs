@@ -1,7 +1,7 @@
 //! Every text of the page is in English, is used, and is in each language there is; no text is
 //! written into the markup itself.
 
-mod text_common;
+use crate::text_common;
 
 use nightbank::i18n::Lang;
 use nightbank::i18n::texts::{ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST, ENGLISH_START};

@@ -1,6 +1,6 @@
 //! The played trip: balance, bounds, monotony, clipping, nights, cold and cut-outs.
 
-mod trip_common;
+use crate::trip_common;
 
 use nightbank::forecast::{Course, OddsRun, Outlook, TripPlan, plan::TripSun};
 use nightbank::model::{

@@ -4,7 +4,7 @@
 //! reached when it was chosen among others; each is written beside its check. Run with
 //! `--nocapture` to read the tables.
 
-mod debilt;
+use crate::debilt;
 
 use debilt::survival::{Cell, Misses, compare, misses, reliability};
 use debilt::{DeBilt, extraterrestrial_at_wh_m2, extraterrestrial_wh_m2, quantile};
