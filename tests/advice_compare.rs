@@ -3,10 +3,10 @@
 use crate::advice_common;
 
 use advice_common::{failing_van, load, summer};
+use nightbank::advice::changes::cost::hardware;
+use nightbank::advice::compare::differences::{Field, Value, differences};
 use nightbank::advice::compare::{Column, CompareJob, LifeCost};
-use nightbank::advice::cost::hardware;
-use nightbank::advice::differences::{Field, Value, differences};
-use nightbank::advice::unknowns::{UnknownsJob, off_by};
+use nightbank::advice::on_site::unknowns::{UnknownsJob, off_by};
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{OddsRun, Outlook, TripPlan};
 use nightbank::model::{Chemistry, DutyCycle, EveryNth, Learned, Setup, SystemVoltage, Usage};

@@ -3,10 +3,10 @@
 use crate::advice_common;
 
 use advice_common::{everything, failing_van, frost, load, summer};
-use nightbank::advice::candidates::candidates;
-use nightbank::advice::change::Change;
-use nightbank::advice::cost::is_medical;
-use nightbank::advice::helps::{Gain, HelpsJob, ROUNDS};
+use nightbank::advice::changes::Change;
+use nightbank::advice::changes::candidates::candidates;
+use nightbank::advice::changes::cost::is_medical;
+use nightbank::advice::changes::improvements::{Gain, HelpsJob, ROUNDS};
 use nightbank::advice::trial::Trial;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{OddsRun, Outlook, SkyAndAir, TripPlan};

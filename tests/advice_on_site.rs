@@ -3,7 +3,7 @@
 use crate::advice_common;
 
 use advice_common::{failing_van, summer};
-use nightbank::advice::fit::{Fit, Wanted, fit};
+use nightbank::advice::on_site::fit::{Fit, Wanted, fit};
 use nightbank::advice::on_site::{points, soc_at};
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{Course, Outlook, TripPlan};

@@ -4,8 +4,8 @@ use crate::advice_common;
 
 use advice_common::{failing_van, summer};
 use nightbank::advice::season::{YearStripJob, in_month, months};
+use nightbank::advice::sizing::{Choice, Sizing};
 use nightbank::advice::sizing::{SEQUENCES, SizingAim, SizingJob, sized};
-use nightbank::advice::sizing_result::{Choice, Sizing};
 use nightbank::forecast::climate::climate_of;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{OddsRun, Outlook, SkyAndAir, TripPlan};

@@ -3,9 +3,9 @@
 use crate::advice_common;
 
 use advice_common::{failing_van, load, summer};
-use nightbank::advice::change::Change;
-use nightbank::advice::cost::Cost;
-use nightbank::advice::ways::{Aim, Way, WayKind, WaysJob, apply_all};
+use nightbank::advice::changes::Change;
+use nightbank::advice::changes::cost::Cost;
+use nightbank::advice::changes::ways::{Aim, Way, WayKind, WaysJob, apply_all};
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{OddsRun, TripPlan};
 use nightbank::model::{Group, Setup, Usage};

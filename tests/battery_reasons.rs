@@ -2,9 +2,9 @@
 //! reasons an expert gives, and each is told with its figure. Trips and setups are invented; the
 //! source of each band stands beside it.
 
-use nightbank::advice::battery_reasons::{BatteryReason, battery_reasons};
 use nightbank::advice::compare::CompareJob;
-use nightbank::advice::differences::{Difference, Field, Value};
+use nightbank::advice::compare::battery_reasons::{BatteryReason, battery_reasons};
+use nightbank::advice::compare::differences::{Difference, Field, Value};
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{Outlook, SkyAndAir, TripPlan};
 use nightbank::model::{

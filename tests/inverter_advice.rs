@@ -1,9 +1,9 @@
 //! What may run together, and what the battery says to it.
 
-use nightbank::advice::inverter_check::{
+use nightbank::advice::workshop::inverter_check::{
     self, Clash, Finding, MAX_SETS, battery_limits, check, clash, demand, forbidden_sets, loads_on,
 };
-use nightbank::advice::wiring::Severity;
+use nightbank::advice::workshop::wiring::Severity;
 use nightbank::model::{
     Bank, CableRun, Chemistry, ConductorSize, Draw, Feed, Inverter, InverterSwitching, Load, Setup,
     SystemVoltage, Window,

@@ -24,8 +24,11 @@ const BROWSER: [&str; 7] =
 const MAX_LINES: usize = 400;
 
 /// Longer files, and why they stay whole.
-const LONG_WITH_REASON: [(&str, &str); 1] =
-    [("model/limits.rs", "one table of bounds and the one sanitiser that uses it")];
+const LONG_WITH_REASON: [(&str, &str); 3] = [
+    ("model/limits.rs", "one table of bounds and the one sanitiser that uses it"),
+    ("advice/changes/ways.rs", "a way and the search for it"),
+    ("advice/sizing.rs", "the search for sizes and what it finds"),
+];
 
 fn source() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("src")

@@ -1,6 +1,6 @@
 //! The measuring bench against simulated instruments and hand-computed figures.
 
-use nightbank::advice::measure::{
+use nightbank::advice::on_site::measure::{
     Accuracy, ChargeStage, ControllerReading, Field, Found, FridgeRuns, Instrument, MeasureError,
     MeasureWarning, Measured, MonitorReading, Running, battery_monitor, behind_inverter,
     could_deliver, energy_over_time, fridge_runs, series_current, series_power, solar_controller,

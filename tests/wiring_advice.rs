@@ -1,7 +1,7 @@
 //! The wiring check on whole setups.
 
-use nightbank::advice::wiring::{self, CurrentFrom, Finding, Severity};
-use nightbank::advice::wiring_runs::{RunPurpose, suggested_runs};
+use nightbank::advice::workshop::wiring::{self, CurrentFrom, Finding, Severity};
+use nightbank::advice::workshop::wiring_runs::{RunPurpose, suggested_runs};
 use nightbank::model::{
     Bank, CableRun, ConductorSize, CutOut, Draw, Driving, DrivingCharger, Feed, HookUp, Inverter,
     Load, Setup, SolarArray, SystemVoltage,

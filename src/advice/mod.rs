@@ -1,24 +1,14 @@
 //! Advice: what the numbers mean for the user's own setup, as figures and findings without words.
+//!
+//! [`trial`] plays a setup's trip in full; everything else asks it. [`changes`] are single changes,
+//! what they ask for, and lists and series of them; [`compare`] sets whole setups side by side;
+//! [`on_site`] is about readings and measurements; [`workshop`] about cables, fuses and inverter.
 
-pub mod battery_reasons;
-pub mod candidates;
-pub mod change;
+pub mod changes;
 pub mod compare;
-pub mod cost;
-pub mod differences;
-mod edits;
-pub mod fit;
-pub mod helps;
-pub mod inverter_check;
-pub mod measure;
 pub mod on_site;
 pub mod season;
 pub mod sizing;
-pub mod sizing_result;
 pub mod standards;
 pub mod trial;
-pub mod unknowns;
-pub mod way;
-pub mod ways;
-pub mod wiring;
-pub mod wiring_runs;
+pub mod workshop;

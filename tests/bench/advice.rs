@@ -11,12 +11,12 @@ mod advice_common;
 #[path = "support.rs"]
 mod support;
 
-use nightbank::advice::candidates::candidates;
-use nightbank::advice::helps::{HelpsJob, ROUNDS};
+use nightbank::advice::changes::candidates::candidates;
+use nightbank::advice::changes::improvements::{HelpsJob, ROUNDS};
+use nightbank::advice::changes::ways::{Aim, WaysJob};
 use nightbank::advice::season::YearStripJob;
 use nightbank::advice::sizing::{SizingAim, SizingJob};
 use nightbank::advice::trial::Trial;
-use nightbank::advice::ways::{Aim, WaysJob};
 use nightbank::forecast::{Outlook, SkyAndAir, TripPlan, plan::TripSun};
 use nightbank::model::{Setup, SystemVoltage};
 use std::hint::black_box;

@@ -1,7 +1,7 @@
 //! What setups differ in, in words.
 
-use crate::advice::battery_reasons::BatteryReason;
-use crate::advice::differences::{Field, Value};
+use crate::advice::compare::battery_reasons::BatteryReason;
+use crate::advice::compare::differences::{Field, Value};
 use crate::i18n::Arg;
 use crate::model::catalogue::name_key;
 use crate::model::{BatteryPlace, Controller, InverterSwitching, Mounting};

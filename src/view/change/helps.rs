@@ -2,7 +2,7 @@
 
 use super::words::{cautions_on_tap, change_words, cost_words};
 use super::work::{Stage, Turns, failure, nothing_yet, play_after, to_search};
-use crate::advice::helps::{Gain, Help, HelpsJob};
+use crate::advice::changes::improvements::{Gain, Help, HelpsJob};
 use crate::advice::trial::Outcome;
 use crate::i18n::Arg;
 use crate::model::Setup;

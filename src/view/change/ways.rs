@@ -4,10 +4,10 @@ use super::helps::nights;
 use super::stay::Stay;
 use super::words::{bill_words, cautions, change_words, count};
 use super::work::{Stage, Turns, failure, nothing_yet, play_after, to_search};
-use crate::advice::change::Change;
-use crate::advice::cost::Hazard;
+use crate::advice::changes::Change;
+use crate::advice::changes::cost::Hazard;
+use crate::advice::changes::ways::{Aim, Way, WayKind, WaysJob};
 use crate::advice::trial::Outcome;
-use crate::advice::ways::{Aim, Way, WayKind, WaysJob};
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::icons::Icon;
@@ -178,7 +178,7 @@ fn card(app: AppState, found: &Found, way: &Way) -> AnyView {
     let apply = move || {
         let told = t_args("toast-way", &[("way", Arg::Text(&told))]);
         app.edit_with_undo(told, |setup| {
-            *setup = crate::advice::ways::apply_all(setup, &steps_to_make);
+            *setup = crate::advice::changes::ways::apply_all(setup, &steps_to_make);
             setup.trip.nights = setup.trip.nights.max(wanted);
         });
         crate::view::focus::to("ways-title");

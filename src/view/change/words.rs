@@ -1,7 +1,7 @@
 //! Changes, what they cost and what to beware of, in words.
 
-use crate::advice::change::Change;
-use crate::advice::cost::{Bill, Cost, Hazard};
+use crate::advice::changes::Change;
+use crate::advice::changes::cost::{Bill, Cost, Hazard};
 use crate::i18n::Arg;
 use crate::model::{BatteryPlace, Setup};
 use crate::units::{Degrees, Hours, Kilograms, Money};

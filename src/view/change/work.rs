@@ -1,11 +1,11 @@
 //! Long work in short slices, between which the page takes input.
 
+use crate::advice::changes::improvements::HelpsJob;
+use crate::advice::changes::ways::WaysJob;
 use crate::advice::compare::CompareJob;
-use crate::advice::helps::HelpsJob;
+use crate::advice::on_site::unknowns::UnknownsJob;
 use crate::advice::season::YearStripJob;
 use crate::advice::sizing::SizingJob;
-use crate::advice::unknowns::UnknownsJob;
-use crate::advice::ways::WaysJob;
 use crate::forecast::SkyAndAir;
 use crate::forecast::weather::WeatherError;
 use crate::model::Setup;

@@ -1,7 +1,7 @@
 //! Inverter check: what may run together, the moment of starting, and the current at the battery.
 
 use super::wiring;
-use crate::advice::inverter_check::{
+use crate::advice::workshop::inverter_check::{
     self, Clash, Finding, Forbidden, InverterVerdict, OnInverter, clash, demand,
 };
 use crate::i18n::Arg;

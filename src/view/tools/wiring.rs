@@ -4,7 +4,7 @@
 mod run;
 mod verdict;
 
-use crate::advice::wiring_runs::{RunPurpose, SuggestedRun, suggested_runs};
+use crate::advice::workshop::wiring_runs::{RunPurpose, SuggestedRun, suggested_runs};
 use crate::i18n::Arg;
 use crate::model::limits::{AIR_C, MAX_CABLES, Range};
 use crate::model::{CableRun, Setup};

@@ -2,7 +2,7 @@
 
 use super::readings::{Readings, SUN_FRAC};
 use super::{Method, to_result};
-use crate::advice::measure::{ChargeStage, Instrument};
+use crate::advice::on_site::measure::{ChargeStage, Instrument};
 use crate::i18n::Arg;
 use crate::model::limits::{AIR_C, DRAW_A, DRAW_W, ENERGY_WH_A_DAY, Range, USED_AH};
 use crate::units::{AmpHours, Amps, Celsius, Volts, WattHours, Watts};

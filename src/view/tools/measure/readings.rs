@@ -1,7 +1,7 @@
 //! What was read, and what the bench makes of it.
 
 use super::Method;
-use crate::advice::measure::{
+use crate::advice::on_site::measure::{
     Accuracy, ChargeStage, ControllerReading, Field, FridgeRuns, Instrument, MeasureError,
     Measured, MonitorReading, Running, battery_monitor, behind_inverter, could_deliver,
     energy_over_time, fridge_runs, series_current, series_power, solar_controller,

@@ -1,7 +1,7 @@
 //! What was measured, how sure it is, and the load that takes it over.
 
 use super::{Bench, Method};
-use crate::advice::measure::{Field, Found, MeasureError, MeasureWarning, Measured};
+use crate::advice::on_site::measure::{Field, Found, MeasureError, MeasureWarning, Measured};
 use crate::i18n::Arg;
 use crate::model::limits::MAX_LOADS;
 use crate::model::{Draw, Feed, Load, Setup};

@@ -2,8 +2,8 @@
 //! beside the answer.
 
 use super::Bench;
+use crate::advice::on_site::unknowns::{Unknown, UnknownsJob};
 use crate::advice::trial::Outcome;
-use crate::advice::unknowns::{Unknown, UnknownsJob};
 use crate::forecast::Odds;
 use crate::i18n::Arg;
 use crate::model::Setup;

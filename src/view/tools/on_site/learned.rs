@@ -1,7 +1,7 @@
 //! What explains the readings, offered to be taken over.
 
 use super::form::moment;
-use crate::advice::fit::{Factor, Fit, Wanted, fit};
+use crate::advice::on_site::fit::{Factor, Fit, Wanted, fit};
 use crate::i18n::Arg;
 use crate::model::{Correction, Setup};
 use crate::view::change::work::Turns;

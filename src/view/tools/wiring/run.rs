@@ -2,7 +2,7 @@
 
 use super::super::wiring::Kept;
 use super::verdict::{self, SIZES, size_words};
-use crate::advice::wiring::check;
+use crate::advice::workshop::wiring::check;
 use crate::i18n::Arg;
 use crate::model::limits::{CABLE_M, CONDUCTOR_C, DRAW_A, FUSE_A};
 use crate::model::{CableRun, ConductorSize, Feed};

@@ -1,6 +1,6 @@
 //! What the check of a run says, in words and figures.
 
-use crate::advice::wiring::{CableSizes, CurrentFrom, Finding, RunVerdict, Severity};
+use crate::advice::workshop::wiring::{CableSizes, CurrentFrom, Finding, RunVerdict, Severity};
 use crate::i18n::Arg;
 use crate::model::{CableRun, ConductorSize, Setup};
 use crate::physics::cable::{self, GAUGES, IEC_60228_CLASS_5};

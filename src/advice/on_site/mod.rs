@@ -10,6 +10,10 @@
 //! reading to the next it is right to about a point (common practice, no source). The fit takes
 //! the shared part as an offset and weighs each reading by the rest, [`ReadPoint::sd_frac`].
 
+pub mod fit;
+pub mod measure;
+pub mod unknowns;
+
 use crate::forecast::{Course, TripPlan};
 use crate::model::{Reading, ReadingKind, Setup};
 use crate::physics::battery::open_circuit::soc_from_voltage;

@@ -12,7 +12,7 @@
 //! lower. The part of one load in the uncertainty is `(e E)^2 / D^2`; the largest is the one to
 //! measure first.
 
-use super::trial::{Outcome, SUN_UNITS, Trial};
+use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::SkyAndAir;
 use crate::forecast::demand::{LoadDay, at_battery};
 use crate::forecast::plan::TripSun;

@@ -10,15 +10,18 @@
 //! the usual depth of the chemistry; so the cost is a band. It holds where the cycles are used up
 //! before the years are; batteries used two weeks a year age by the calendar.
 
-use super::battery_reasons::battery_reasons;
-use super::cost::{battery_price, hardware};
-use super::differences::{Difference, differences};
-use super::trial::{Outcome, SUN_UNITS, Trial};
+pub mod battery_reasons;
+pub mod differences;
+
+use crate::advice::changes::cost::{battery_price, hardware};
+use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{SkyAndAir, TripPlan};
 use crate::model::{Chemistry, Setup};
 use crate::physics::battery::chemistry::cell_data;
 use crate::units::{AmpHours, Celsius, Kilograms, Money, Volts, WattHours};
+use battery_reasons::battery_reasons;
+use differences::{Difference, differences};
 
 /// Most setups side by side.
 pub const MOST_SETUPS: usize = 4;

@@ -2,14 +2,19 @@
 //! words; a change makes a new setup and leaves the old one as it was, so it is undone by going
 //! back to that.
 
-use super::edits;
-use super::edits::{midday, on_array, on_load, within};
+pub mod candidates;
+pub mod cost;
+mod edits;
+pub mod improvements;
+pub mod ways;
+
 use crate::model::limits;
 use crate::model::{
     BatteryPlace, Controller, DrivingCharger, EveryNth, Feed, InverterSwitching, Setup, Shade,
     Usage,
 };
 use crate::units::{AmpHours, Amps, Degrees, Watts};
+use edits::{midday, on_array, on_load, within};
 
 /// Duty of a fridge set about 2 K warmer, over its duty before (common practice, no source: about
 /// five hundredths a kelvin).

@@ -4,10 +4,10 @@
 //! keeps people safe; driving or hook-up where no charger is fitted; a wet battery moved indoors;
 //! anything that would change nothing.
 
-use super::change::Change;
+use super::Change;
 use super::cost::is_medical;
 use super::edits::noon_facing;
-use super::trial::Outcome;
+use crate::advice::trial::Outcome;
 use crate::forecast::demand::energy_per_day;
 use crate::model::catalogue::{Caution, appliance};
 use crate::model::{

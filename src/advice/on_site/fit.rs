@@ -24,7 +24,7 @@
 //! (0.4 and 0.35: common practice, no source.) A battery that has lost capacity looks like more
 //! consumption here; enter its age if it is known.
 
-use super::on_site::{ReadPoint, points, soc_at};
+use super::{ReadPoint, points, soc_at};
 use crate::forecast::plan::TripSun;
 use crate::forecast::{Course, TripPlan};
 use crate::model::limits::{SUN_FACTOR, USE_FACTOR};

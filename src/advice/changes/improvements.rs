@@ -8,9 +8,9 @@
 //! time gained until the battery gets low in average weather, then by the lowest state of charge.
 
 use super::candidates::candidates;
-use super::change::{Change, Family};
 use super::cost::{Cost, Hazard};
-use super::trial::{Outcome, SUN_UNITS, Trial};
+use super::{Change, Family};
+use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::SkyAndAir;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;

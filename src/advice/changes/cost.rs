@@ -1,6 +1,6 @@
 //! What a change asks for, and what to beware of with it. Prices and weights are the user's own.
 
-use super::change::Change;
+use super::Change;
 use crate::model::catalogue::{Caution, appliance};
 use crate::model::{Chemistry, DrivingCharger, Group, Load, Setup};
 use crate::units::{Hours, Kilograms, Money};
