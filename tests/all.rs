@@ -5,6 +5,7 @@
 mod advice_common;
 mod common;
 mod debilt;
+mod reference;
 mod text_common;
 mod trip_common;
 

@@ -1,14 +1,14 @@
 //! Rules of thumb for sizing beside the hourly answer, for the same load: what has to agree does,
 //! and by how much the rest differs is stated with its reason. Steps of the rules are from memory
-//! (`advice::standards`); nothing here is quoted as the words of a standard. Loads, batteries and
+//! (`reference::standards`); nothing here is quoted as the words of a standard. Loads, batteries and
 //! skies are invented.
 
 use crate::advice_common;
 
+use crate::reference::standards::{self, Ieee1013, PeakSunHours, SandiaWorksheet};
 use advice_common::load;
 use nightbank::advice::season::in_month;
 use nightbank::advice::sizing::{SizingAim, SizingJob};
-use nightbank::advice::standards::{self, Ieee1013, PeakSunHours, SandiaWorksheet};
 use nightbank::forecast::climate::climate_of;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{OddsRun, Outlook, SkyAndAir, TripPlan};

@@ -1,7 +1,7 @@
 //! Published sizing methods for stand-alone systems. Steps are from memory; the numbers are worked
 //! by hand from them unless said otherwise.
 
-use nightbank::advice::standards::{self, Ieee1013, SandiaWorksheet};
+use crate::reference::standards::{self, Ieee1013, SandiaWorksheet};
 use nightbank::units::{AmpHours, Celsius, Hours, Volts, WattHours, Watts};
 
 fn close(got: f64, expected: f64, tolerance: f64) {

@@ -9,6 +9,5 @@ pub mod compare;
 pub mod on_site;
 pub mod season;
 pub mod sizing;
-pub mod standards;
 pub mod trial;
 pub mod workshop;

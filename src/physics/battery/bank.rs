@@ -8,6 +8,13 @@
 //! V = (E(q1) - E(q0)) / (q1 - q0)                      mean rested voltage over the step
 //! ```
 //!
+//! In bulk the charger's current goes in and the voltage rises. Once the charge voltage is reached the
+//! battery sets the current, which falls as it fills: `I_acc = min(Q_rem / tau, I_bulk)`. Below its taper
+//! the voltage sits between rest and the charge voltage in proportion to the share of `I_acc` that is
+//! used, a linear polarisation `R_p = (V_abs - V) / I_acc`. Full, it takes nothing; the charger floats and
+//! carries the loads. The taper is a usual simplification, from memory; that the last fifth of a
+//! lead-acid battery takes 4 to 6 h sets its time constant ([`super::chemistry`]).
+//!
 //! `V` is found by iteration, so the energy of a step closes: what went in is what is stored and
 //! what was lost, to 1e-9. Charge stranded by a fast draw pulls the voltage down, and with it
 //! whatever has a low-voltage cut-out; it is not lost, so it does not end the trip by itself. Cold
@@ -23,6 +30,7 @@
 //! | `R`, `R_p` | resistance, polarisation resistance | Ohm |
 //! | `R_c` | cables to the distribution, both ways | Ohm |
 //! | `eta` | charge efficiency | - |
+//! | `Q_rem`, `tau` | charge missing to full, time constant of the taper | Ah, h |
 //! | `g(T)` | share of capacity within reach | - |
 
 use super::chemistry::{CellData, cell_data};

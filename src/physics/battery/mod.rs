@@ -1,6 +1,5 @@
-//! The battery: voltage, losses, acceptance, rate, cold and storage.
+//! The battery: voltage, losses, charging, rate, cold and storage.
 
-pub mod acceptance;
 pub mod bank;
 pub mod chemistry;
 pub mod flow;

@@ -1,11 +1,8 @@
-//! Capacity against rate: Peukert's rule in its 20 h form, and the kinetic two-well model.
+//! Capacity against rate: the kinetic two-well model.
 //!
-//! Peukert, general form: `t = H (C_H / (I H))^k`, charge `Q = I t`, for one constant current at
-//! one temperature. It must not be used with the capacity at 1 A, nor below the rated current
-//! (it would promise 149 Ah from a 100 Ah battery at 1 A), nor for loads that come and go, whose
-//! lost charge returns at rest. Here it only answers "how long at this current", capped.
-//!
-//! The simulation uses the kinetic battery model of Manwell & McGowan (1993), which handles rest:
+//! Peukert's rule holds for one constant current and not for loads that come and go, whose lost charge
+//! returns at rest. The simulation uses the kinetic battery model of Manwell & McGowan (1993), which
+//! handles rest:
 //! a share `c` of the charge is available at once, the rest seeps over at the rate `k`.
 //! With the total charge `y = y1 + y2` and the height difference `d = y2/(1-c) - y1/c`,
 //!
@@ -21,32 +18,10 @@
 //! | symbol | meaning | unit |
 //! |---|---|---|
 //! | `I` | discharge current | A |
-//! | `C_H`, `H` | rated capacity and the hours it is rated at | Ah, h |
-//! | `k` (Peukert) | exponent, 1.0 to 1.4 | - |
-//! | `c`, `k` (kinetic) | available share, rate constant | -, 1/h |
+//! | `c`, `k` | available share, rate constant | -, 1/h |
 //! | `q` | charge in both wells when full | Ah |
 
 use crate::units::{AmpHours, Amps, Hours};
-
-/// Slow discharges give at most this multiple of the 20 h capacity.
-pub const SLOW_LIMIT: f64 = 1.12;
-
-/// Time a full battery bears a constant current, Peukert's general form, capped at
-/// [`SLOW_LIMIT`] of the rated capacity.
-#[must_use]
-pub fn peukert_time(rated: AmpHours, rated_time: Hours, exponent: f64, current: Amps) -> Hours {
-    if current.0 <= 0.0 {
-        return Hours(f64::INFINITY);
-    }
-    let plain = rated_time.0 * (rated.0 / (current.0 * rated_time.0)).powf(exponent);
-    Hours(plain.min(SLOW_LIMIT * rated.0 / current.0))
-}
-
-/// Peukert's exponent from two ratings (current, hours).
-#[must_use]
-pub fn peukert_exponent(slow: (Amps, Hours), fast: (Amps, Hours)) -> f64 {
-    (slow.1 / fast.1).ln() / (fast.0 / slow.0).ln()
-}
 
 /// Charge a constant current can draw in the time `t`, kinetic model with `q` in both wells.
 #[must_use]

@@ -15,7 +15,7 @@
 //! |---|---|---|
 //! | `I` | current of the charger that is left for the battery | A |
 //! | `Q_rem` | charge missing to full | Ah |
-//! | `tau` | time constant of the taper ([`super::acceptance`]) | h |
+//! | `tau` | time constant of the taper ([`super::bank`]) | h |
 //! | `e` | end of charge, share of capacity an hour ([`super::CellData::end_of_charge_c`]) | 1/h |
 
 use super::bank::BankPhysics;

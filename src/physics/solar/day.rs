@@ -29,20 +29,22 @@ pub const CLEAREST_DAY: f64 = 1.11;
 const MIN_COS_ZENITH_RATIO: f64 = 0.01745;
 
 /// One quarter of an hour with the sun up.
-#[derive(Clone, Copy, Debug)]
-struct Sample {
-    hour: usize,
-    sun: SunDirection,
-    /// Hour angle [deg], 0 at solar noon.
-    hour_angle_deg: f64,
-    /// Clear-sky irradiance on level ground [W/m2].
-    clear: f64,
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SunSample {
+    /// Hour of the clock, 0 to 23.
+    pub hour: usize,
+    /// Where the sun stands; above the horizon.
+    pub sun: SunDirection,
+    /// Hour angle, 0 at solar noon, negative before.
+    pub hour_angle: Degrees,
+    /// Clear-sky irradiance on level ground.
+    pub clear_sky: WattsPerSquareMetre,
 }
 
 /// The sun over one calendar day of the camp clock.
 #[derive(Clone, Debug)]
 pub struct DaySun {
-    samples: Vec<Sample>,
+    samples: Vec<SunSample>,
     extraterrestrial_normal: WattsPerSquareMetre,
     above_air: WattHoursPerSquareMetre,
     clear: WattHoursPerSquareMetre,
@@ -70,26 +72,31 @@ impl DaySun {
         let offset = f64::from(utc_offset_min);
         let noon = Sun::at(JulianDate::from_local(date, 720.0, offset));
         let extraterrestrial_normal = noon.extraterrestrial_normal();
-        let mut samples = Vec::with_capacity(24 * SAMPLES_PER_HOUR);
-        let mut sum_up = 0.0;
-        let mut sum_clear = 0.0;
-        for index in 0..24 * SAMPLES_PER_HOUR {
-            let minutes = (index as f64 + 0.5) * step_h * 60.0;
-            let seen = Sun::at(JulianDate::from_local(date, minutes, offset));
-            let sun = seen.seen_from(latitude, longitude);
-            if sun.up <= 0.0 {
-                continue;
-            }
-            let clear = clear_sky(sun.up).0 * gain;
-            sum_up += sun.up;
-            sum_clear += clear;
-            samples.push(Sample {
-                hour: index / SAMPLES_PER_HOUR,
-                sun,
-                hour_angle_deg: seen.hour_angle(longitude).0,
-                clear,
-            });
-        }
+        let samples = (0..24 * SAMPLES_PER_HOUR)
+            .filter_map(|index| {
+                let minutes = (index as f64 + 0.5) * step_h * 60.0;
+                let seen = Sun::at(JulianDate::from_local(date, minutes, offset));
+                let sun = seen.seen_from(latitude, longitude);
+                (sun.up > 0.0).then(|| SunSample {
+                    hour: index / SAMPLES_PER_HOUR,
+                    sun,
+                    hour_angle: seen.hour_angle(longitude),
+                    clear_sky: clear_sky(sun.up) * gain,
+                })
+            })
+            .collect();
+        Self::from_samples(samples, extraterrestrial_normal)
+    }
+
+    /// A day put together from quarter-hours; those with the sun down are left out.
+    #[must_use]
+    pub fn from_samples(
+        samples: Vec<SunSample>,
+        extraterrestrial_normal: WattsPerSquareMetre,
+    ) -> Self {
+        let step_h = 1.0 / SAMPLES_PER_HOUR as f64;
+        let sum_up: f64 = samples.iter().map(|sample| sample.sun.up).sum();
+        let sum_clear: f64 = samples.iter().map(|sample| sample.clear_sky.0).sum();
         Self {
             samples,
             extraterrestrial_normal,
@@ -123,33 +130,10 @@ impl DaySun {
         CLEAREST_DAY * self.clear_sky_k_frac()
     }
 
-    /// Daily clearness of an irradiation on level ground, held between 0 and the clearest day.
-    #[must_use]
-    pub fn k_frac_of(&self, global: WattHoursPerSquareMetre) -> f64 {
-        if self.above_air.0 > 0.0 && global.0 > 0.0 {
-            (global / self.above_air).min(self.k_frac_max())
-        } else {
-            0.0
-        }
-    }
-
     /// Irradiation of level ground at a clearness, after the limit of the clearest day.
     #[must_use]
     pub fn global(&self, k_frac: f64) -> WattHoursPerSquareMetre {
         self.clear * self.brightness(k_frac)
-    }
-
-    /// Irradiance on level ground hour by hour, mean of each clock hour.
-    #[must_use]
-    pub fn global_by_hour(&self, k_frac: f64) -> [WattsPerSquareMetre; 24] {
-        let brightness = self.brightness(k_frac) / SAMPLES_PER_HOUR as f64;
-        let mut hours = [WattsPerSquareMetre(0.0); 24];
-        for sample in &self.samples {
-            if let Some(hour) = hours.get_mut(sample.hour) {
-                *hour += WattsPerSquareMetre(sample.clear * brightness);
-            }
-        }
-        hours
     }
 
     /// Factor on the clear sky that brings the day to k; 0 for a k that is not a number.
@@ -167,7 +151,7 @@ impl DaySun {
         self.samples
             .iter()
             .map(|sample| {
-                let ghi = WattsPerSquareMetre(sample.clear * brightness);
+                let ghi = sample.clear_sky * brightness;
                 let sky = Sky::split(ghi, sample.sun.up, self.extraterrestrial_normal);
                 let around = anisotropy(sky.direct_normal, self.extraterrestrial_normal);
                 let dhi = sky.diffuse_horizontal.0;
@@ -240,7 +224,7 @@ impl ArrayDay {
                 ground: plane.ground_view() * reflectance,
             };
             let after_shade = Shares {
-                sunward: on_plane.sunward * open_beam(array.shade, sample.hour_angle_deg),
+                sunward: on_plane.sunward * open_beam(array.shade, sample.hour_angle),
                 sky: on_plane.sky * open_sky,
                 ground: on_plane.ground * open_sky,
             };
@@ -289,10 +273,10 @@ impl ArrayDay {
 }
 
 /// Share of the beam left by shade: before 10 h, 10 to 14 h, after 14 h of solar time.
-fn open_beam(shade: Shade, hour_angle_deg: f64) -> f64 {
-    1.0 - share(if hour_angle_deg < -30.0 {
+fn open_beam(shade: Shade, hour_angle: Degrees) -> f64 {
+    1.0 - share(if hour_angle.0 < -30.0 {
         shade.morning_frac
-    } else if hour_angle_deg <= 30.0 {
+    } else if hour_angle.0 <= 30.0 {
         shade.midday_frac
     } else {
         shade.afternoon_frac

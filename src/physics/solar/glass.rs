@@ -10,19 +10,12 @@
 //! Source: N. Martin, J. M. Ruiz, Solar Energy Materials and Solar Cells 70, 2001, 25-38, and
 //! Progress in Photovoltaics 13, 2005, 75-84 (with the corrigendum of 2013), a = 0.16 for air and
 //! glass with usual dust.
-//!
-//! The Fresnel modifier of a single glass cover (refractive index 1.526, extinction 4 per metre,
-//! 2 mm; De Soto et al., Solar Energy 80, 2006) is here as a check of the other.
 
 use crate::units::Degrees;
 use std::f64::consts::PI;
 
 /// Angular loss coefficient of a glazed panel with usual dust.
 const ANGULAR_LOSS: f64 = 0.16;
-/// Refractive index of glass.
-const INDEX: f64 = 1.526;
-/// Extinction in the glass times its thickness: 4 /m x 2 mm.
-const OPTICAL_DEPTH: f64 = 4.0 * 0.002;
 
 /// Share of the beam that enters, 0 to 1; 0 when the sun is behind the panel.
 #[must_use]
@@ -33,27 +26,6 @@ pub fn beam_modifier(cos_incidence: f64) -> f64 {
     } else {
         0.0
     }
-}
-
-/// Share of the beam that enters a single glass cover by Fresnel's law, relative to straight on.
-#[must_use]
-pub fn fresnel_modifier(cos_incidence: f64) -> f64 {
-    if cos_incidence > 0.0 {
-        transmittance(cos_incidence.min(1.0)) / transmittance(1.0)
-    } else {
-        0.0
-    }
-}
-
-/// Transmittance of one cover: absorption by path length, both polarisations at the face.
-fn transmittance(cos_in: f64) -> f64 {
-    let sin_in = (1.0 - cos_in * cos_in).max(0.0).sqrt();
-    let sin_out = sin_in / INDEX;
-    let cos_out = (1.0 - sin_out * sin_out).max(0.0).sqrt();
-    let across = (cos_in - INDEX * cos_out) / (cos_in + INDEX * cos_out);
-    let along = (INDEX * cos_in - cos_out) / (INDEX * cos_in + cos_out);
-    let passed = 1.0 - 0.5 * (across * across + along * along);
-    (-OPTICAL_DEPTH / cos_out).exp() * passed
 }
 
 /// Shares of diffuse light that enter a panel of one tilt.

@@ -3,7 +3,6 @@
 //! ```text
 //! clear sky   GHI = 1098 cos z exp(-0.059 / cos z)            B. Haurwitz, J. Meteorology 2, 1945
 //!             x (0.75 + 2e-5 h) / 0.75   higher ground, h [m]   FAO-56 eq. 37
-//! air mass    AM  = 1 / (cos z + 0.50572 (96.07995 - z)^-1.6364)   F. Kasten, A. T. Young 1989
 //! split       kt  = GHI / (G0n cos z)                         D. G. Erbs et al., Solar Energy 28, 1982
 //!             DHI/GHI = 1 - 0.09 kt                           kt <= 0.22
 //!                     = 0.9511 - 0.1604 kt + 4.388 kt^2
@@ -15,10 +14,10 @@
 //!             circum  = DHI A cos i / cos z                   light around the sun's disc
 //!             sky     = DHI (1 - A) (1 + cos b) / 2           b: tilt
 //!             ground  = GHI rho (1 - cos b) / 2               rho: ground reflectance
-//! isotropic   sky = DHI (1 + cos b) / 2, no circumsolar part  B. Y. H. Liu, R. C. Jordan 1963
 //! ```
 //! All irradiances in W/m2. Limits near the horizon are those of pvlib: kt is formed with
 //! cos z >= 0.065, there is no beam beyond z = 87 degrees, cos z >= 0.01745 in cos i / cos z.
+//! The sum over a plane is taken in [`super::day`].
 
 use super::sun::SunDirection;
 use crate::units::{Degrees, Metres, WattsPerSquareMetre};
@@ -27,8 +26,6 @@ use crate::units::{Degrees, Metres, WattsPerSquareMetre};
 const MIN_COS_ZENITH_KT: f64 = 0.065;
 /// cos 87 degrees: below this the split leaves no beam.
 const COS_MAX_ZENITH: f64 = 0.052_335_956_242_943_835;
-/// cos 89 degrees: floor of the cosine in the ratio cos i / cos z.
-const MIN_COS_ZENITH_RATIO: f64 = 0.01745;
 
 /// Reflectance of usual ground: grass, soil, gravel (common practice).
 pub const GROUND_REFLECTANCE: f64 = 0.2;
@@ -51,15 +48,6 @@ pub fn clear_sky(cos_zenith: f64) -> WattsPerSquareMetre {
 pub fn altitude_gain(height: Metres) -> f64 {
     let metres = if height.0.is_nan() { 0.0 } else { height.0 };
     (0.75 + 2.0e-5 * metres.clamp(-450.0, 6000.0)) / 0.75
-}
-
-/// Relative air mass, 1 with the sun overhead, 38 at the horizon; `None` below the horizon.
-#[must_use]
-pub fn relative_air_mass(apparent_zenith: Degrees) -> Option<f64> {
-    let z = apparent_zenith.0;
-    (0.0..=90.0)
-        .contains(&z)
-        .then(|| 1.0 / (z.to_radians().cos() + 0.50572 * (96.07995 - z).powf(-1.6364)))
 }
 
 /// Share of diffuse light in the global at an hourly clearness index, 0.165 to 1 (Erbs).
@@ -150,60 +138,6 @@ impl Plane {
     #[must_use]
     pub fn ground_view(self) -> f64 {
         0.5 * (1.0 - self.up)
-    }
-}
-
-/// How the light around the sun's disc is treated.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum SkyModel {
-    /// The whole sky equally bright (Liu and Jordan).
-    Isotropic,
-    /// Brighter around the sun (Hay and Davies).
-    HayDavies,
-}
-
-/// Light on a plane, by where it comes from.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct PlaneLight {
-    /// From the sun's disc.
-    pub beam: WattsPerSquareMetre,
-    /// From around the sun; comes and goes with the beam when something shades the panel.
-    pub circumsolar: WattsPerSquareMetre,
-    /// From the rest of the sky.
-    pub sky: WattsPerSquareMetre,
-    /// Reflected by the ground.
-    pub ground: WattsPerSquareMetre,
-}
-
-impl PlaneLight {
-    /// Light on `plane` with the sun at `sun`. `ground_reflectance` 0 to 1.
-    #[must_use]
-    pub fn on(
-        plane: Plane,
-        sun: SunDirection,
-        sky: Sky,
-        extraterrestrial_normal: WattsPerSquareMetre,
-        ground_reflectance: f64,
-        model: SkyModel,
-    ) -> Self {
-        let facing = plane.cos_incidence(sun).max(0.0);
-        let dhi = sky.diffuse_horizontal;
-        let around_sun = match model {
-            SkyModel::Isotropic => 0.0,
-            SkyModel::HayDavies => anisotropy(sky.direct_normal, extraterrestrial_normal),
-        };
-        Self {
-            beam: sky.direct_normal * facing,
-            circumsolar: dhi * (around_sun * facing / sun.up.max(MIN_COS_ZENITH_RATIO)),
-            sky: dhi * ((1.0 - around_sun) * plane.sky_view()),
-            ground: sky.global_horizontal * (ground_reflectance * plane.ground_view()),
-        }
-    }
-
-    /// All of it.
-    #[must_use]
-    pub fn total(self) -> WattsPerSquareMetre {
-        self.beam + self.circumsolar + self.sky + self.ground
     }
 }
 

@@ -22,7 +22,7 @@ pub mod sun;
 pub mod sun_times;
 pub mod yield_table;
 
-pub use day::{ArrayDay, ArrayLight, DaySun};
+pub use day::{ArrayDay, ArrayLight, DaySun, SunSample};
 pub use losses::LossFlow;
 pub use panel::{HourYield, Panel};
 pub use sun::{JulianDate, Sun, SunDirection};

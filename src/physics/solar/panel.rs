@@ -5,9 +5,6 @@
 //!                open rack, polymer back    a -3.56  b -0.0750  dT 3 K
 //!                small gap, close mount     a -2.98  b -0.0471  dT 1 K
 //!                glued, insulated back      a -2.81  b -0.0455  dT 0 K
-//!           Tc = Ta + G / (25 + 6.84 v)                D. Faiman, Prog. Photovolt. 16, 2008
-//!           Tc = Ta + (NOCT - 20) G / 800              nominal operating cell temperature; add
-//!                                                      18 K to NOCT for no gap
 //! power     P  = Wp G/1000 e(G) (1 + gamma (Tc - 25))
 //! low light e(G) = 1 + l ln(G/1000) / ln 5             l lost at 200 W/m2: 4 % (common practice:
 //!                                                      data sheets state 2 to 5 %) or as stated
@@ -39,18 +36,7 @@ pub const LOW_LIGHT_IRRADIANCE: WattsPerSquareMetre = WattsPerSquareMetre(200.0)
 /// Rise of current per kelvin of cell temperature [1/K] (common practice, silicon).
 const CURRENT_COEFF_PER_K: f64 = 0.0005;
 
-/// Cell temperature by how the panel is fixed. Wind at 10 m height, m/s.
-#[must_use]
-pub fn cell_temperature(
-    mounting: Mounting,
-    light: WattsPerSquareMetre,
-    air: Celsius,
-    wind_m_s: f64,
-) -> Celsius {
-    Celsius(air.0 + light.0 * heating_k_per_irradiance(mounting, wind_m_s))
-}
-
-/// Kelvin above the air per W/m2.
+/// Kelvin of the cell above the air per W/m2, by how the panel is fixed. Wind at 10 m height, m/s.
 fn heating_k_per_irradiance(mounting: Mounting, wind_m_s: f64) -> f64 {
     let (a, b, back_to_cell_k) = match mounting {
         Mounting::OpenRack => (-3.56, -0.0750, 3.0),
@@ -59,18 +45,6 @@ fn heating_k_per_irradiance(mounting: Mounting, wind_m_s: f64) -> f64 {
     };
     let wind: f64 = wind_m_s.max(0.0);
     (a + b * wind).exp() + back_to_cell_k / STC_IRRADIANCE.0
-}
-
-/// Cell temperature of a free-standing panel after Faiman. Wind in m/s.
-#[must_use]
-pub fn cell_temperature_faiman(light: WattsPerSquareMetre, air: Celsius, wind_m_s: f64) -> Celsius {
-    Celsius(air.0 + light.0 / (25.0 + 6.84 * wind_m_s.max(0.0)))
-}
-
-/// Cell temperature from the nominal operating cell temperature on the data sheet.
-#[must_use]
-pub fn cell_temperature_noct(light: WattsPerSquareMetre, air: Celsius, noct: Celsius) -> Celsius {
-    Celsius(air.0 + (noct.0 - 20.0) * light.0 / 800.0)
 }
 
 /// Efficiency in weak light over that at 1000 W/m2: 1 there, less `loss_frac` at 200 W/m2,

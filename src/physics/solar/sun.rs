@@ -23,10 +23,8 @@
 //!
 //! A direction is kept as the vector (east, north, up), so the poles and the zenith need no
 //! special case and the angle to a panel is one dot product.
-//!
-//! Refraction near the horizon is the formula of Reda and Andreas, NREL/TP-560-34302, eq. 42.
 
-use crate::units::{Celsius, Degrees, WattHoursPerSquareMetre, WattsPerSquareMetre};
+use crate::units::{Degrees, WattHoursPerSquareMetre, WattsPerSquareMetre};
 use std::f64::consts::PI;
 use time::Date;
 
@@ -126,8 +124,8 @@ impl Sun {
     /// positive.
     #[must_use]
     pub fn seen_from(self, latitude: Degrees, longitude: Degrees) -> SunDirection {
-        let hour_angle_rad = self.greenwich_hour_angle_rad + longitude.radians();
-        let mut seen = direction(latitude.radians(), self.declination_rad, hour_angle_rad);
+        let hour_angle = Degrees(self.greenwich_hour_angle_rad.to_degrees() + longitude.0);
+        let mut seen = SunDirection::from_hour_angle(latitude, self.declination(), hour_angle);
         seen.up -= PARALLAX_RAD / self.distance_au;
         seen
     }
@@ -136,17 +134,6 @@ impl Sun {
     #[must_use]
     pub fn daily_horizontal(self, latitude: Degrees) -> WattHoursPerSquareMetre {
         daily_horizontal(self.extraterrestrial_normal(), latitude, self.declination())
-    }
-}
-
-fn direction(latitude_rad: f64, declination_rad: f64, hour_angle_rad: f64) -> SunDirection {
-    let (sin_h, cos_h) = hour_angle_rad.sin_cos();
-    let (sin_dec, cos_dec) = declination_rad.sin_cos();
-    let (sin_lat, cos_lat) = latitude_rad.sin_cos();
-    SunDirection {
-        east: -cos_dec * sin_h,
-        north: sin_dec * cos_lat - cos_dec * sin_lat * cos_h,
-        up: sin_dec * sin_lat + cos_dec * cos_lat * cos_h,
     }
 }
 
@@ -198,56 +185,24 @@ pub struct SunDirection {
 }
 
 impl SunDirection {
-    /// The sun at a place and instant.
-    #[must_use]
-    pub fn at(instant: JulianDate, latitude: Degrees, longitude: Degrees) -> Self {
-        Sun::at(instant).seen_from(latitude, longitude)
-    }
-
-    /// A direction from its angles: azimuth clockwise from north.
-    #[must_use]
-    pub fn from_angles(elevation: Degrees, azimuth: Degrees) -> Self {
-        let (sin_el, cos_el) = elevation.radians().sin_cos();
-        let (sin_az, cos_az) = azimuth.radians().sin_cos();
-        Self { east: cos_el * sin_az, north: cos_el * cos_az, up: sin_el }
-    }
-
     /// The sun at a declination and hour angle (0 at solar noon, west positive), seen from a
     /// latitude.
     #[must_use]
     pub fn from_hour_angle(latitude: Degrees, declination: Degrees, hour_angle: Degrees) -> Self {
-        direction(latitude.radians(), declination.radians(), hour_angle.radians())
+        let (sin_h, cos_h) = hour_angle.radians().sin_cos();
+        let (sin_dec, cos_dec) = declination.radians().sin_cos();
+        let (sin_lat, cos_lat) = latitude.radians().sin_cos();
+        Self {
+            east: -cos_dec * sin_h,
+            north: sin_dec * cos_lat - cos_dec * sin_lat * cos_h,
+            up: sin_dec * sin_lat + cos_dec * cos_lat * cos_h,
+        }
     }
 
     /// True elevation above the horizon (no refraction), -90 to 90.
     #[must_use]
     pub fn elevation(self) -> Degrees {
         Degrees(self.up.atan2(self.east.hypot(self.north)).to_degrees())
-    }
-
-    /// Angle from the zenith (no refraction), 0 to 180.
-    #[must_use]
-    pub fn zenith(self) -> Degrees {
-        Degrees(90.0 - self.elevation().0)
-    }
-
-    /// Azimuth clockwise from north, 0 to 360.
-    #[must_use]
-    pub fn azimuth(self) -> Degrees {
-        let degrees = self.east.atan2(self.north).to_degrees();
-        Degrees(if degrees < 0.0 { degrees + 360.0 } else { degrees })
-    }
-
-    /// Elevation as the eye sees it through the air: pressure [hPa], air temperature.
-    #[must_use]
-    pub fn apparent_elevation(self, pressure_hpa: f64, air: Celsius) -> Degrees {
-        let true_elevation = self.elevation();
-        if true_elevation.0 < -0.833 {
-            return true_elevation;
-        }
-        let bent = (true_elevation.0 + 10.3 / (true_elevation.0 + 5.11)).to_radians();
-        let lift = pressure_hpa / 1010.0 * 283.0 / (273.0 + air.0) * 1.02 / (60.0 * bent.tan());
-        Degrees(true_elevation.0 + lift)
     }
 }
 

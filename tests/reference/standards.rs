@@ -26,7 +26,7 @@
 //! Neither wire loss, margin nor end of life is in these comparisons: enter the battery's health and
 //! the cable as they are, and the hourly answer has them.
 
-use crate::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
+use nightbank::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
 
 /// Peak sun hours [h]: a day's irradiation over 1000 W/m2.
 pub type PeakSunHours = Hours;

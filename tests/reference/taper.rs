@@ -1,36 +1,16 @@
-//! What a battery takes in: bulk, absorption taper, float.
+//! The analytic taper of a charge without losses, to compare the charge step with.
 //!
-//! In bulk the charger's current goes in and the voltage rises. Once the charge voltage is
-//! reached the battery sets the current, falling as it fills:
-//!
-//! ```text
-//! I_acc = min(Q_rem / tau, I_bulk),   dq/dt = eta(s) I
-//! ```
-//!
-//! With `eta = 1` this is `I(t) = I0 exp(-t/tau)` with `tau = Q_rem/I0`: from 80 % of 100 Ah with
-//! tau = 1 h, one hour returns 12.6 Ah however big the charger. Below its taper the voltage sits
-//! between rest and the charge voltage in proportion to the share of the acceptance that is used,
-//! a linear polarisation `R_p = (V_abs - V(s)) / I_acc`. Full, it takes nothing; the charger
-//! floats and carries the loads. The taper is a usual simplification, from memory; that the last
-//! fifth of a lead-acid battery takes 4 to 6 h sets its time constant ([`super::chemistry`]).
-//!
-//! | symbol | meaning | unit |
-//! |---|---|---|
-//! | `Q_rem` | charge missing to full | Ah |
-//! | `tau` | time constant of the taper | h |
-//! | `eta(s)` | charge efficiency | - |
-//! | `V_abs` | charge voltage | V |
+//! `I(t) = I0 exp(-t/tau)` with `I0 = Q_rem/tau` once the charge voltage is reached: from 80 % of 100 Ah
+//! with tau = 1 h, one hour returns 12.6 Ah however big the charger (a usual simplification, from memory).
 
-use crate::units::{AmpHours, Amps, Hours};
+use nightbank::units::{AmpHours, Amps, Hours};
 
 /// Charge put back in absorption in the time `t`, without losses: `Q_rem (1 - e^{-t/tau})`.
-#[must_use]
 pub fn absorbed(missing: AmpHours, tau: Hours, t: Hours) -> AmpHours {
     missing * (1.0 - (-(t / tau)).exp())
 }
 
 /// Time in absorption until the current has fallen to `end`, starting at `Q_rem / tau`.
-#[must_use]
 pub fn absorption_time(missing: AmpHours, tau: Hours, end: Amps) -> Hours {
     let start = missing / tau;
     if end.0 <= 0.0 {
@@ -41,7 +21,6 @@ pub fn absorption_time(missing: AmpHours, tau: Hours, end: Amps) -> Hours {
 
 /// Time to charge from one state to another with a charger of `current`, bulk and absorption,
 /// without losses. `capacity` full; states as shares of it.
-#[must_use]
 pub fn charge_time(
     capacity: AmpHours,
     tau: Hours,
