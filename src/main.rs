@@ -1,32 +1,32 @@
 //! Starts the page: the app takes the place of the static outline that `index.html` shows until then.
 
-use nightbank::view::Keeper;
 use nightbank::view::recovery;
-use nightbank::view::turns::in_turns;
+use nightbank::view::setups::storage_module::{StorageModule, something_to_read};
+use nightbank::view::tasks::run_as_tasks;
 use wasm_bindgen::JsCast;
 use web_sys::{Document, HtmlElement};
 
 fn main() {
     recovery::install();
-    // In turns: to have the program started is work enough for one.
-    in_turns(vec![Box::new(recovery::prepare), Box::new(start)]);
+    // As tasks: to have the program started is work enough for one.
+    run_as_tasks(vec![Box::new(recovery::prepare), Box::new(start)]);
 }
 
 fn start() {
     let Some(host) = document().and_then(|document| host(&document)) else { return };
-    if nightbank::view::something_to_read() {
+    if something_to_read() {
         // The outline stands until it is here. Without it the page starts all the same and says so.
         wasm_bindgen_futures::spawn_local(async move {
-            mount(host, nightbank::view::parts::keeper().await.ok());
+            mount(host, nightbank::view::parts::fetch_storage_module().await.ok());
         });
     } else {
         mount(host, None);
     }
 }
 
-fn mount(host: HtmlElement, keeper: Option<&'static Keeper>) {
+fn mount(host: HtmlElement, module: Option<&'static StorageModule>) {
     // The app lives as long as the page does.
-    leptos::mount::mount_to(host, move || nightbank::view::app(keeper, shown, ready)).forget();
+    leptos::mount::mount_to(host, move || nightbank::view::app(module, shown, ready)).forget();
 }
 
 /// The outline gives way to the answer.

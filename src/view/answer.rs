@@ -144,7 +144,7 @@ pub fn summary(answer: Answer, course: AnyView) -> AnyView {
     .into_any()
 }
 
-/// Made once: what a reader has opened stays open while the figures follow.
+/// Built once so that open disclosures survive updates; only the figures are reactive.
 fn headline(answer: Answer) -> AnyView {
     let shown = move |words: fn(&AnswerView) -> String| {
         move || answer.with(|answer| answer.as_ref().map(words))

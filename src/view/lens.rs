@@ -38,19 +38,6 @@ impl<T: 'static> Lens<T> {
         Self::new(move |setup| Some(get(setup)), set)
     }
 
-    /// A value beside the setup, for a what-if that is not kept.
-    pub fn aside(signal: RwSignal<T>) -> Self
-    where
-        T: Clone + Send + Sync,
-    {
-        Self::new(
-            move |_| signal.try_get(),
-            move |_, value| {
-                signal.try_set(value);
-            },
-        )
-    }
-
     /// A value of the load with this id.
     pub fn load(id: u32, get: fn(&Load) -> Option<T>, set: fn(&mut Load, T)) -> Self {
         Self::new(

@@ -1,7 +1,8 @@
 //! Setups and sharing, look, language, glossary, about.
 
 use super::lang::t;
-use super::share::{self, Setups};
+use super::setups::Setups;
+use super::share;
 use super::state::Theme;
 use super::tools;
 use super::widgets::{Term, disclosure, radios};
@@ -20,11 +21,11 @@ pub fn view(setups: Setups) -> AnyView {
             app.theme.set(*theme);
         }
     };
-    let langs = Lang::OFFERED.iter().map(|lang| lang.own_name().to_owned()).collect();
+    let langs = Lang::ALL.iter().map(|lang| lang.own_name().to_owned()).collect();
     let lang =
-        Signal::derive(move || Lang::OFFERED.iter().position(|lang| *lang == app.lang_asked.get()));
+        Signal::derive(move || Lang::ALL.iter().position(|lang| *lang == app.lang_asked.get()));
     let choose_lang = move |index: usize| {
-        if let Some(lang) = Lang::OFFERED.get(index) {
+        if let Some(lang) = Lang::ALL.get(index) {
             app.choose_lang(*lang);
         }
     };
@@ -38,7 +39,7 @@ pub fn view(setups: Setups) -> AnyView {
         {tools::links(setups.app)}
         <section class="card">
             {radios(t("look-legend"), looks, look, choose_look)}
-            {(Lang::OFFERED.len() > 1).then(|| radios(t("lang-legend"), langs, lang, choose_lang))}
+            {radios(t("lang-legend"), langs, lang, choose_lang)}
         </section>
         {disclosure(
             t("glossary-title"),

@@ -14,12 +14,15 @@ mod split;
 use super::lang::t;
 use super::offline::Offline;
 use super::outlook::Calculation;
-use super::share::{Keeper, Outcome, Setups};
-use super::turns::{Turn, in_turns};
+use super::setups::Setups;
+use super::setups::storage_module::StorageModule;
+use super::share::Outcome;
+use super::tasks::{Task, run_as_tasks};
 use super::widgets::Sheet;
+use super::working::Working;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-pub use split::keeper;
+pub use split::fetch_storage_module;
 use split::{
     Decide, Edit, Look, More, fetch_decide, fetch_edit, fetch_look, fetch_more, now, split_decide,
     split_edit, split_look, split_more,
@@ -58,6 +61,8 @@ pub struct Parts {
     setups: Setups,
     calculation: Calculation,
     offline: Offline,
+    /// The chunk that saves setups, once it is attached.
+    module: RwSignal<Option<&'static StorageModule>>,
     /// What parts follow lives as long as this.
     owner: StoredValue<Owner>,
     keep: RwSignal<State>,
@@ -68,21 +73,29 @@ pub struct Parts {
 }
 
 impl Parts {
-    /// None is here, except perhaps the one that keeps `setups`, if the start waited for it.
+    /// No chunk is loaded yet, except storage if startup waited for it (`early`). `module` is set when
+    /// the storage chunk is attached.
     #[must_use]
-    pub fn new(setups: Setups, calculation: Calculation, keeper: Option<&'static Keeper>) -> Self {
+    pub fn new(
+        setups: Setups,
+        calculation: Calculation,
+        module: RwSignal<Option<&'static StorageModule>>,
+        early: Option<&'static StorageModule>,
+    ) -> Self {
         let offline = Offline::default();
         let away = || RwSignal::new(State::Away);
         let owner = StoredValue::new(Owner::current().unwrap_or_default());
         let keep = away();
-        if let Some(keeper) = keeper {
-            setups.attach(keeper, offline);
+        if let Some(early) = early {
+            early.steps.iter().for_each(|step| step(setups, offline));
+            module.set(Some(early));
             keep.set(State::Here);
         }
         Self {
             setups,
             calculation,
             offline,
+            module,
             owner,
             keep,
             look: away(),
@@ -109,9 +122,13 @@ impl Parts {
             return;
         }
         state.try_set(State::Coming);
+        let working = Working::begin();
         spawn_local(async move {
+            let _working = working;
             let came = match part {
-                Part::Keep => keeper().await.map(|keeper| self.keep_in_turns(keeper)),
+                Part::Keep => {
+                    fetch_storage_module().await.map(|module| self.attach_as_tasks(module))
+                }
                 Part::Look => fetch_look().await,
                 Part::Edit => fetch_edit().await,
                 Part::Decide => fetch_decide().await,
@@ -122,7 +139,7 @@ impl Parts {
                 self.fetch(Part::Keep);
             }
             match came {
-                Ok(()) if part == Part::Look => self.look_in_turns(),
+                Ok(()) if part == Part::Look => self.look_as_tasks(),
                 Ok(()) if part == Part::Keep => {}
                 Ok(()) => _ = state.try_set(State::Here),
                 Err(_) => _ = state.try_set(State::Failed),
@@ -131,30 +148,30 @@ impl Parts {
     }
 
     /// Chart and what stands below the answer first, then the odds.
-    fn look_in_turns(self) {
+    fn look_as_tasks(self) {
         let owner = self.owner;
         let odds = move || {
             if let Some(owner) = owner.try_get_value() {
                 owner.with(|| now(split_look(Look::Odds(self.calculation))));
             }
         };
-        in_turns(vec![Box::new(move || _ = self.look.try_set(State::Here)), Box::new(odds)]);
+        run_as_tasks(vec![Box::new(move || _ = self.look.try_set(State::Here)), Box::new(odds)]);
     }
 
-    /// What keeps the setups is taken in, and with the last turn it is here.
-    fn keep_in_turns(self, keeper: &'static Keeper) {
-        let Self { setups, offline, owner, keep, .. } = self;
-        let step = |step: fn(Setups, Offline)| -> Turn {
+    /// Attaches the chunk that saves setups, step by step; with the last task it is here.
+    fn attach_as_tasks(self, module: &'static StorageModule) {
+        let Self { setups, offline, owner, keep, module: attached, .. } = self;
+        let step = |step: fn(Setups, Offline)| -> Task {
             Box::new(move || {
                 _ = owner.try_get_value().map(|owner| owner.with(|| step(setups, offline)))
             })
         };
-        let mut turns: Vec<Turn> = keeper.steps.into_iter().map(step).collect();
-        turns.push(Box::new(move || {
-            setups.keeper.try_set(Some(keeper));
+        let mut tasks: Vec<Task> = module.steps.into_iter().map(step).collect();
+        tasks.push(Box::new(move || {
+            attached.try_set(Some(module));
             keep.try_set(State::Here);
         }));
-        in_turns(turns);
+        run_as_tasks(tasks);
     }
 
     /// The state of a part: one that can change setups is here once what keeps them is here too.
@@ -171,8 +188,8 @@ impl Parts {
     /// What the reader has to know of storage and links; that the part with it did not come, if so.
     #[must_use]
     pub fn notices(self) -> AnyView {
-        let inside = move || match self.setups.keeper.get() {
-            Some(keeper) => (keeper.notices)(self.setups, self.offline),
+        let inside = move || match self.module.get() {
+            Some(module) => (module.notices)(self.setups, self.offline),
             None if self.keep.get() == State::Failed => self.failed(Part::Keep),
             None => ().into_any(),
         };
@@ -182,7 +199,7 @@ impl Parts {
     /// The place where messages appear.
     #[must_use]
     pub fn toasts(self) -> AnyView {
-        let inside = move || self.setups.keeper.get().map(|keeper| (keeper.toasts)(self.setups));
+        let inside = move || self.module.get().map(|module| (module.toasts)(self.setups.app));
         view! { {inside} }.into_any()
     }
 

@@ -5,7 +5,7 @@
 //! behind at every save ([`remember`]), words included. It works where storage is blocked too.
 
 use super::lang::t;
-use super::share::address_with;
+use super::page_address::address_with;
 use super::storage::{self, Found};
 use crate::link;
 use crate::model::Setup;

@@ -1,16 +1,19 @@
 //! The frame: name, navigation, the answer in sight, the part being edited, messages.
 
 use super::answer::{self, Answer};
-use super::change::Deciding;
+use super::change::ChangeScreens;
 use super::focus;
 use super::icons::{Icon, icon};
 use super::lang::t;
 use super::outlook;
 use super::outlook::Calculation;
 use super::parts::Parts;
-use super::share::{self, Keeper, Outcome, Setups};
+use super::setups::Setups;
+use super::setups::storage_module::StorageModule;
+use super::share::{self, Outcome};
 use super::state::{AppState, Tab};
-use super::turns::in_turns;
+use super::tasks::run_as_tasks;
+use super::tools::measure::Unknowns;
 use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, sheet};
 use crate::i18n::Lang;
 use crate::model::example::example_setup;
@@ -18,7 +21,7 @@ use leptos::html::Main;
 use leptos::prelude::*;
 use std::time::Duration;
 
-/// What of the page may stand: at the start one after the other, in a turn each.
+/// What of the page may stand: at the start one after the other, in a task each.
 #[derive(Clone, Copy)]
 struct Stages {
     /// The frame, behind what stands there until the answer does.
@@ -31,23 +34,27 @@ struct Stages {
     rest: RwSignal<bool>,
 }
 
-/// The whole page; `keeper` is what keeps the setups, if the start waited for it. `shown` is called
+/// The whole page; `early` is the chunk that saves setups, if the start waited for it. `shown` is called
 /// when the answer takes the place of what stood there until then, `ready` when all of the page stands.
 #[must_use]
 pub fn app(
-    keeper: Option<&'static Keeper>,
+    early: Option<&'static StorageModule>,
     shown: impl FnOnce() + 'static,
     ready: impl FnOnce() + 'static,
 ) -> AnyView {
     let setups = Setups::begin(example_setup);
     provide_context(setups);
     let app = setups.app;
-    let calculation = Calculation::follow(setups);
+    provide_context(app);
+    let module: RwSignal<Option<&'static StorageModule>> = RwSignal::new(None);
+    let climate_of = Signal::derive(move || module.get().map(|module| module.climate));
+    let calculation = Calculation::follow(app, climate_of);
     provide_context(calculation);
-    provide_context(Deciding::default());
+    provide_context(ChangeScreens::default());
+    provide_context(Unknowns::default());
     let answer = outlook::answer(app, calculation);
     provide_context(Outcome { app, calculation });
-    let parts = Parts::new(setups, calculation, keeper);
+    let parts = Parts::new(setups, calculation, module, early);
     focus::keep();
     let starting = AppState::starting_lang();
     if starting != Lang::En {
@@ -55,20 +62,20 @@ pub fn app(
     }
     let [frame, answered, part, rest] = [(); 4].map(|()| RwSignal::new(false));
     let stages = Stages { frame, answer: answered, part, rest };
-    let mut turns = calculation.first_turns();
-    turns.push(Box::new(move || _ = answer.try_with_untracked(|_| ())));
-    turns.push(Box::new(move || _ = stages.frame.try_set(true)));
-    turns.push(Box::new(move || {
+    let mut tasks = calculation.first_tasks();
+    tasks.push(Box::new(move || _ = answer.try_with_untracked(|_| ())));
+    tasks.push(Box::new(move || _ = stages.frame.try_set(true)));
+    tasks.push(Box::new(move || {
         stages.answer.try_set(true);
         shown();
     }));
-    turns.push(Box::new(move || _ = stages.part.try_set(true)));
-    turns.push(Box::new(move || {
+    tasks.push(Box::new(move || _ = stages.part.try_set(true)));
+    tasks.push(Box::new(move || {
         stages.rest.try_set(true);
         ready();
         fetch_the_rest(parts);
     }));
-    in_turns(turns);
+    run_as_tasks(tasks);
     let whole = move || {
         app.lang.track();
         stages.frame.get().then(|| page(setups, answer, parts, stages))
@@ -126,7 +133,7 @@ fn page(setups: Setups, answer: Answer, parts: Parts, stages: Stages) -> AnyView
                             {sheet(starting, t("start-title"), move || parts.start(starting))}
                             {answer::spoken(answer)}
                             {parts.toasts()}
-                            {share::print_page(setups, parts)}
+                            {share::print_page(setups, move || parts.paper())}
                         }
                     })
             }}

@@ -15,7 +15,7 @@ use crate::model::{Chemistry, Setup, SolarArray, Trip};
 use crate::units::{AmpHours, Watts};
 use crate::view::icons::Icon;
 use crate::view::lang::t_args;
-use crate::view::power::chemistry_name;
+use crate::view::words::names::chemistry_name;
 use leptos::prelude::*;
 
 /// The three questions, inside their sheet.

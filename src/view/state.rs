@@ -1,11 +1,12 @@
 //! What the page holds: the setup on screen, the way back through its changes, and how it is shown.
-//! The user's setups and their keeping are [`super::share::Setups`].
+//! The user's setups and their keeping are [`super::setups::Setups`].
 
 use super::lang::t;
 use super::preferences::Preferences;
 use crate::i18n::Lang;
 use crate::model::Setup;
 use leptos::prelude::*;
+use std::sync::Arc;
 use std::time::Duration;
 
 /// Changes that can be taken back, at most.
@@ -69,25 +70,68 @@ impl Theme {
     }
 }
 
+/// What opens under "Change".
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Screen {
+    /// Ranked changes.
+    #[default]
+    Helps,
+    /// Ways to a number of nights.
+    Ways,
+    /// What to buy.
+    Buy,
+    /// Setups side by side.
+    Compare,
+    /// Nights by month.
+    Year,
+    /// Tool: readings on site.
+    OnSite,
+    /// Tool: measuring bench.
+    Measure,
+    /// Tool: wiring check.
+    Wiring,
+    /// Tool: inverter check.
+    Inverter,
+}
+
+impl Screen {
+    /// Its name in the markup.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Helps => "helps",
+            Self::Ways => "ways",
+            Self::Buy => "buy",
+            Self::Compare => "compare",
+            Self::Year => "year",
+            Self::OnSite => "on-site",
+            Self::Measure => "measure",
+            Self::Wiring => "wiring",
+            Self::Inverter => "inverter",
+        }
+    }
+
+    /// Whether it is a tool for on site or the workshop.
+    #[must_use]
+    pub fn is_tool(self) -> bool {
+        match self {
+            Self::Helps | Self::Ways | Self::Buy | Self::Compare | Self::Year => false,
+            Self::OnSite | Self::Measure | Self::Wiring | Self::Inverter => true,
+        }
+    }
+}
+
+/// Takes something back.
+pub type UndoFn = Arc<dyn Fn() + Send + Sync>;
+
 /// A short message at the foot of the page.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone)]
 pub struct Toast {
     /// What happened.
     pub text: String,
-    /// What "undo" takes back, where it is offered.
-    pub undo: Option<Undo>,
+    /// What "undo" does, where it is offered.
+    pub undo: Option<UndoFn>,
     serial: u32,
-}
-
-/// What can be taken back.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Undo {
-    /// The last change of the setup on screen.
-    Change,
-    /// The deletion of a setup.
-    Deletion,
-    /// Leaving a setup out of a link that had been changed.
-    Leaving,
 }
 
 /// State of the page; copies share it.
@@ -97,6 +141,8 @@ pub struct AppState {
     pub setup: RwSignal<Setup>,
     /// Part of the page shown.
     pub tab: RwSignal<Tab>,
+    /// What is open under "Change".
+    pub screen: RwSignal<Screen>,
     /// Look.
     pub theme: RwSignal<Theme>,
     /// Language in force; set by [`Self::choose_lang`].
@@ -121,6 +167,7 @@ impl AppState {
         let state = Self {
             setup: RwSignal::new(setup),
             tab: RwSignal::new(Tab::default()),
+            screen: RwSignal::new(Screen::default()),
             theme: RwSignal::new(theme),
             lang: RwSignal::new(Lang::En),
             lang_asked: RwSignal::new(Lang::En),
@@ -134,8 +181,7 @@ impl AppState {
         state
     }
 
-    /// The same page around another setup that is neither shown nor stored, for a form that only
-    /// makes a setup. Changes to it cannot be taken back.
+    /// A detached state for forms that only make a setup: not shown, not stored, without undo.
     #[must_use]
     pub fn scratch(self, setup: Setup) -> Self {
         Self {
@@ -230,11 +276,11 @@ impl AppState {
 
     /// Shows a message for a while; with `undo` it offers to take the last change back.
     pub fn tell(self, text: String, undo: bool) {
-        self.tell_with(text, undo.then_some(Undo::Change));
+        self.tell_with(text, undo.then(|| Arc::new(move || self.undo()) as UndoFn));
     }
 
-    /// Shows a message for a while, with what it offers to take back.
-    pub fn tell_with(self, text: String, undo: Option<Undo>) {
+    /// Shows a message for a while, with what its "undo" does.
+    pub fn tell_with(self, text: String, undo: Option<UndoFn>) {
         let serial = self.toast_serial.try_update_value(|serial| {
             *serial = serial.wrapping_add(1);
             *serial
@@ -264,6 +310,13 @@ impl AppState {
     pub fn go(self, tab: Tab) {
         self.tab.try_set(tab);
         window().scroll_to_with_x_and_y(0.0, 0.0);
+    }
+
+    /// Opens a screen of "Change", from wherever the page is.
+    pub fn open(self, screen: Screen) {
+        self.screen.try_set(screen);
+        self.go(Tab::Change);
+        super::focus::to("change-title");
     }
 
     /// Fetches and puts in force the texts of `lang`; if that fails the language stays.

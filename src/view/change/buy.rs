@@ -2,70 +2,82 @@
 //! lightest pair.
 
 use super::prices;
-use super::stay::{Stay, essence};
-use super::words::{cautions, count, kilograms, money};
-use super::work::{Stage, Turns, failure, nothing_yet, play_after, to_search};
+use super::stay::Stay;
 use crate::advice::changes::cost::Hazard;
 use crate::advice::season::months;
-use crate::advice::sizing::{Choice, Curve, Sizing};
-use crate::advice::sizing::{MOST_BATTERY_12V, MOST_SOLAR, SizingAim, SizingJob, sized};
+use crate::advice::sizing::{
+    Choice, Curve, MOST_BATTERY_12V, MOST_SOLAR, Sizing, SizingAim, SizingJob, sized,
+};
+use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::units::{AmpHours, Watts};
 use crate::view::chart::{Axis, CurveChart, CurveMark, CurvePoint, curve_chart};
 use crate::view::icons::Icon;
+use crate::view::jobs::Stage;
 use crate::view::lang::{amp_hours, month_name, percent, t, t_args, watts};
 use crate::view::lens::Lens;
-use crate::view::outlook::{Calculation, Made};
-use crate::view::power::chemistry_name;
+use crate::view::outlook::Calculation;
+use crate::view::search::{Plan, Search, SearchResult, search_key};
 use crate::view::state::AppState;
 use crate::view::widgets::{DataTable, data_table, disclosure, quiet_button, select_field};
+use crate::view::words::changes::cautions;
+use crate::view::words::names::{chemistry_name, count, kilograms, money};
 use leptos::prelude::*;
-use std::sync::Arc;
 
 /// Pause after the last edit before the search starts [ms].
 const PAUSE_MS: u64 = 500;
 
 /// What is known of the sizes.
-#[derive(Clone, Debug)]
 pub struct Found {
-    essence: Setup,
-    aim: SizingAim,
     sizing: Sizing,
     progress_frac: f64,
-    stage: Stage,
 }
 
-/// What is wanted and what is known, kept while other parts of the page are shown.
+type Searched = SearchResult<(Setup, SizingAim), Found>;
+
+/// What is wanted and what is known, kept while other screens are shown.
 #[derive(Clone, Copy, Default)]
-pub struct Kept {
+pub struct BuyState {
     stay: Stay,
     /// First and last month of the season, 1..12; `None` is the month of the trip.
     season: RwSignal<(Option<u8>, Option<u8>)>,
-    found: RwSignal<Option<Made<Found>>>,
+    search: Search<(Setup, SizingAim), Found>,
 }
 
-/// The part.
+/// The screen.
 #[must_use]
-pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
-    let fields = kept.stay.fields(app, calculation);
-    let failed = RwSignal::new(false);
-    search(app, calculation, kept, failed);
+pub fn view(app: AppState, calculation: Calculation, state: BuyState) -> AnyView {
+    let BuyState { stay, season, search } = state;
+    let fields = stay.fields(app, calculation);
+    let plan = Plan {
+        pause_ms: PAUSE_MS,
+        forget: true,
+        start: |(setup, aim): &(Setup, SizingAim), sky: &SkyAndAir| {
+            Ok(SizingJob::new(setup, sky, aim.clone()))
+        },
+        read: |job: &SizingJob| Found { sizing: job.sizing(), progress_frac: job.progress_frac() },
+    };
+    let about = Memo::new(move |_| app.setup.with(search_key));
+    search.follow(calculation, plan, move || {
+        let setup = about.get();
+        let (first, last) = season.get();
+        let trip_month = setup.trip.month;
+        let season = months(first.unwrap_or(trip_month), last.unwrap_or(trip_month));
+        let aim = SizingAim::usual(&setup, stay.nights(), stay.chance_frac(), season);
+        Some((setup, aim))
+    });
     view! {
         <section class="card" aria-labelledby="buy-title">
             <h2 id="buy-title" tabindex="-1">{t("buy-title")}</h2>
             <p>{t("buy-told")}</p>
             {fields}
             <div class="fields">
-                {month(app, t("buy-from"), kept, |season| season.0, |season, month| season.0 = month)}
-                {month(app, t("buy-to"), kept, |season| season.1, |season, month| season.1 = month)}
+                {month(app, t("buy-from"), season, |season| season.0, |season, month| season.0 = month)}
+                {month(app, t("buy-to"), season, |season| season.1, |season, month| season.1 = month)}
             </div>
             {prices::form(app)}
-            {failure(failed)}
-            {move || match kept.found.get() {
-                None => nothing_yet(app),
-                Some(found) => app.setup.with(|setup| list(app, setup, &found.0)),
-            }}
+            {search.view(app, move |result| app.setup.with(|setup| list(app, setup, result)))}
         </section>
     }
     .into_any()
@@ -76,64 +88,25 @@ type Season = (Option<u8>, Option<u8>);
 fn month(
     app: AppState,
     label: String,
-    kept: Kept,
+    season: RwSignal<Season>,
     get: fn(&Season) -> Option<u8>,
     set: fn(&mut Season, Option<u8>),
 ) -> AnyView {
     let mut options = vec![t("buy-this-month")];
     options.extend((1..=12).map(month_name));
     let lens = Lens::new(
-        move |_| kept.season.try_with(|season| get(season).map_or(0, usize::from)),
+        move |_| season.try_with(|season| get(season).map_or(0, usize::from)),
         move |_, index: usize| {
             let month = u8::try_from(index).ok().filter(|month| (1..=12).contains(month));
-            kept.season.try_update(|season| set(season, month));
+            season.try_update(|season| set(season, month));
         },
     );
     select_field(app, label, options, lens)
 }
 
-fn search(app: AppState, calculation: Calculation, kept: Kept, failed: RwSignal<bool>) {
-    let turns = Turns::default();
-    let about = Memo::new(move |_| app.setup.with(essence));
-    Effect::new(move |before: Option<()>| {
-        let setup = about.get();
-        let (first, last) = kept.season.get();
-        let trip_month = setup.trip.month;
-        let season = months(first.unwrap_or(trip_month), last.unwrap_or(trip_month));
-        let aim = SizingAim::usual(&setup, kept.stay.nights(), kept.stay.chance_frac(), season);
-        let turn = turns.begin();
-        failed.try_set(false);
-        let sky = to_search(&setup, calculation, kept.found, |found| {
-            found.stage == Stage::Done && found.aim == aim && found.essence == setup
-        });
-        let Some(sky) = sky else { return };
-        // Sizes for another aim or another setup are not to be taken for these.
-        kept.found.try_set(None);
-        let (essence, wanted) = (setup.clone(), aim.clone());
-        play_after(
-            if before.is_some() { PAUSE_MS } else { 0 },
-            turn,
-            move || Ok(SizingJob::new(&setup, &sky, aim)),
-            move |job, stage| match job {
-                Some(job) if stage != Stage::Failed => {
-                    kept.found.try_set(Some(Made(Arc::new(Found {
-                        essence: essence.clone(),
-                        aim: wanted.clone(),
-                        sizing: job.sizing(),
-                        progress_frac: job.progress_frac(),
-                        stage,
-                    }))));
-                }
-                _ => {
-                    failed.try_set(true);
-                }
-            },
-        );
-    });
-}
-
-fn list(app: AppState, setup: &Setup, found: &Found) -> AnyView {
-    let working = found.stage == Stage::Working;
+fn list(app: AppState, setup: &Setup, result: &Searched) -> AnyView {
+    let SearchResult { query: (_, aim), found, stage } = result;
+    let working = *stage == Stage::Working;
     // Prices do not change which sizes do, only what they cost.
     let sizing = Sizing::of(setup, found.sizing.hard_months.clone(), found.sizing.curves.clone());
     let progress = working.then(|| {
@@ -142,13 +115,12 @@ fn list(app: AppState, setup: &Setup, found: &Found) -> AnyView {
     });
     let hard: Vec<String> = sizing.hard_months.iter().map(|month| month_name(*month)).collect();
     // Where one month is asked for, it is the hardest without saying.
-    let hard = (!hard.is_empty() && found.aim.months.len() > 1).then(|| {
+    let hard = (!hard.is_empty() && aim.months.len() > 1).then(|| {
         let months = hard.join(", ");
         view! { <p>{t_args("buy-hard", &[("months", Arg::Text(&months))])}</p> }
     });
-    let choices = if working { None } else { Some(choices(app, setup, &found.aim, &sizing)) };
-    let curves: Vec<AnyView> =
-        sizing.curves.iter().map(|curve| sizes(setup, curve, &found.aim)).collect();
+    let choices = if working { None } else { Some(choices(app, setup, aim, &sizing)) };
+    let curves: Vec<AnyView> = sizing.curves.iter().map(|curve| sizes(setup, curve, aim)).collect();
     view! {
         {progress}
         {hard}

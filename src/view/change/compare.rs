@@ -3,10 +3,7 @@
 
 use super::compare_words::{field_words, value_words};
 use super::copies::Copies;
-use super::helps::nights;
 use super::prices;
-use super::words::{count, kilograms, money};
-use super::work::{Stage, Turns, play_after};
 use crate::advice::compare::differences::Difference;
 use crate::advice::compare::{Column, CompareJob, LifeCost, MOST_SETUPS};
 use crate::forecast::{SkyAndAir, climate_of};
@@ -15,37 +12,35 @@ use crate::model::{Chemistry, Setup};
 use crate::store::EntryId;
 use crate::units::Money;
 use crate::view::icons::Icon;
+use crate::view::jobs::Generations;
 use crate::view::lang::{percent, quantity_fixed, t, t_args, watt_hours};
-use crate::view::outlook::Made;
-use crate::view::power::chemistry_name;
-use crate::view::share::{Setups, setup_name};
+use crate::view::search::{Search, SearchResult};
+use crate::view::setups::Setups;
 use crate::view::state::AppState;
 use crate::view::widgets::{DataTable, data_table, quiet_button};
+use crate::view::words::changes::nights;
+use crate::view::words::names::{chemistry_name, count, kilograms, money, setup_name};
 use leptos::prelude::*;
-use std::sync::Arc;
 
 /// Pause after the last edit before the comparison is played [ms].
 const PAUSE_MS: u64 = 400;
 
 /// What is known of the comparison.
-#[derive(Clone, Debug)]
 pub struct Found {
-    setups: Vec<Setup>,
     columns: Vec<Column>,
     differences: Vec<Difference>,
     batteries: Vec<Difference>,
-    stage: Stage,
 }
 
-/// What is compared and what is known, kept while other parts of the page are shown.
+/// What is compared and what is known, kept while other screens are shown.
 #[derive(Clone, Copy, Default)]
-pub struct Kept {
+pub struct CompareState {
     chosen: RwSignal<Vec<EntryId>>,
     copies: Copies,
-    found: RwSignal<Option<Made<Found>>>,
+    search: Search<Vec<Setup>, Found>,
 }
 
-impl Kept {
+impl CompareState {
     fn others(self) -> usize {
         self.chosen.with(Vec::len) + self.copies.count()
     }
@@ -57,28 +52,29 @@ impl Kept {
 
 /// The part.
 #[must_use]
-pub fn view(app: AppState, kept: Kept) -> AnyView {
+pub fn view(app: AppState, state: CompareState) -> AnyView {
     let setups = use_context::<Setups>();
-    kept.copies.follow(setups);
-    search(app, setups, kept);
+    state.copies.follow(setups);
+    search(app, setups, state);
     view! {
         <section class="card" aria-labelledby="compare-title">
             <h2 id="compare-title" tabindex="-1">{t("compare-title")}</h2>
             <p>{t("compare-told")}</p>
-            {setups.map(|setups| move || picker(setups, kept))}
-            {move || copies(setups, kept)}
+            {setups.map(|setups| move || picker(setups, state))}
+            {move || copies(setups, state)}
             {move || {
-                if kept.is_full() {
+                if state.is_full() {
                     let most = Arg::Count(count(MOST_SETUPS));
                     view! { <p>{t_args("compare-full", &[("most", most)])}</p> }.into_any()
                 } else {
                     quiet_button(Some(Icon::Duplicate), t("compare-copy"), move || {
                         let setup = app.setup.get_untracked();
-                        kept.copies.add(setups, setup);
+                        state.copies.add(setups, setup);
                     })
                 }
             }}
-            {move || kept.found.get().map(|found| table(&found.0))}
+            {state.search.failure()}
+            {move || state.search.result.get().map(|result| table(&result.0))}
             {move || app.setup.with(life_costs)}
             {prices::form(app)}
         </section>
@@ -87,7 +83,7 @@ pub fn view(app: AppState, kept: Kept) -> AnyView {
 }
 
 /// The user's other setups, to tick.
-fn picker(setups: Setups, kept: Kept) -> Option<AnyView> {
+fn picker(setups: Setups, state: CompareState) -> Option<AnyView> {
     let preview = setups.preview.get().is_some();
     let others: Vec<(EntryId, String)> = setups.library.with(|library| {
         let current = library.current().map(|entry| entry.id).filter(|_| !preview);
@@ -101,14 +97,14 @@ fn picker(setups: Setups, kept: Kept) -> Option<AnyView> {
     if others.is_empty() {
         return None;
     }
-    let full = kept.is_full();
+    let full = state.is_full();
     let rows: Vec<AnyView> = others
         .into_iter()
         .map(|(id, name)| {
-            let on = kept.chosen.with(|ids| ids.contains(&id));
+            let on = state.chosen.with(|ids| ids.contains(&id));
             let change = move |event: leptos::ev::Event| {
                 let on = event_target_checked(&event);
-                kept.chosen.try_update(|ids| {
+                state.chosen.try_update(|ids| {
                     ids.retain(|other| *other != id);
                     if on {
                         ids.push(id);
@@ -139,16 +135,16 @@ fn copy_name(index: usize) -> String {
     t_args("compare-copy-name", &[("n", Arg::Count(count(index + 1)))])
 }
 
-/// Copies set beside, to put away again; and a word where they are not kept.
-fn copies(setups: Option<Setups>, kept: Kept) -> AnyView {
-    let buttons: Vec<AnyView> = (0..kept.copies.count())
+/// Copies set beside, to put away again; and a word where they are not state.
+fn copies(setups: Option<Setups>, state: CompareState) -> AnyView {
+    let buttons: Vec<AnyView> = (0..state.copies.count())
         .map(|index| {
             let name = copy_name(index);
             let text = t_args("compare-drop", &[("name", Arg::Text(&name))]);
-            quiet_button(Some(Icon::Close), text, move || kept.copies.put_away(setups, index))
+            quiet_button(Some(Icon::Close), text, move || state.copies.put_away(setups, index))
         })
         .collect();
-    let passing = kept
+    let passing = state
         .copies
         .are_passing()
         .then(|| view! { <p class="notice">{t("compare-copies-passing")}</p> });
@@ -159,16 +155,16 @@ fn copies(setups: Option<Setups>, kept: Kept) -> AnyView {
     .into_any()
 }
 
-fn search(app: AppState, setups: Option<Setups>, kept: Kept) {
-    let turns = Turns::default();
+fn search(app: AppState, setups: Option<Setups>, state: CompareState) {
+    let generations = Generations::default();
     Effect::new(move |before: Option<()>| {
         let mut all = vec![app.setup.get()];
         let mut names = vec![t("compare-this")];
         if let Some(setups) = setups {
             setups.library.with(|library| {
-                let chosen = kept.chosen.get();
+                let chosen = state.chosen.get();
                 if chosen.iter().any(|id| library.get(*id).is_none()) {
-                    kept.chosen.update(|ids| ids.retain(|id| library.get(*id).is_some()));
+                    state.chosen.update(|ids| ids.retain(|id| library.get(*id).is_some()));
                 }
                 for id in chosen {
                     if let Some(entry) = library.get(id) {
@@ -178,53 +174,43 @@ fn search(app: AppState, setups: Option<Setups>, kept: Kept) {
                 }
             });
         }
-        let copies = kept.copies.get();
+        let copies = state.copies.get();
         names.extend((0..copies.len()).map(copy_name));
         all.extend(copies);
         all.truncate(MOST_SETUPS);
         for (setup, name) in all.iter_mut().zip(names) {
             setup.name = name;
         }
-        let turn = turns.begin();
-        let known = kept.found.with_untracked(|found| {
-            found.as_ref().is_some_and(|f| f.0.stage == Stage::Done && f.0.setups == all)
-        });
-        if known {
+        let generation = generations.begin();
+        if state.search.knows(&all) {
             return;
         }
-        let about = all.clone();
-        play_after(
-            if before.is_some() { PAUSE_MS } else { 0 },
-            turn,
-            move || {
-                let skies: Vec<SkyAndAir> =
-                    all.iter().map(|setup| SkyAndAir::from(&climate_of(&setup.trip))).collect();
-                let pairs: Vec<(&Setup, &SkyAndAir)> = all.iter().zip(&skies).collect();
-                Ok(CompareJob::new(&pairs))
-            },
-            move |job, stage| {
-                kept.found.try_set(job.map(|job| {
-                    Made(Arc::new(Found {
-                        setups: about.clone(),
-                        columns: job.columns(),
-                        differences: job.differences().to_vec(),
-                        batteries: job.batteries().to_vec(),
-                        stage,
-                    }))
-                }));
-            },
-        );
+        let query = all.clone();
+        let make = move || {
+            let skies: Vec<SkyAndAir> =
+                all.iter().map(|setup| SkyAndAir::from(&climate_of(&setup.trip))).collect();
+            let pairs: Vec<(&Setup, &SkyAndAir)> = all.iter().zip(&skies).collect();
+            Ok(CompareJob::new(&pairs))
+        };
+        let read = |job: &CompareJob| Found {
+            columns: job.columns(),
+            differences: job.differences().to_vec(),
+            batteries: job.batteries().to_vec(),
+        };
+        let pause_ms = if before.is_some() { PAUSE_MS } else { 0 };
+        state.search.begin(pause_ms, generation, query, make, read);
     });
 }
 
-fn table(found: &Found) -> AnyView {
-    let Some(first) = found.setups.first() else { return ().into_any() };
+fn table(result: &SearchResult<Vec<Setup>, Found>) -> AnyView {
+    let SearchResult { query: setups, found, .. } = result;
+    let Some(first) = setups.first() else { return ().into_any() };
     let mut heads = vec![t("compare-what")];
-    heads.extend(found.setups.iter().map(|setup| setup.name.clone()));
+    heads.extend(setups.iter().map(|setup| setup.name.clone()));
     let line = |label: String, cell: &dyn Fn(&Column) -> String| {
         let mut row = vec![label];
         row.extend(
-            (0..found.setups.len())
+            (0..setups.len())
                 .map(|index| found.columns.get(index).map_or_else(|| t("compare-working"), cell)),
         );
         row
@@ -251,7 +237,7 @@ fn table(found: &Found) -> AnyView {
     ];
     // The chance of the nights each setup asks for.
     let mut chances = vec![t("compare-chance")];
-    chances.extend(found.setups.iter().enumerate().map(|(index, setup)| {
+    chances.extend(setups.iter().enumerate().map(|(index, setup)| {
         found.columns.get(index).map_or_else(
             || t("compare-working"),
             |column| percent(column.outcome.chance_of(usize::from(setup.trip.nights))),
@@ -274,7 +260,7 @@ fn table(found: &Found) -> AnyView {
     let mut batteries = in_words(&found.batteries, t("compare-batteries"));
     // What reads the same, once rounded, is no reason.
     batteries.rows.retain(|row| row.iter().skip(2).any(|cell| Some(cell) != row.get(1)));
-    let differing = if found.setups.len() < 2 {
+    let differing = if setups.len() < 2 {
         view! { <p>{t("compare-alone")}</p> }.into_any()
     } else if differences.rows.is_empty() {
         view! { <p>{t("compare-same")}</p> }.into_any()
@@ -287,10 +273,7 @@ fn table(found: &Found) -> AnyView {
             <p><small>{t("compare-batteries-how")}</small></p>
         }
     });
-    let failed = (found.stage == Stage::Failed)
-        .then(|| view! { <p class="notice" role="alert">{t("change-failed")}</p> });
     view! {
-        {failed}
         {data_table(outcomes)}
         {differing}
         {batteries}

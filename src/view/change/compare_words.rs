@@ -9,7 +9,7 @@ use crate::view::lang::{
     amp_hours, amps, celsius, day_month, duration, key, number, percent, t, t_args, volts,
     watt_hours_a_day, watts,
 };
-use crate::view::power::chemistry_name;
+use crate::view::words::names::chemistry_name;
 use time::{Date, Month};
 
 /// What the line is about.

@@ -7,7 +7,7 @@
 use crate::advice::compare::MOST_SETUPS;
 use crate::model::Setup;
 use crate::store::{FileError, Key, copies_json, read_copies};
-use crate::view::share::Setups;
+use crate::view::setups::Setups;
 use crate::view::storage::{self, Found, StorageFault};
 use leptos::prelude::*;
 

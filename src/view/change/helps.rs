@@ -1,18 +1,18 @@
 //! What helps most: changes ranked by what they bring, each applied with one tap.
 
-use super::words::{cautions_on_tap, change_words, cost_words};
-use super::work::{Stage, Turns, failure, nothing_yet, play_after, to_search};
 use crate::advice::changes::improvements::{Gain, Help, HelpsJob};
 use crate::advice::trial::Outcome;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::icons::Icon;
+use crate::view::jobs::Stage;
 use crate::view::lang::{Shown, duration, percent, t, t_args};
-use crate::view::outlook::{Calculation, Made};
+use crate::view::outlook::Calculation;
+use crate::view::search::{Plan, Search, SearchResult};
 use crate::view::state::AppState;
 use crate::view::widgets::{disclosure, quiet_button};
+use crate::view::words::changes::{cautions_on_tap, change_words, cost_words, nights};
 use leptos::prelude::*;
-use std::sync::Arc;
 
 /// Pause after the last edit before the search starts [ms].
 const PAUSE_MS: u64 = 250;
@@ -20,86 +20,56 @@ const PAUSE_MS: u64 = 250;
 const FIRST: usize = 8;
 
 /// What is known of what helps.
-#[derive(Clone, Debug)]
 pub struct Found {
-    /// The setup it is about.
-    pub setup: Setup,
-    /// What becomes of it as it is.
-    pub baseline: Outcome,
+    /// What becomes of the setup as it is.
+    baseline: Outcome,
     /// What helps, the most first.
-    pub helps: Vec<Help>,
+    helps: Vec<Help>,
     /// Share of the search that is done, 0..1.
-    pub progress_frac: f64,
-    /// How far the search has come.
-    pub stage: Stage,
+    progress_frac: f64,
 }
 
-/// What is known, kept while other parts of the page are shown.
-pub type Kept = RwSignal<Option<Made<Found>>>;
+type Searched = SearchResult<Setup, Found>;
 
-/// The part.
+/// The screen.
 #[must_use]
-pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
-    let turns = Turns::default();
-    let failed = RwSignal::new(false);
-    Effect::new(move |before: Option<()>| {
-        let setup = app.setup.get();
-        let turn = turns.begin();
-        failed.try_set(false);
-        let sky = to_search(&setup, calculation, kept, |found| {
-            found.stage == Stage::Done && found.setup == setup
-        });
-        let Some(sky) = sky else { return };
-        let pause_ms = if before.is_some() { PAUSE_MS } else { 0 };
-        let about = setup.clone();
-        play_after(
-            pause_ms,
-            turn,
-            move || HelpsJob::new(&setup, &sky),
-            move |job, stage| match job {
-                Some(job) => {
-                    kept.try_set(Some(Made(Arc::new(Found {
-                        setup: about.clone(),
-                        baseline: job.baseline().clone(),
-                        helps: job.helps(),
-                        progress_frac: job.progress_frac(),
-                        stage,
-                    }))));
-                }
-                None => {
-                    failed.try_set(true);
-                }
-            },
-        );
-    });
+pub fn view(app: AppState, calculation: Calculation, search: Search<Setup, Found>) -> AnyView {
+    let plan = Plan {
+        pause_ms: PAUSE_MS,
+        forget: false,
+        start: HelpsJob::new,
+        read: |job: &HelpsJob| Found {
+            baseline: job.baseline().clone(),
+            helps: job.helps(),
+            progress_frac: job.progress_frac(),
+        },
+    };
+    search.follow(calculation, plan, move || Some(app.setup.get()));
     view! {
         <section class="card" aria-labelledby="helps-title">
             <h2 id="helps-title" tabindex="-1">{t("helps-title")}</h2>
             <p>{t("helps-told")}</p>
-            {failure(failed)}
-            {move || match kept.get() {
-                None => nothing_yet(app),
-                Some(found) => list(app, &found.0),
-            }}
+            {search.view(app, move |result| list(app, result))}
         </section>
     }
     .into_any()
 }
 
-fn list(app: AppState, found: &Found) -> AnyView {
+fn list(app: AppState, result: &Searched) -> AnyView {
+    let found = &result.found;
     let most = found.helps.iter().map(|help| help.gain.nights_mean).fold(0.0, f64::max);
-    let row = |help: &Help| row(app, found, help, most);
+    let row = |help: &Help| row(app, &result.query, found, help, most);
     let first: Vec<AnyView> = found.helps.iter().take(FIRST).map(row).collect();
     let rest: Vec<AnyView> = found.helps.iter().skip(FIRST).map(row).collect();
     let more = (!rest.is_empty()).then(|| {
-        let n = Arg::Count(super::words::count(rest.len()));
+        let n = Arg::Count(crate::view::words::names::count(rest.len()));
         disclosure(
             t_args("helps-more", &[("n", n)]),
             false,
             view! { <ol class="helps">{rest}</ol> }.into_any(),
         )
     });
-    let working = found.stage == Stage::Working;
+    let working = result.stage == Stage::Working;
     let none = (!working && found.helps.is_empty()).then(|| view! { <p>{t("helps-none")}</p> });
     let progress = working.then(|| {
         let done = percent(found.progress_frac);
@@ -121,16 +91,6 @@ fn list(app: AppState, found: &Found) -> AnyView {
     .into_any()
 }
 
-/// A number of nights, with a plus at the end of what was looked at.
-#[must_use]
-pub fn nights(count: usize, horizon: usize) -> Shown {
-    let mut nights = Shown::new(count as f64, 0);
-    if horizon > 0 && count >= horizon {
-        nights.text.push('+');
-    }
-    nights
-}
-
 /// The gain the list is ranked by, in the largest unit it shows in.
 #[must_use]
 pub fn gain_words(gain: &Gain) -> String {
@@ -145,8 +105,7 @@ pub fn gain_words(gain: &Gain) -> String {
     }
 }
 
-fn row(app: AppState, found: &Found, help: &Help, most: f64) -> AnyView {
-    let setup = &found.setup;
+fn row(app: AppState, setup: &Setup, found: &Found, help: &Help, most: f64) -> AnyView {
     let (before, after) = (&found.baseline, &help.outcome);
     let horizon = before.lasting_frac.len().max(after.lasting_frac.len());
     let from_to =

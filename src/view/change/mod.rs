@@ -9,176 +9,86 @@ pub mod helps;
 pub mod prices;
 pub mod stay;
 pub mod ways;
-pub mod words;
-pub mod work;
 pub mod year;
 
-use super::focus;
+use super::arc_ptr_eq::ArcPtrEq;
 use super::icons::Icon;
-use super::lang::{key, t};
+use super::lang::t;
 use super::outlook::Calculation;
-use super::state::{AppState, Tab};
+use super::state::{AppState, Screen};
 use super::tools::{self, inverter, measure, on_site, wiring};
 use super::widgets::quiet_button;
+use super::words::names::screen_title;
+use crate::advice::on_site::fit::Fit;
+use crate::advice::trial::Outcome;
+use crate::model::Setup;
+use crate::physics::ampacity::Surroundings;
+use crate::view::search::Search;
 use leptos::prelude::*;
 
-/// A part of "Change".
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Part {
-    /// Ranked changes.
-    #[default]
-    Helps,
-    /// Ways to a number of nights.
-    Ways,
-    /// What to buy.
-    Buy,
-    /// Setups side by side.
-    Compare,
-    /// Nights by month.
-    Year,
-    /// Tool: readings on site.
-    OnSite,
-    /// Tool: measuring bench.
-    Measure,
-    /// Tool: wiring check.
-    Wiring,
-    /// Tool: inverter check.
-    Inverter,
-}
+/// What is decided with, in the order it is offered.
+const DECISIONS: [Screen; 5] =
+    [Screen::Helps, Screen::Ways, Screen::Buy, Screen::Compare, Screen::Year];
 
-impl Part {
-    /// What is decided with, in the order it is offered.
-    pub const DECISIONS: [Self; 5] =
-        [Self::Helps, Self::Ways, Self::Buy, Self::Compare, Self::Year];
-    /// Tools, in the order they are offered.
-    pub const TOOLS: [Self; 4] = [Self::OnSite, Self::Measure, Self::Wiring, Self::Inverter];
-
-    /// Its name on the page.
-    #[must_use]
-    pub fn title(self) -> String {
-        t(match self {
-            Self::Helps => key!("part-helps"),
-            Self::Ways => key!("part-ways"),
-            Self::Buy => key!("part-buy"),
-            Self::Compare => key!("part-compare"),
-            Self::Year => key!("part-year"),
-            Self::OnSite => key!("part-on-site"),
-            Self::Measure => key!("part-measure"),
-            Self::Wiring => key!("part-wiring"),
-            Self::Inverter => key!("part-inverter"),
-        })
-    }
-
-    /// Its name in the markup.
-    #[must_use]
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Helps => "helps",
-            Self::Ways => "ways",
-            Self::Buy => "buy",
-            Self::Compare => "compare",
-            Self::Year => "year",
-            Self::OnSite => "on-site",
-            Self::Measure => "measure",
-            Self::Wiring => "wiring",
-            Self::Inverter => "inverter",
-        }
-    }
-
-    fn is_tool(self) -> bool {
-        Self::TOOLS.contains(&self)
-    }
-}
-
-/// What the parts of "Change" keep while others are shown; copies share it.
-#[derive(Clone, Copy)]
-pub struct Deciding {
-    /// Part shown.
-    pub part: RwSignal<Part>,
-    helps: helps::Kept,
-    ways: ways::Kept,
-    buy: buy::Kept,
-    compare: compare::Kept,
-    year: year::Kept,
+/// The state of each screen of "Change", kept while others are shown; copies share it.
+#[derive(Clone, Copy, Default)]
+pub struct ChangeScreens {
+    helps: Search<Setup, helps::Found>,
+    ways: ways::WaysState,
+    buy: buy::BuyState,
+    compare: compare::CompareState,
+    year: Search<Setup, Vec<Outcome>>,
     reading: on_site::Draft,
-    learned: on_site::Kept,
-    /// The measuring bench.
-    pub bench: measure::Bench,
-    place: wiring::Kept,
-    together: inverter::Kept,
-}
-
-impl Default for Deciding {
-    fn default() -> Self {
-        Self {
-            part: RwSignal::new(Part::default()),
-            helps: RwSignal::new(None),
-            ways: ways::Kept::default(),
-            buy: buy::Kept::default(),
-            compare: compare::Kept::default(),
-            year: RwSignal::new(None),
-            reading: on_site::Draft::default(),
-            learned: RwSignal::new(None),
-            bench: measure::Bench::default(),
-            place: RwSignal::new(Default::default()),
-            together: RwSignal::new(Vec::new()),
-        }
-    }
-}
-
-impl Deciding {
-    /// Shows a part, from wherever the page is.
-    pub fn show(self, app: AppState, part: Part) {
-        self.part.try_set(part);
-        app.go(Tab::Change);
-        focus::to("change-title");
-    }
+    learned: RwSignal<Option<ArcPtrEq<Fit>>>,
+    bench: measure::Bench,
+    surroundings: RwSignal<Surroundings>,
+    together: RwSignal<Vec<u32>>,
 }
 
 /// The part of the page.
 #[must_use]
 pub fn view(app: AppState) -> AnyView {
-    let (Some(calculation), Some(deciding)) =
-        (use_context::<Calculation>(), use_context::<Deciding>())
+    let (Some(calculation), Some(screens)) =
+        (use_context::<Calculation>(), use_context::<ChangeScreens>())
     else {
         // Both are provided where the page is made.
         return ().into_any();
     };
-    let part = deciding.part;
-    let tool = Memo::new(move |_| part.get().is_tool());
+    let screen = app.screen;
+    let tool = Memo::new(move |_| screen.get().is_tool());
     view! {
-        {move || if tool.get() { tool_head(app, deciding) } else { choices(part) }}
-        {move || match part.get() {
-            Part::Helps => helps::view(app, calculation, deciding.helps),
-            Part::Ways => ways::view(app, calculation, deciding.ways),
-            Part::Buy => buy::view(app, calculation, deciding.buy),
-            Part::Compare => compare::view(app, deciding.compare),
-            Part::Year => year::view(app, calculation, deciding.year),
-            Part::OnSite => on_site::view(app, calculation, deciding.reading, deciding.learned),
-            Part::Measure => measure::view(app, calculation, deciding.bench),
-            Part::Wiring => wiring::view(app, deciding.place),
-            Part::Inverter => inverter::view(app, deciding.place, deciding.together),
+        {move || if tool.get() { tool_head(app) } else { choices(screen) }}
+        {move || match screen.get() {
+            Screen::Helps => helps::view(app, calculation, screens.helps),
+            Screen::Ways => ways::view(app, calculation, screens.ways),
+            Screen::Buy => buy::view(app, calculation, screens.buy),
+            Screen::Compare => compare::view(app, screens.compare),
+            Screen::Year => year::view(app, calculation, screens.year),
+            Screen::OnSite => on_site::view(app, calculation, screens.reading, screens.learned),
+            Screen::Measure => measure::view(app, calculation, screens.bench),
+            Screen::Wiring => wiring::view(app, screens.surroundings),
+            Screen::Inverter => inverter::view(app, screens.surroundings, screens.together),
         }}
         {move || (!tool.get()).then(|| tools::links(app))}
     }
     .into_any()
 }
 
-fn choices(shown: RwSignal<Part>) -> AnyView {
-    let parts: Vec<AnyView> = Part::DECISIONS
+fn choices(shown: RwSignal<Screen>) -> AnyView {
+    let parts: Vec<AnyView> = DECISIONS
         .into_iter()
-        .map(|part| {
+        .map(|screen| {
             view! {
                 <button
                     type="button"
                     class="part"
-                    data-part=part.word()
-                    aria-current=move || (shown.get() == part).then_some("true")
+                    data-part=screen.word()
+                    aria-current=move || (shown.get() == screen).then_some("true")
                     on:click=move |_| {
-                        shown.try_set(part);
+                        shown.try_set(screen);
                     }
                 >
-                    {part.title()}
+                    {screen_title(screen)}
                 </button>
             }
             .into_any()
@@ -191,12 +101,12 @@ fn choices(shown: RwSignal<Part>) -> AnyView {
     .into_any()
 }
 
-fn tool_head(app: AppState, deciding: Deciding) -> AnyView {
-    let back = move || deciding.show(app, Part::default());
+fn tool_head(app: AppState) -> AnyView {
+    let back = move || app.open(Screen::default());
     view! {
         <div class="tool-head">
             {quiet_button(Some(Icon::Back), t("tools-back"), back)}
-            <h1 id="change-title" tabindex="-1">{move || deciding.part.get().title()}</h1>
+            <h1 id="change-title" tabindex="-1">{move || screen_title(app.screen.get())}</h1>
         </div>
     }
     .into_any()

@@ -1,7 +1,7 @@
 //! What a search asks for: nights and a chance, and the fields for them.
 
 use crate::forecast::Odds;
-use crate::model::{Setup, limits};
+use crate::model::limits;
 use crate::view::lang::{percent, t};
 use crate::view::lens::Lens;
 use crate::view::outlook::Calculation;
@@ -70,19 +70,5 @@ impl Stay {
             </div>
         }
         .into_any()
-    }
-}
-
-/// The setup without what no search depends on: names, cables, readings already learned from, and
-/// prices.
-#[must_use]
-pub fn essence(setup: &Setup) -> Setup {
-    Setup {
-        name: String::new(),
-        example: false,
-        prices: Default::default(),
-        readings: Vec::new(),
-        cables: Vec::new(),
-        ..setup.clone()
     }
 }

@@ -1,110 +1,79 @@
 //! Ways to a wanted number of nights at a wanted chance, each with its steps and its bill.
 
-use super::helps::nights;
 use super::stay::Stay;
-use super::words::{bill_words, cautions, change_words, count};
-use super::work::{Stage, Turns, failure, nothing_yet, play_after, to_search};
 use crate::advice::changes::Change;
 use crate::advice::changes::cost::Hazard;
 use crate::advice::changes::ways::{Aim, Way, WayKind, WaysJob};
 use crate::advice::trial::Outcome;
+use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::icons::Icon;
+use crate::view::jobs::Stage;
 use crate::view::lang::{key, percent, t, t_args};
-use crate::view::outlook::{Calculation, Made};
+use crate::view::outlook::Calculation;
+use crate::view::search::{Plan, Search, SearchResult};
 use crate::view::state::AppState;
 use crate::view::widgets::button;
+use crate::view::words::changes::nights;
+use crate::view::words::changes::{bill_words, cautions, change_words};
+use crate::view::words::names::count;
 use leptos::prelude::*;
-use std::sync::Arc;
 
 /// Pause after the last edit before the search starts [ms].
 const PAUSE_MS: u64 = 400;
+
 /// What is known of the ways.
-#[derive(Clone, Debug)]
 pub struct Found {
-    setup: Setup,
-    aim: Aim,
     baseline: Option<Outcome>,
     reached_already: bool,
     ways: Vec<Way>,
-    stage: Stage,
 }
 
-/// What is wanted and what is known, kept while other parts of the page are shown.
+type Searched = SearchResult<(Setup, Aim), Found>;
+
+/// What is wanted and what is known, kept while other screens are shown.
 #[derive(Clone, Copy, Default)]
-pub struct Kept {
+pub struct WaysState {
     stay: Stay,
-    found: RwSignal<Option<Made<Found>>>,
+    search: Search<(Setup, Aim), Found>,
 }
 
-/// The part.
+/// The screen.
 #[must_use]
-pub fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
-    let fields = kept.stay.fields(app, calculation);
-    let failed = RwSignal::new(false);
-    search(app, calculation, kept, failed);
+pub fn view(app: AppState, calculation: Calculation, state: WaysState) -> AnyView {
+    let WaysState { stay, search } = state;
+    let fields = stay.fields(app, calculation);
+    let plan = Plan {
+        pause_ms: PAUSE_MS,
+        forget: true,
+        start: |(setup, aim): &(Setup, Aim), sky: &SkyAndAir| WaysJob::new(setup, sky, *aim),
+        read: |job: &WaysJob| Found {
+            baseline: job.baseline().cloned(),
+            reached_already: job.is_reached_already(),
+            ways: job.ways().to_vec(),
+        },
+    };
+    let aim = Memo::new(move |_| Aim { nights: stay.nights(), chance_frac: stay.chance_frac() });
+    search.follow(calculation, plan, move || Some((app.setup.get(), aim.get())));
     view! {
         <section class="card" aria-labelledby="ways-title">
             <h2 id="ways-title" tabindex="-1">{t("ways-title")}</h2>
             <p>{t("ways-told")}</p>
             {fields}
-            {failure(failed)}
-            {move || match kept.found.get() {
-                None => nothing_yet(app),
-                Some(found) => list(app, &found.0),
-            }}
+            {search.view(app, move |result| list(app, result))}
         </section>
     }
     .into_any()
 }
 
-fn search(app: AppState, calculation: Calculation, kept: Kept, failed: RwSignal<bool>) {
-    let turns = Turns::default();
-    let aim = Memo::new(move |_| Aim {
-        nights: kept.stay.nights(),
-        chance_frac: kept.stay.chance_frac(),
-    });
-    Effect::new(move |before: Option<()>| {
-        let (setup, aim) = (app.setup.get(), aim.get());
-        let turn = turns.begin();
-        failed.try_set(false);
-        let sky = to_search(&setup, calculation, kept.found, |found| {
-            found.stage == Stage::Done && found.aim == aim && found.setup == setup
-        });
-        let Some(sky) = sky else { return };
-        // Ways to another aim or of another setup are not to be taken for these.
-        kept.found.try_set(None);
-        let about = setup.clone();
-        play_after(
-            if before.is_some() { PAUSE_MS } else { 0 },
-            turn,
-            move || WaysJob::new(&setup, &sky, aim),
-            move |job, stage| match job {
-                Some(job) => {
-                    kept.found.try_set(Some(Made(Arc::new(Found {
-                        setup: about.clone(),
-                        aim,
-                        baseline: job.baseline().cloned(),
-                        reached_already: job.is_reached_already(),
-                        ways: job.ways().to_vec(),
-                        stage,
-                    }))));
-                }
-                None => {
-                    failed.try_set(true);
-                }
-            },
-        );
-    });
-}
-
-fn list(app: AppState, found: &Found) -> AnyView {
-    let working = found.stage == Stage::Working;
-    let wanted = Arg::Count(count(found.aim.nights));
-    let chance = percent(found.aim.chance_frac);
+fn list(app: AppState, result: &Searched) -> AnyView {
+    let SearchResult { query: (setup, aim), found, stage } = result;
+    let working = *stage == Stage::Working;
+    let wanted = Arg::Count(count(aim.nights));
+    let chance = percent(aim.chance_frac);
     let now = found.baseline.as_ref().map(|baseline| {
-        let reached = percent(baseline.chance_of(found.aim.nights));
+        let reached = percent(baseline.chance_of(aim.nights));
         t_args("ways-now", &[("n", wanted.clone()), ("chance", Arg::Text(&reached))])
     });
     let head = if found.reached_already {
@@ -114,7 +83,7 @@ fn list(app: AppState, found: &Found) -> AnyView {
     } else {
         None
     };
-    let ways: Vec<AnyView> = found.ways.iter().map(|way| card(app, found, way)).collect();
+    let ways: Vec<AnyView> = found.ways.iter().map(|way| card(app, setup, *aim, way)).collect();
     view! {
         {now.map(|now| view! { <p>{now}</p> })}
         {head.map(|head| view! { <p class="ways-head"><strong>{head}</strong></p> })}
@@ -132,8 +101,8 @@ fn kind_title(kind: WayKind) -> String {
     })
 }
 
-fn card(app: AppState, found: &Found, way: &Way) -> AnyView {
-    let (aim, outcome) = (found.aim, &way.outcome);
+fn card(app: AppState, whole: &Setup, aim: Aim, way: &Way) -> AnyView {
+    let outcome = &way.outcome;
     let chance = percent(outcome.chance_of(aim.nights));
     let verdict = if way.reaches {
         let n = Arg::Count(count(aim.nights));
@@ -158,7 +127,7 @@ fn card(app: AppState, found: &Found, way: &Way) -> AnyView {
         &[("sure", sure.arg()), ("even", even.arg()), ("lowest", Arg::Text(&lowest))],
     );
     // Each step is told for the setup as the steps before it leave it.
-    let mut setup = found.setup.clone();
+    let mut setup = whole.clone();
     let mut hazards: Vec<Hazard> = Vec::new();
     let mut steps: Vec<AnyView> = Vec::new();
     for step in &way.steps {
@@ -167,7 +136,7 @@ fn card(app: AppState, found: &Found, way: &Way) -> AnyView {
         steps.push(view! { <li>{words}</li> }.into_any());
         setup = step.apply(&setup);
     }
-    let bill: Vec<AnyView> = bill_words(&found.setup, &way.bill)
+    let bill: Vec<AnyView> = bill_words(whole, &way.bill)
         .into_iter()
         .map(|line| view! { <li>{line}</li> }.into_any())
         .collect();
@@ -183,7 +152,7 @@ fn card(app: AppState, found: &Found, way: &Way) -> AnyView {
         });
         crate::view::focus::to("ways-title");
     };
-    let longer = (usize::from(found.setup.trip.nights) < aim.nights).then(|| {
+    let longer = (usize::from(whole.trip.nights) < aim.nights).then(|| {
         let n = Arg::Count(count(aim.nights));
         view! { <p><small>{t_args("way-longer", &[("n", n)])}</small></p> }
     });

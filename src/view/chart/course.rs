@@ -1,8 +1,9 @@
 //! State of charge over the stay: the likely band, the line through it, the limit, the nights and
 //! what happens.
 
+use super::course_data::{ChartEvent, MiddleLine, SocChart, SocHour, moment};
 use super::course_draw::{self, height_px};
-use super::days::{Span, day_and_time, days_on_axis};
+use super::days::{Span, days_on_axis};
 use super::glyph::EventKind;
 use super::picture::{Picture, Reading, legend, legend_item};
 use crate::i18n::Arg;
@@ -10,94 +11,6 @@ use crate::view::lang::{self, key, percent, short_date, t, t_args};
 use crate::view::widgets::DataTable;
 use leptos::prelude::*;
 use std::sync::Arc;
-use time::{Date, Duration};
-
-/// Everything the chart of the battery's course shows. Hours count from the start of the chart.
-#[derive(Clone, Debug, PartialEq)]
-pub struct SocChart {
-    /// Date of the first hour, camp time.
-    pub first_day: Date,
-    /// Time of day at which the first hour begins [h after midnight, 0..24, camp time].
-    pub start_hour_of_day: f64,
-    /// State of charge at the start, 0..1.
-    pub start_soc_frac: f64,
-    /// What the line stands for.
-    pub line: MiddleLine,
-    /// Hour by hour; empty if there is nothing to draw.
-    pub hours: Vec<SocHour>,
-    /// Sunset to sunrise, in order; may reach beyond the chart at both ends. With polar night one
-    /// span over all of it, with polar day none.
-    pub nights: Vec<Span>,
-    /// What happens, in order of its start.
-    pub events: Vec<ChartEvent>,
-    /// State of charge as read on site.
-    pub readings: Vec<ChartReading>,
-    /// Moments to mark by a labelled line, such as now or where the forecast starts again.
-    pub marks: Vec<ChartMark>,
-}
-
-/// What the line in the chart stands for.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum MiddleLine {
-    /// One course in average weather.
-    #[default]
-    Average,
-    /// Half of all courses lie below, half above.
-    Median,
-}
-
-/// One hour. All at its end.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct SocHour {
-    /// State of charge on the line, 0..1.
-    pub soc_frac: f64,
-    /// Limit the user set, where the cold puts it, 0..1.
-    pub low_frac: f64,
-    /// Nothing more comes out below this, 0..1.
-    pub empty_frac: f64,
-    /// Likely range; `None` while it is not known, or where there is none.
-    pub band: Option<SocBand>,
-}
-
-/// Eight courses in ten lie inside.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct SocBand {
-    /// One course in ten lies below, 0..1.
-    pub p10_frac: f64,
-    /// One course in ten lies above, 0..1.
-    pub p90_frac: f64,
-}
-
-/// Something that happens.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ChartEvent {
-    /// What.
-    pub kind: EventKind,
-    /// When.
-    pub span: Span,
-    /// What stands after the word of its kind, such as what cuts out; may be empty.
-    pub label: String,
-}
-
-/// A state of charge read on site.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct ChartReading {
-    /// When [h].
-    pub hour: f64,
-    /// What was read, 0..1.
-    pub soc_frac: f64,
-    /// How far it may be off either way, 0..1; 0 if that is not known.
-    pub error_frac: f64,
-}
-
-/// A moment with a name.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ChartMark {
-    /// When [h].
-    pub hour: f64,
-    /// A short word.
-    pub label: String,
-}
 
 impl SocChart {
     /// State of charge on the line at the end of `hours` hours.
@@ -108,19 +21,12 @@ impl SocChart {
         }
     }
 
-    /// The date `days` after the first.
-    pub(super) fn date(&self, days: usize) -> Date {
-        let days = i64::try_from(days).unwrap_or(0);
-        self.first_day.checked_add(Duration::days(days)).unwrap_or(self.first_day)
-    }
-
     fn day_name(&self, days: usize) -> String {
         short_date(self.date(days))
     }
 
     fn moment(&self, hour: f64) -> String {
-        let (day, time_h) = day_and_time(self.start_hour_of_day, hour);
-        lang::moment(self.date(day), (time_h * 60.0).round() as u16)
+        moment(self.first_day, self.start_hour_of_day, hour)
     }
 
     /// The value after `hours` hours in words.

@@ -1,7 +1,7 @@
 //! Drawing the course of the battery.
 
 use super::brush::{Anchor, Brush, Frame, Stroke};
-use super::course::{ChartEvent, SocChart};
+use super::course_data::{ChartEvent, SocChart};
 use super::days::days_on_axis;
 use super::picture::Ends;
 use super::scale::{Scale, fit_labels};

@@ -8,6 +8,7 @@
 pub mod brush;
 pub mod colour;
 pub mod course;
+pub mod course_data;
 mod course_draw;
 mod course_labels;
 pub mod curve;
@@ -20,9 +21,9 @@ pub mod scale;
 pub mod strip;
 mod watch;
 
-pub use course::{
-    ChartEvent, ChartMark, ChartReading, MiddleLine, SocBand, SocChart, SocHour, course_canvas,
-    soc_chart,
+pub use course::{course_canvas, soc_chart};
+pub use course_data::{
+    ChartEvent, ChartMark, ChartReading, MiddleLine, SocBand, SocChart, SocHour, moment,
 };
 pub use curve::{Axis, CurveChart, CurveMark, CurvePoint, curve_chart};
 pub use days::Span;

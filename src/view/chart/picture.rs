@@ -8,7 +8,7 @@
 use super::brush::Brush;
 use super::watch::Watch;
 use crate::view::lang::t;
-use crate::view::turns::{Maker, in_turns, one_by_one};
+use crate::view::tasks::{ViewFn, mount_as_tasks, run_as_tasks};
 use crate::view::widgets::{DataTable, table_disclosure};
 use leptos::ev;
 use leptos::html;
@@ -76,7 +76,7 @@ pub struct Picture {
     /// How values are read, if they can be.
     pub reading: Option<(Reading, Pick)>,
     /// What the signs mean.
-    pub legend: Maker,
+    pub legend: ViewFn,
     /// All figures.
     pub table: Signal<DataTable>,
 }
@@ -94,7 +94,7 @@ impl Picture {
         // The first time in two turns of its own: the canvas and its letters are made ready, then it
         // is drawn.
         let made_ready = RwSignal::new(None);
-        in_turns(vec![
+        run_as_tasks(vec![
             Box::new(move || _ = made_ready.try_set(Some(false))),
             Box::new(move || _ = made_ready.try_set(Some(true))),
         ]);
@@ -134,10 +134,10 @@ impl Picture {
         let follow = std::rc::Rc::new(follow);
         let press = std::rc::Rc::clone(&follow);
         let slider =
-            reading.map(|reading| -> Maker { Box::new(move || slider(reading.clone(), ends)) });
-        let table: Maker =
+            reading.map(|reading| -> ViewFn { Box::new(move || slider(reading.clone(), ends)) });
+        let table: ViewFn =
             Box::new(move || table_disclosure(Signal::stored(t("chart-figures")), table));
-        let around = one_by_one(slider.into_iter().chain([legend, table]).collect());
+        let around = mount_as_tasks(slider.into_iter().chain([legend, table]).collect());
         view! {
             <div class=format!("chart {class}")>
                 <div class="chart-room">

@@ -1,7 +1,6 @@
 //! Adding an appliance: from the catalogue in two taps, or a blank one.
 
-use super::row::button_id;
-use super::words::group_name;
+use super::editor::button_id;
 use crate::i18n::Arg;
 use crate::model::catalogue::{Appliance, search};
 use crate::model::limits::MAX_LOADS;
@@ -11,6 +10,7 @@ use crate::view::icons::{Icon, icon};
 use crate::view::lang::{number, t, t_args};
 use crate::view::state::AppState;
 use crate::view::widgets::{Sheet, button, fresh_id, quiet_button};
+use crate::view::words::names::group_name;
 use leptos::ev::Event;
 use leptos::prelude::*;
 

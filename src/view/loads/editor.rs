@@ -1,7 +1,5 @@
 //! Everything about one appliance, edited in place.
 
-use super::row::button_id;
-use super::words::{LEARNED, group_name, learned_name, load_name, time_in_this_air, usual_name};
 use super::{draw, usage, window};
 use crate::i18n::Arg;
 use crate::model::catalogue::{self, appliance};
@@ -12,14 +10,21 @@ use crate::view::focus;
 use crate::view::icons::Icon;
 use crate::view::lang::{t, t_args};
 use crate::view::lens::Lens;
-use crate::view::needs::Needs;
+use crate::view::load_energy::Needs;
 use crate::view::state::{AppState, Tab};
 use crate::view::widgets::{
     Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field,
     text_field, toggle,
 };
+use crate::view::words::loads::time_in_this_air;
+use crate::view::words::names::{LEARNED, group_name, learned_name, load_name, usual_name};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
+
+/// Id in the page of the button that opens the row of a load.
+pub(super) fn button_id(id: u32) -> String {
+    format!("row-{id}")
+}
 
 const FEEDS: [Feed; 2] = [Feed::Dc, Feed::Inverter];
 

@@ -6,17 +6,13 @@ mod editor;
 mod row;
 mod usage;
 mod window;
-mod words;
-
-pub use words::{
-    group_name, learned_name, load_name, load_summary, name_of, time_in_this_air, usage_words,
-};
 
 use super::icons::Icon;
 use super::lang::{t, t_args, watt_hours_a_day};
-use super::needs::Needs;
+use super::load_energy::Needs;
 use super::state::AppState;
 use super::widgets::{Sheet, Term, button, sheet, tip_with};
+use super::words::names::group_name;
 use crate::i18n::Arg;
 use crate::model::Group;
 use crate::model::limits::MAX_LOADS;

@@ -1,13 +1,14 @@
 //! One appliance in the list.
 
-use super::editor;
-use super::words::{load_name, load_summary};
+use super::editor::{self, button_id};
 use crate::i18n::Arg;
 use crate::view::lang::{t_args, watt_hours};
 use crate::view::lens::Lens;
-use crate::view::needs::Needs;
+use crate::view::load_energy::Needs;
 use crate::view::state::AppState;
 use crate::view::widgets::fresh_id;
+use crate::view::words::loads::load_summary;
+use crate::view::words::names::load_name;
 use leptos::prelude::*;
 
 /// What the closed row shows.
@@ -16,11 +17,6 @@ struct Face {
     name: String,
     summary: String,
     enabled: bool,
-}
-
-/// Id in the page of the button that opens the row of a load.
-pub(super) fn button_id(id: u32) -> String {
-    format!("row-{id}")
 }
 
 /// The row of the load with this id; `open` holds the id of the row being edited.

@@ -1,13 +1,14 @@
 //! Below the answer: where it comes from, night by night, and how sure it is.
 
+use super::facts::Facts;
 use super::flow::average_day;
 use super::picture::course_chart;
-use super::words::{self, Facts};
+use super::words;
 use super::{Calculation, origins};
 use crate::view::chart::{SocChart, flow_chart, soc_chart};
 use crate::view::lang::t;
 use crate::view::state::AppState;
-use crate::view::turns::{Maker, one_by_one};
+use crate::view::tasks::{ViewFn, mount_as_tasks};
 use crate::view::widgets::{
     DataTable, Opened, Term, Told, data_table, made_when_open, tip_with, told_list,
 };
@@ -58,7 +59,7 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
     let [notes, balance, drains] = AVERAGE.map(|make| section(None, make));
     let [by_night, certainty] = OF_ODDS.map(|make| section(Some(calculation.odds_below), make));
     let flow = Memo::new(move |_| calculation.of_facts_with(None, app, average_day));
-    let makers: Vec<Maker> = vec![
+    let makers: Vec<ViewFn> = vec![
         Box::new(move || follow(notes)),
         Box::new(move || follow(balance)),
         Box::new(move || follow(drains)),
@@ -66,7 +67,7 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
         Box::new(move || folded(|| t("answer-certainty"), certainty, move || follow(certainty))),
         Box::new(move || folded(|| t("flow-title"), flow, move || flow_chart(flow.into()))),
     ];
-    view! { <div class="details">{one_by_one(makers)}</div> }.into_any()
+    view! { <div class="details">{mount_as_tasks(makers)}</div> }.into_any()
 }
 
 fn follow(section: Memo<Option<Section>>) -> AnyView {

@@ -1,8 +1,7 @@
 //! The forecast as an energy river: an average day of the stay from the sun on the panels to the
 //! appliances, with everything lost on the way.
 
-use super::origins::days_of;
-use super::words::Facts;
+use super::facts::{Facts, days_of};
 use crate::physics::solar::LossFlow;
 use crate::units::WattHours;
 use crate::view::chart::{FlowChart, FlowKind, FlowPart};

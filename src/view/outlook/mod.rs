@@ -9,6 +9,7 @@
 //! them ([`play`]).
 
 pub mod detail;
+mod facts;
 mod flow;
 pub mod hours;
 mod origins;
@@ -17,16 +18,17 @@ pub mod play;
 pub mod words;
 
 use super::answer::{Answer, AnswerView};
-use super::share::Setups;
+use super::arc_ptr_eq::ArcPtrEq;
 use super::state::AppState;
-use super::turns::Turn;
+use super::tasks::Task;
 use crate::forecast::plan::TripSun;
 use crate::forecast::{Odds, Outlook, SkyAndAir, TripPlan};
 use crate::model::climate::Climate;
 use crate::model::example::example_climate;
 use crate::model::{Setup, SolarArray, SystemVoltage, Trip};
+use facts::Facts;
 use leptos::prelude::*;
-use std::sync::Arc;
+pub(super) use origins::climate_source;
 
 /// What the sun of a trip depends on.
 #[derive(Clone, PartialEq)]
@@ -36,15 +38,8 @@ struct SkyKey {
     system: SystemVoltage,
 }
 
-/// A value that is compared by identity: made anew means changed.
-#[derive(Clone)]
-pub struct Made<T>(pub Arc<T>);
-
-impl<T> PartialEq for Made<T> {
-    fn eq(&self, other: &Self) -> bool {
-        Arc::ptr_eq(&self.0, &other.0)
-    }
-}
+/// Looks up the climate of a trip.
+pub type ClimateOf = fn(&Trip) -> Climate;
 
 /// The calculation behind the page; copies share it.
 #[derive(Clone, Copy)]
@@ -52,24 +47,24 @@ pub struct Calculation {
     /// Climate of the place.
     pub climate: Memo<Option<Climate>>,
     /// Sun of the trip.
-    pub sun: Memo<Option<Made<TripSun>>>,
+    pub sun: Memo<Option<ArcPtrEq<TripSun>>>,
     /// Plan of the trip; `None` while there is nothing to answer.
-    pub plan: Memo<Option<Made<TripPlan>>>,
+    pub plan: Memo<Option<ArcPtrEq<TripPlan>>>,
     /// The average course.
-    pub outlook: Memo<Option<Made<Outlook>>>,
+    pub outlook: Memo<Option<ArcPtrEq<Outlook>>>,
     /// The odds of the plan on screen, as far as they are played.
     pub odds: RwSignal<Option<Odds>>,
-    /// The same for the chart, a turn later: to show all at once would hold up a slow phone.
+    /// The same for the chart, a task later: to show all at once would hold up a slow phone.
     odds_in_chart: RwSignal<Option<Odds>>,
-    /// The same for what stands below the answer, another turn later.
+    /// The same for what stands below the answer, another task later.
     odds_below: RwSignal<Option<Odds>>,
 }
 
 impl Calculation {
-    /// Follows the setup of the page.
+    /// Follows the setup of the page. `climate_of` looks a climate up in the tables, once they are
+    /// here; the example needs none.
     #[must_use]
-    pub fn follow(setups: Setups) -> Self {
-        let app = setups.app;
+    pub fn follow(app: AppState, climate_of: Signal<Option<ClimateOf>>) -> Self {
         let key = Memo::new(move |_| {
             app.setup.with(|setup| SkyKey {
                 trip: setup.trip.clone(),
@@ -78,10 +73,9 @@ impl Calculation {
             })
         });
         let climate = Memo::new(move |_| {
-            let keeper = setups.keeper.get();
+            let climate_of = climate_of.get();
             key.with(|key| {
-                example_climate(&key.trip)
-                    .or_else(|| keeper.map(|keeper| (keeper.climate)(&key.trip)))
+                example_climate(&key.trip).or_else(|| climate_of.map(|of| of(&key.trip)))
             })
         });
         let sun = Memo::new(move |_| {
@@ -93,31 +87,29 @@ impl Calculation {
                     bank: crate::model::Bank { system: key.system, ..Default::default() },
                     ..Setup::default()
                 };
-                TripSun::build(&setup, &SkyAndAir::from(&climate))
-                    .ok()
-                    .map(|sun| Made(Arc::new(sun)))
+                TripSun::build(&setup, &SkyAndAir::from(&climate)).ok().map(ArcPtrEq::new)
             })
         });
         let plan = Memo::new(move |_| {
             let sun = sun.get()?;
             app.setup.with(|setup| {
                 let answers = setup.enabled_loads().next().is_some();
-                answers.then(|| Made(Arc::new(TripPlan::build(setup, sun.0))))
+                answers.then(|| ArcPtrEq::new(TripPlan::build(setup, sun.0)))
             })
         });
         let outlook = Memo::new(move |_| {
             let plan = plan.get()?;
             // The plan was made from this very setup.
             let outlook = app.setup.with_untracked(|setup| Outlook::of(setup, &plan.0));
-            Some(Made(Arc::new(outlook)))
+            Some(ArcPtrEq::new(outlook))
         });
         let [odds, odds_in_chart, odds_below] = [(); 3].map(|()| RwSignal::new(None));
         Self { climate, sun, plan, outlook, odds, odds_in_chart, odds_below }
     }
 
-    /// The first calculation, in turns short enough for a slow phone to stay alive.
+    /// The first calculation, in tasks short enough for a slow phone to stay alive.
     #[must_use]
-    pub fn first_turns(self) -> Vec<Turn> {
+    pub fn first_tasks(self) -> Vec<Task> {
         // Each is kept once it is worked out; here the value itself is not wanted.
         let climate = move || _ = self.climate.try_with_untracked(|_| ());
         let sun = move || _ = self.sun.try_with_untracked(|_| ());
@@ -133,18 +125,17 @@ impl Calculation {
         }
     }
 
-    /// What `make` makes of what is known now, followed where it is called; `None` where there is
-    /// no answer.
-    pub(super) fn of_facts<T>(self, app: AppState, make: fn(&words::Facts<'_>) -> T) -> Option<T> {
+    /// Applies `make` to the current facts and tracks them; `None` where there is no answer.
+    pub(super) fn of_facts<T>(self, app: AppState, make: fn(&Facts<'_>) -> T) -> Option<T> {
         self.of_facts_with(Some(self.odds), app, make)
     }
 
-    /// The same with `odds`, which may be a turn behind; none for what they do not change.
+    /// The same with `odds`, which may be a task behind; none for what they do not change.
     fn of_facts_with<T>(
         self,
         odds: Option<RwSignal<Option<Odds>>>,
         app: AppState,
-        make: fn(&words::Facts<'_>) -> T,
+        make: fn(&Facts<'_>) -> T,
     ) -> Option<T> {
         let mut made = None;
         self.with_facts(odds, app, &mut |facts| made = Some(make(facts)));
@@ -156,7 +147,7 @@ impl Calculation {
         self,
         odds: Option<RwSignal<Option<Odds>>>,
         app: AppState,
-        tell: &mut dyn FnMut(&words::Facts<'_>),
+        tell: &mut dyn FnMut(&Facts<'_>),
     ) {
         app.lang.track();
         let (plan, outlook) = (self.plan.get(), self.outlook.get());
@@ -169,7 +160,7 @@ impl Calculation {
             // as far.
             let odds = odds.filter(|odds| odds.lasting_frac.len() == plan.mornings.len());
             app.setup.with_untracked(|setup| {
-                tell(&words::Facts { setup, plan, outlook, odds, climate: &climate });
+                tell(&Facts { setup, plan, outlook, odds, climate: &climate });
             });
         };
         match odds {

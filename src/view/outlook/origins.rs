@@ -1,15 +1,18 @@
 //! Where the figures below the answer come from, in words.
 
+use super::facts::{Facts, days_of, largest_shares};
 use super::flow::sun_losses;
-use super::words::{Facts, balance_rows, climate_source, drawer_name, largest_shares};
 use crate::forecast::Ledger;
 use crate::forecast::outlook::{Drawer, LoadShare};
 use crate::i18n::Arg;
+use crate::model::climate::{Climate, ClimateSource};
 use crate::model::{Feed, Load};
 use crate::units::{Hours, WattHours, Watts};
-use crate::view::lang::{Shown, key, percent, t, t_args, watt_hours, watts};
-use crate::view::loads::{learned_name, load_summary, time_in_this_air};
+use crate::view::lang::{Shown, key, number, percent, t, t_args, watt_hours, watts};
 use crate::view::widgets::{Told, ToldBar};
+use crate::view::words::loads::{load_summary, time_in_this_air};
+use crate::view::words::names::drawer_name;
+use crate::view::words::names::learned_name;
 
 /// Below this a part of a sum is not told [Wh].
 const WORTH_TELLING: WattHours = WattHours(0.05);
@@ -145,9 +148,14 @@ impl Row {
     }
 }
 
-/// Length of the stay [days], never nothing.
-pub(super) fn days_of(facts: &Facts<'_>) -> f64 {
-    (facts.plan.stay_hours() as f64 / 24.0).max(1.0 / 24.0)
+/// The rows of the balance worth showing, in Wh a day.
+pub(super) fn balance_rows(facts: &Facts<'_>) -> impl Iterator<Item = (Row, WattHours)> {
+    let ledger = &facts.outlook.course.ledger;
+    let days = days_of(facts);
+    Row::ALL
+        .into_iter()
+        .map(move |row| (row, row.sum(ledger) / days))
+        .filter(|(_, a_day)| a_day.0.abs() >= 0.5)
 }
 
 /// What comes and goes on an average day, and why.
@@ -185,6 +193,29 @@ pub(super) fn drains(facts: &Facts<'_>) -> Vec<Told> {
             }
         })
         .collect()
+}
+
+/// Where the climate comes from and how good it is.
+#[must_use]
+pub fn climate_source(climate: &Climate) -> String {
+    let accuracy = percent(climate.accuracy_frac);
+    let accuracy = ("accuracy", Arg::Text(&accuracy));
+    match climate.source {
+        ClimateSource::OwnSun { .. } => t_args("sure-own", &[accuracy]),
+        ClimateSource::Grid => t_args(
+            "sure-grid",
+            &[accuracy, ("credit", Arg::Text(crate::model::climate::GRID_CREDIT))],
+        ),
+        ClimateSource::Region { name, distance_km } => t_args(
+            "sure-region",
+            &[
+                accuracy,
+                ("name", Arg::Text(name)),
+                ("distance", Arg::Text(&number(distance_km, 0))),
+            ],
+        ),
+        ClimateSource::Latitude => t_args("sure-latitude", &[accuracy]),
+    }
 }
 
 /// Parts of a sum over the stay as amounts a day, those worth telling.

@@ -1,6 +1,6 @@
 //! The forecast as figures for the chart of the battery's course.
 
-use super::words::{Facts, drawer_name};
+use super::facts::Facts;
 use crate::advice::on_site;
 use crate::forecast::outlook::Drawer;
 use crate::model::Weather;
@@ -9,6 +9,7 @@ use crate::view::chart::{
     ChartEvent, ChartMark, ChartReading, EventKind, MiddleLine, SocBand, SocChart, SocHour, Span,
 };
 use crate::view::lang::t;
+use crate::view::words::names::drawer_name;
 
 /// Longest pause that still counts as the same event [h].
 const SAME_EVENT_H: f64 = 0.01;

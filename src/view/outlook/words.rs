@@ -1,53 +1,17 @@
 //! The forecast in words and figures ready to be shown.
 
-use super::origins::{Row, days_of};
-use crate::forecast::outlook::{Drawer, LoadShare};
-use crate::forecast::{Odds, Outlook, TripPlan};
+use super::facts::{Facts, days_of, largest_shares, moment};
+use super::origins::{balance_rows, climate_source};
+use crate::forecast::Odds;
+use crate::forecast::outlook::Drawer;
 use crate::i18n::Arg;
-use crate::model::Setup;
-use crate::model::climate::{Climate, ClimateSource};
 use crate::units::{Volts, WattHours};
 use crate::view::answer::{AnswerDetail, AnswerView, Drain};
 use crate::view::lang::{
-    self, duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
+    duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
 };
-use crate::view::loads::name_of;
 use crate::view::widgets::{DataTable, LanternLevel, LanternNight};
-
-/// Drains listed.
-const DRAINS: usize = 8;
-
-/// All the words are made from.
-pub struct Facts<'a> {
-    /// Setup.
-    pub setup: &'a Setup,
-    /// Its plan.
-    pub plan: &'a TripPlan,
-    /// The average course.
-    pub outlook: &'a Outlook,
-    /// The odds, once there are some.
-    pub odds: Option<&'a Odds>,
-    /// Climate of the place.
-    pub climate: &'a Climate,
-}
-
-/// Name of whoever draws.
-#[must_use]
-pub fn drawer_name(setup: &Setup, drawer: Drawer) -> String {
-    match drawer {
-        Drawer::Load(id) => name_of(setup, id),
-        Drawer::InverterIdle => t("drawer-inverter-idle"),
-        Drawer::Electronics => t("drawer-electronics"),
-    }
-}
-
-/// Day and time of an hour from arrival, such as "Tue 16 Jun 04:00".
-#[must_use]
-pub fn moment(facts: &Facts<'_>, hour: usize) -> String {
-    let Some(planned) = facts.plan.hours.get(hour) else { return String::new() };
-    let Some(date) = facts.plan.sun.dates.get(planned.day) else { return String::new() };
-    lang::moment(*date, u16::try_from(planned.hour_of_day * 60).unwrap_or(0))
-}
+use crate::view::words::names::drawer_name;
 
 /// Everything the page shows.
 #[must_use]
@@ -65,7 +29,7 @@ pub fn answer_view(facts: &Facts<'_>) -> AnswerView {
         asked_nights: whole(wanted),
         open_ended: sure >= horizon,
         chance_frac: odds.map(|odds| odds.chance_of(wanted)),
-        first_low: outlook.course.first_low.map(|hour| moment(facts, hour)),
+        first_low: outlook.course.first_low.map(|hour| moment(facts, hour + 1)),
         lowest_soc_frac: outlook.course.lowest.0,
         lanterns: lanterns(facts),
         working: !odds.is_some_and(Odds::is_complete),
@@ -112,16 +76,6 @@ fn balance(facts: &Facts<'_>) -> Vec<(String, WattHours)> {
     balance_rows(facts).map(|(row, a_day)| (row.label(), a_day)).collect()
 }
 
-/// The rows of the balance worth showing, in Wh a day.
-pub(super) fn balance_rows(facts: &Facts<'_>) -> impl Iterator<Item = (Row, WattHours)> {
-    let ledger = &facts.outlook.course.ledger;
-    let days = days_of(facts);
-    Row::ALL
-        .into_iter()
-        .map(move |row| (row, row.sum(ledger) / days))
-        .filter(|(_, a_day)| a_day.0.abs() >= 0.5)
-}
-
 /// What takes most, largest first.
 fn drains(facts: &Facts<'_>) -> Vec<Drain> {
     largest_shares(facts)
@@ -131,11 +85,6 @@ fn drains(facts: &Facts<'_>) -> Vec<Drain> {
             usable_frac: share.of_usable_frac,
         })
         .collect()
-}
-
-/// Whoever takes most, as many as are shown, largest first.
-pub(super) fn largest_shares<'a>(facts: &Facts<'a>) -> impl Iterator<Item = &'a LoadShare> {
-    facts.outlook.shares.iter().filter(|share| share.per_day.0 > 0.0).take(DRAINS)
 }
 
 /// Figures night by night.
@@ -222,29 +171,6 @@ pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
         notes.push(t_args("note-fuel", &[("litres", Arg::Text(&litres))]));
     }
     notes
-}
-
-/// Where the climate comes from and how good it is.
-#[must_use]
-pub fn climate_source(climate: &Climate) -> String {
-    let accuracy = percent(climate.accuracy_frac);
-    let accuracy = ("accuracy", Arg::Text(&accuracy));
-    match climate.source {
-        ClimateSource::OwnSun { .. } => t_args("sure-own", &[accuracy]),
-        ClimateSource::Grid => t_args(
-            "sure-grid",
-            &[accuracy, ("credit", Arg::Text(crate::model::climate::GRID_CREDIT))],
-        ),
-        ClimateSource::Region { name, distance_km } => t_args(
-            "sure-region",
-            &[
-                accuracy,
-                ("name", Arg::Text(name)),
-                ("distance", Arg::Text(&number(distance_km, 0))),
-            ],
-        ),
-        ClimateSource::Latitude => t_args("sure-latitude", &[accuracy]),
-    }
 }
 
 /// How sure the answer is and what it rests on, one paragraph each.

@@ -7,11 +7,13 @@
 use crate::i18n::texts::{ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST};
 use crate::view::lang;
 use crate::view::outlook::{Calculation, detail, hours, play};
-use crate::view::share::{self, Keeper, Outcome, Setups};
+use crate::view::setups::Setups;
+use crate::view::setups::storage_module::{StorageModule, storage_module};
+use crate::view::share::{self, Outcome};
 use crate::view::state::AppState;
 use crate::view::tools::measure;
 use crate::view::widgets::Sheet;
-use crate::view::{change, loads, more, needs, power, start, trip};
+use crate::view::{change, load_energy, loads, more, power, start, trip};
 use leptos::prelude::*;
 use std::future::Future;
 use std::pin::pin;
@@ -23,17 +25,17 @@ type Split = Result<AnyView, SplitLoaderError>;
 // One function for each part, as each keeps for itself whether its files are here.
 
 #[wasm_split(keep, fallible, preload(fetch_keep))]
-pub(super) fn split_keep() -> Result<&'static Keeper, SplitLoaderError> {
+pub(super) fn split_keep() -> Result<&'static StorageModule, SplitLoaderError> {
     lang::add_english(ENGLISH_KEEP);
-    Ok(share::keeper())
+    Ok(storage_module())
 }
 
-/// What keeps the setups, once its part is here.
+/// The functions that save setups, once their chunk is here.
 ///
 /// # Errors
 ///
 /// [`SplitLoaderError`]: the files of the part did not come.
-pub async fn keeper() -> Result<&'static Keeper, SplitLoaderError> {
+pub async fn fetch_storage_module() -> Result<&'static StorageModule, SplitLoaderError> {
     fetch_keep().await?;
     split_keep().await
 }
@@ -70,7 +72,7 @@ pub(super) fn split_edit(what: Edit, app: AppState, calculation: Calculation) ->
     lang::add_english(ENGLISH_LOOK);
     lang::add_english(ENGLISH_REST);
     Ok(match what {
-        Edit::Loads => loads::view(app, needs::follow(app, calculation)),
+        Edit::Loads => loads::view(app, load_energy::follow(app, calculation)),
         Edit::Power => power::view(app),
         Edit::Trip => trip::view(app, calculation),
         Edit::Start(sheet) => start::questions(app, sheet),

@@ -7,29 +7,19 @@ use crate::model::limits::{
 };
 use crate::model::{BatteryPlace, Chemistry, Setup, SystemVoltage};
 use crate::units::{AmpHours, Metres, Ohms, SquareMillimetres, Volts};
-use crate::view::lang::{key, t};
+use crate::view::lang::t;
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
     Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field, toggle,
 };
+use crate::view::words::names::chemistry_name;
 use leptos::prelude::*;
 
 const SYSTEMS: [SystemVoltage; 2] = [SystemVoltage::V12, SystemVoltage::V24];
 const BLOCKS: [Volts; 3] = [Volts(6.0), Volts(12.0), Volts(24.0)];
 const PLACES: [BatteryPlace; 3] =
     [BatteryPlace::Inside, BatteryPlace::Locker, BatteryPlace::Outside];
-
-/// Name of a chemistry.
-#[must_use]
-pub fn chemistry_name(chemistry: Chemistry) -> String {
-    t(match chemistry {
-        Chemistry::Flooded => key!("chemistry-flooded"),
-        Chemistry::Agm => key!("chemistry-agm"),
-        Chemistry::Gel => key!("chemistry-gel"),
-        Chemistry::LiFePo4 => key!("chemistry-lithium"),
-    })
-}
 
 /// Another chemistry brings its usual lowest level along, unless the user set an own one.
 fn set_chemistry(setup: &mut Setup, chemistry: Chemistry) {
@@ -193,8 +183,8 @@ fn cable_from_size(app: AppState) -> AnyView {
     };
     view! {
         <div class="fields">
-            {NumberField::new(t("bank-cable-length"), "m", CABLE_M, Lens::aside(length)).view(app)}
-            {NumberField::new(t("bank-cable-size"), "mm²", CABLE_MM2, Lens::aside(size)).view(app)}
+            {NumberField::new(t("bank-cable-length"), "m", CABLE_M, Lens::signal(length)).view(app)}
+            {NumberField::new(t("bank-cable-size"), "mm²", CABLE_MM2, Lens::signal(size)).view(app)}
         </div>
         <div class="button-row">{quiet_button(None, t("bank-cable-take"), take)}</div>
     }

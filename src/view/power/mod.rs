@@ -13,8 +13,6 @@ mod rows;
 mod solar;
 mod stages;
 
-pub(super) use bank::chemistry_name;
-
 use super::lang::t;
 use super::state::AppState;
 use leptos::prelude::*;

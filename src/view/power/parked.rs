@@ -53,10 +53,10 @@ fn inside(app: AppState) -> AnyView {
         })
     });
     let standing_field =
-        NumberField::new(t("parked-draw"), Watts::UNIT, STANDBY_W, Lens::aside(standing))
+        NumberField::new(t("parked-draw"), Watts::UNIT, STANDBY_W, Lens::signal(standing))
             .hint(t("parked-draw-hint"));
-    let soc_field = NumberField::percent(t("parked-soc"), FRAC, Lens::aside(soc_frac));
-    let air_field = NumberField::new(t("parked-air"), Celsius::UNIT, AIR_C, Lens::aside(air));
+    let soc_field = NumberField::percent(t("parked-soc"), FRAC, Lens::signal(soc_frac));
+    let air_field = NumberField::new(t("parked-air"), Celsius::UNIT, AIR_C, Lens::signal(air));
     view! {
         <p class="field-hint">{t("parked-hint")}</p>
         <div class="fields">

@@ -8,7 +8,6 @@ use crate::model::limits::{
 };
 use crate::model::{Controller, Mounting, SolarArray};
 use crate::units::{Degrees, Watts};
-use crate::view::change::words::array_name;
 use crate::view::icons::Icon;
 use crate::view::lang::{key, t, t_args};
 use crate::view::lens::Lens;
@@ -17,6 +16,7 @@ use crate::view::widgets::{
     Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field,
     text_field, tip, toggle,
 };
+use crate::view::words::names::array_name;
 use leptos::prelude::*;
 
 const MOUNTINGS: [Mounting; 3] = [Mounting::Glued, Mounting::SmallGap, Mounting::OpenRack];

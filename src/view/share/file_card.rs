@@ -1,8 +1,8 @@
 //! Files on the page: saving and opening them, and what was set aside.
 
-use super::files::{download_all, download_aside, download_setup, take_in};
-use super::setups::Setups;
 use crate::view::lang::t;
+use crate::view::setups::Setups;
+use crate::view::setups::files::{download_all, download_aside, download_setup, take_in};
 use crate::view::widgets::{button, disclosure, fresh_id, quiet_button};
 use leptos::html::Input;
 use leptos::prelude::*;

@@ -1,15 +1,15 @@
 //! The link of what is on screen: to copy, to hand on, to scan; and links that come in.
 
-use super::address::address_with;
-use super::files::download_setup;
-use super::hand_on::{can_hand_on, copy, hand_on};
-use super::setups::Setups;
-use super::words::setup_name;
+use super::share_sheet::{can_hand_on, copy, hand_on};
 use crate::i18n::Arg;
 use crate::link::qr::{QrMatrix, qr_matrix};
 use crate::link::{REFUSE_CHARS, TooLong, WARN_CHARS, encode};
 use crate::view::lang::{t, t_args};
+use crate::view::page_address::address_with;
+use crate::view::setups::Setups;
+use crate::view::setups::files::download_setup;
 use crate::view::widgets::{button, fresh_id, quiet_button};
+use crate::view::words::names::setup_name;
 use leptos::html::{Input, Textarea};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;

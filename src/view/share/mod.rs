@@ -1,31 +1,19 @@
-//! The user's setups and the ways in and out: browser storage, the address bar, links, files,
-//! posts, pictures, paper.
+//! The ways in and out for setups and answers: links, files, forum text, pictures, paper.
 
-mod address;
 mod file_card;
-mod files;
-mod hand_on;
-mod keeper;
-mod keeping;
 mod link_card;
-mod notices;
 mod outcome;
 mod pictures;
 mod post_card;
 mod print;
-mod setups;
-mod shelf;
+mod setup_list;
+mod share_sheet;
 mod tables;
-mod told;
-mod words;
 
-pub use address::address_with;
-pub use keeper::{Keeper, keeper, something_to_read};
 pub use outcome::Outcome;
 pub use print::{paper, print_page};
-pub use setups::{Kept, Preview, Setups};
-pub use words::setup_name;
 
+use crate::view::setups::Setups;
 use leptos::prelude::*;
 
 /// Everything here, as it stands under "More".
@@ -33,7 +21,7 @@ use leptos::prelude::*;
 pub fn view(setups: Setups) -> AnyView {
     let outcome = use_context::<Outcome>();
     view! {
-        {shelf::shelf(setups)}
+        {setup_list::setup_list(setups)}
         {link_card::link_card(setups)}
         {outcome.map(|outcome| post_card::post_card(setups, outcome))}
         {file_card::file_card(setups)}

@@ -1,6 +1,5 @@
 //! The answer and what it was made from, for everything that is given on.
 
-use super::words::setup_name;
 use crate::forecast::{Outlook, TripPlan};
 use crate::i18n::Arg;
 use crate::link::post::{Answer as Post, Line};
@@ -8,15 +7,16 @@ use crate::link::ranking::{RankedRow, Ranking};
 use crate::model::Setup;
 use crate::units::Watts;
 use crate::view::answer::{AnswerDetail, AnswerView, Drain};
+use crate::view::arc_ptr_eq::ArcPtrEq;
 use crate::view::chart::SocChart;
 use crate::view::lang::{
     amp_hours, full_date, number, pair, percent, t, t_args, watt_hours_a_day, watts,
 };
+use crate::view::outlook::Calculation;
 use crate::view::outlook::picture::course_chart;
 use crate::view::outlook::words::{answer_detail, answer_view};
-use crate::view::outlook::{Calculation, Made};
-use crate::view::power::chemistry_name;
 use crate::view::state::AppState;
+use crate::view::words::names::{chemistry_name, setup_name};
 use leptos::prelude::*;
 
 /// What is given on; copies share it.
@@ -41,7 +41,7 @@ impl Outcome {
 
     /// Plan and average course now, followed in effects.
     #[must_use]
-    pub fn course(self) -> Option<(Made<TripPlan>, Made<Outlook>)> {
+    pub fn course(self) -> Option<(ArcPtrEq<TripPlan>, ArcPtrEq<Outlook>)> {
         self.calculation.plan.get().zip(self.calculation.outlook.get())
     }
 }

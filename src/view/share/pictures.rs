@@ -1,13 +1,13 @@
 //! The outlook as one picture, always on paper and in ink, whatever the look of the page.
 
 use super::outcome::WholeAnswer;
-use super::words::setup_name;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::answer::AnswerView;
 use crate::view::chart::{SocChart, course_canvas};
 use crate::view::lang::{full_date, number, t, t_args, watt_hours_a_day};
 use crate::view::widgets::LanternLevel;
+use crate::view::words::names::setup_name;
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
 use web_sys::{Blob, CanvasRenderingContext2d, HtmlCanvasElement, HtmlElement};

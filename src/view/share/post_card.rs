@@ -1,17 +1,17 @@
 //! The answer to paste, as a picture, as tables, and on paper.
 
-use super::files::{download, download_text, file_name};
-use super::hand_on::copy;
 use super::link_card::link_of;
 use super::outcome::{Outcome, post_of, ranking_of};
 use super::pictures::outlook_picture;
 use super::print::print;
-use super::setups::Setups;
+use super::share_sheet::copy;
 use super::tables::{days_table, loads_table};
 use crate::link::post::{Markup, post};
 use crate::link::ranking::ranking_svg;
 use crate::store::csv::CsvError;
 use crate::view::lang::t;
+use crate::view::setups::Setups;
+use crate::view::setups::files::{download, download_text, file_name};
 use crate::view::widgets::{button, disclosure, fresh_id, quiet_button, radios};
 use leptos::html::Textarea;
 use leptos::prelude::*;

@@ -3,20 +3,19 @@
 //! Style sheets show it in place of everything else (`style/print.css`); where it has not been
 //! built, the page prints as it is.
 
-use super::address::address_with;
 use super::link_card::qr_view;
 use super::outcome::{Outcome, WholeAnswer, setup_lines};
 use super::pictures::course_on_paper;
-use super::setups::Setups;
-use super::words::setup_name;
 use crate::i18n::Arg;
 use crate::link::encode;
 use crate::link::post::Line;
 use crate::link::qr::qr_matrix;
 use crate::model::Setup;
 use crate::view::lang::{number, percent, t, t_args, watt_hours_a_day};
-use crate::view::parts::Parts;
+use crate::view::page_address::address_with;
+use crate::view::setups::Setups;
 use crate::view::widgets::{Caution, caution, lantern_row};
+use crate::view::words::names::setup_name;
 use leptos::html::Div;
 use leptos::prelude::*;
 use std::time::Duration;
@@ -26,9 +25,9 @@ const NIGHTS: usize = 14;
 /// Sentences worth knowing that fit the page.
 const NOTES: usize = 3;
 
-/// The page to print; nothing until it is printed.
+/// The page to print, built by `paper` when the browser is about to print.
 #[must_use]
-pub fn print_page(setups: Setups, parts: Parts) -> AnyView {
+pub fn print_page(setups: Setups, paper: impl Fn() -> AnyView + Send + 'static) -> AnyView {
     let printing = setups.printing;
     let before = window_event_listener_untyped("beforeprint", move |_| {
         printing.try_set(true);
@@ -42,7 +41,7 @@ pub fn print_page(setups: Setups, parts: Parts) -> AnyView {
     });
     view! {
         <div class="print-page">
-            {move || printing.get().then(|| untrack(|| parts.paper()))}
+            {move || printing.get().then(|| untrack(&paper))}
         </div>
     }
     .into_any()

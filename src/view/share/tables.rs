@@ -8,8 +8,8 @@ use crate::store::csv::{
 };
 use crate::units::{Celsius, Hours, WattHours};
 use crate::view::lang::{field_number, t};
-use crate::view::loads::{group_name, load_name, usage_words};
-use crate::view::outlook::words::drawer_name;
+use crate::view::words::loads::usage_words;
+use crate::view::words::names::{drawer_name, group_name, load_name};
 
 /// The marks of the reader's language.
 #[must_use]

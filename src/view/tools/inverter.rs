@@ -6,25 +6,27 @@ use crate::advice::workshop::inverter_check::{
 };
 use crate::i18n::Arg;
 use crate::model::Setup;
-use crate::view::change::words::{count, name_of};
+use crate::physics::ampacity::Surroundings;
 use crate::view::lang::{amps, clock, key, number, pair, quantity, t, t_args, watt_hours, watts};
 use crate::view::state::{AppState, Tab};
 use crate::view::widgets::{Caution, caution, disclosure, quiet_button};
+use crate::view::words::names::{count, load_name_by_id};
 use leptos::prelude::*;
 
 /// Pairs and triples shown at once.
 const FIRST: usize = 6;
 
-/// Loads picked to run together, by id; kept while other parts of the page are shown.
-pub type Kept = RwSignal<Vec<u32>>;
-
 /// The tool.
 #[must_use]
-pub fn view(app: AppState, place: wiring::Kept, picked: Kept) -> AnyView {
+pub fn view(
+    app: AppState,
+    surroundings: RwSignal<Surroundings>,
+    picked: RwSignal<Vec<u32>>,
+) -> AnyView {
     let loads = Memo::new(move |_| app.setup.with(inverter_check::loads_on));
     let verdict = move || {
-        let place = place.get();
-        app.setup.with(|setup| said(app, setup, &inverter_check::check(setup, place)))
+        let surroundings = surroundings.get();
+        app.setup.with(|setup| said(app, setup, &inverter_check::check(setup, surroundings)))
     };
     view! {
         <p>{t("ac-told")}</p>
@@ -42,12 +44,12 @@ pub fn view(app: AppState, place: wiring::Kept, picked: Kept) -> AnyView {
 }
 
 fn names(setup: &Setup, ids: &[u32]) -> String {
-    let names: Vec<String> = ids.iter().map(|id| name_of(setup, *id)).collect();
+    let names: Vec<String> = ids.iter().map(|id| load_name_by_id(setup, *id)).collect();
     names.join(" + ")
 }
 
 /// Pick loads and see whether they may run together.
-fn picker(app: AppState, loads: Vec<OnInverter>, picked: Kept) -> Option<AnyView> {
+fn picker(app: AppState, loads: Vec<OnInverter>, picked: RwSignal<Vec<u32>>) -> Option<AnyView> {
     if loads.is_empty() {
         return None;
     }
@@ -55,7 +57,7 @@ fn picker(app: AppState, loads: Vec<OnInverter>, picked: Kept) -> Option<AnyView
         .iter()
         .map(|load| {
             let id = load.id;
-            let name = app.setup.with_untracked(|setup| name_of(setup, id));
+            let name = app.setup.with_untracked(|setup| load_name_by_id(setup, id));
             let power = watts(load.running);
             let change = move |event: leptos::ev::Event| {
                 let on = event_target_checked(&event);

@@ -1,104 +1,21 @@
 //! The measuring bench: readings become a load's draw with its uncertainty.
 
+mod bench;
 mod fields;
+mod method;
 mod readings;
 mod result;
 mod unknown;
 
-pub use readings::Readings;
-pub use unknown::in_the_outlook;
+pub use bench::Bench;
+pub use unknown::{Unknowns, in_the_outlook};
 
-use crate::view::focus;
-use crate::view::lang::{key, t};
+use crate::view::lang::t;
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
 use crate::view::widgets::radios;
 use leptos::prelude::*;
-
-/// How to find what something draws.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Method {
-    /// An ammeter in series, or a clamp.
-    #[default]
-    Current,
-    /// A power meter in series.
-    Power,
-    /// Energy counted over a time.
-    Energy,
-    /// The solar controller's current with the device on and off.
-    Controller,
-    /// A battery monitor before and after.
-    Monitor,
-    /// A mains meter between inverter and device.
-    Socket,
-    /// Run times of a fridge.
-    Fridge,
-}
-
-impl Method {
-    /// All of them, in the order they are offered.
-    pub const ALL: [Self; 7] = [
-        Self::Current,
-        Self::Power,
-        Self::Energy,
-        Self::Controller,
-        Self::Monitor,
-        Self::Socket,
-        Self::Fridge,
-    ];
-
-    fn title(self) -> String {
-        t(match self {
-            Self::Current => key!("method-current"),
-            Self::Power => key!("method-power"),
-            Self::Energy => key!("method-energy"),
-            Self::Controller => key!("method-controller"),
-            Self::Monitor => key!("method-monitor"),
-            Self::Socket => key!("method-socket"),
-            Self::Fridge => key!("method-fridge"),
-        })
-    }
-
-    fn told(self) -> String {
-        t(match self {
-            Self::Current => key!("method-current-told"),
-            Self::Power => key!("method-power-told"),
-            Self::Energy => key!("method-energy-told"),
-            Self::Controller => key!("method-controller-told"),
-            Self::Monitor => key!("method-monitor-told"),
-            Self::Socket => key!("method-socket-told"),
-            Self::Fridge => key!("method-fridge-told"),
-        })
-    }
-}
-
-/// What is being measured; kept while other parts of the page are shown.
-#[derive(Clone, Copy)]
-pub struct Bench {
-    method: RwSignal<Method>,
-    readings: RwSignal<Readings>,
-    /// The load it is for, by id; `None` for a new one.
-    target: RwSignal<Option<u32>>,
-    unknown: unknown::Kept,
-}
-
-impl Default for Bench {
-    fn default() -> Self {
-        Self {
-            method: RwSignal::new(Method::default()),
-            readings: RwSignal::new(Readings::default()),
-            target: RwSignal::new(None),
-            unknown: RwSignal::new(None),
-        }
-    }
-}
-
-impl Bench {
-    /// Gets ready for this load.
-    pub fn for_load(self, id: u32) {
-        self.target.try_set(Some(id));
-    }
-}
+use method::Method;
 
 /// The tool.
 #[must_use]
@@ -113,7 +30,7 @@ pub fn view(app: AppState, calculation: Calculation, bench: Bench) -> AnyView {
     };
     view! {
         <p>{t("measure-told")}</p>
-        {unknown::view(app, calculation, bench)}
+        {unknown::view(app, calculation, bench.target)}
         {radios(t("measure-method"), titles, chosen, choose)}
         {move || {
             let method = bench.method.get();
@@ -133,8 +50,4 @@ pub fn view(app: AppState, calculation: Calculation, bench: Bench) -> AnyView {
         </section>
     }
     .into_any()
-}
-
-fn to_result() {
-    focus::to("measured-title");
 }

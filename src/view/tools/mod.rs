@@ -5,28 +5,35 @@ pub mod measure;
 pub mod on_site;
 pub mod wiring;
 
-use crate::view::change::{Deciding, Part};
 use crate::view::lang::{key, t};
-use crate::view::state::AppState;
+use crate::view::state::{AppState, Screen};
+use crate::view::words::names::screen_title;
 use leptos::prelude::*;
+
+/// The tools in the order they are offered, with the key of what each is for.
+const TOOLS: [(Screen, &str); 4] = [
+    (Screen::OnSite, key!("tool-on-site-told")),
+    (Screen::Measure, key!("tool-measure-told")),
+    (Screen::Wiring, key!("tool-wiring-told")),
+    (Screen::Inverter, key!("tool-inverter-told")),
+];
 
 /// The tools as a list to choose from.
 #[must_use]
 pub fn links(app: AppState) -> AnyView {
-    let Some(deciding) = use_context::<Deciding>() else { return ().into_any() };
-    let tools: Vec<AnyView> = Part::TOOLS
+    let tools: Vec<AnyView> = TOOLS
         .into_iter()
-        .map(|part| {
+        .map(|(screen, told)| {
             view! {
                 <li>
                     <button
                         type="button"
                         class="tool"
-                        data-part=part.word()
-                        on:click=move |_| deciding.show(app, part)
+                        data-part=screen.word()
+                        on:click=move |_| app.open(screen)
                     >
-                        <strong>{part.title()}</strong>
-                        <span>{told(part)}</span>
+                        <strong>{screen_title(screen)}</strong>
+                        <span>{t(told)}</span>
                     </button>
                 </li>
             }
@@ -40,15 +47,4 @@ pub fn links(app: AppState) -> AnyView {
         </section>
     }
     .into_any()
-}
-
-/// What a tool is for.
-fn told(part: Part) -> String {
-    match part {
-        Part::OnSite => t(key!("tool-on-site-told")),
-        Part::Measure => t(key!("tool-measure-told")),
-        Part::Wiring => t(key!("tool-wiring-told")),
-        Part::Inverter => t(key!("tool-inverter-told")),
-        _ => String::new(),
-    }
 }

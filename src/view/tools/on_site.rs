@@ -5,8 +5,9 @@ mod learned;
 mod log;
 
 pub use form::Draft;
-pub use learned::Kept;
 
+use crate::advice::on_site::fit::Fit;
+use crate::view::arc_ptr_eq::ArcPtrEq;
 use crate::view::lang::t;
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
@@ -14,12 +15,17 @@ use leptos::prelude::*;
 
 /// The tool.
 #[must_use]
-pub fn view(app: AppState, calculation: Calculation, draft: Draft, kept: Kept) -> AnyView {
+pub fn view(
+    app: AppState,
+    calculation: Calculation,
+    draft: Draft,
+    learned: RwSignal<Option<ArcPtrEq<Fit>>>,
+) -> AnyView {
     view! {
         <p>{t("site-told")}</p>
         {form::view(app, draft)}
         {log::view(app, calculation)}
-        {learned::view(app, calculation, kept)}
+        {learned::view(app, calculation, learned)}
     }
     .into_any()
 }

@@ -10,7 +10,6 @@ use crate::model::limits::{AIR_C, MAX_CABLES, Range};
 use crate::model::{CableRun, Setup};
 use crate::physics::ampacity::{Insulation, Surroundings};
 use crate::units::Celsius;
-use crate::view::change::words::{array_name, name_of};
 use crate::view::icons::Icon;
 use crate::view::lang::{amps, key, number, quantity, t, t_args};
 use crate::view::lens::Lens;
@@ -18,12 +17,10 @@ use crate::view::state::AppState;
 use crate::view::widgets::{
     Caution, NumberField, button, caution, choice_row, disclosure, quiet_button,
 };
+use crate::view::words::names::{array_name, load_name_by_id};
 use leptos::prelude::*;
 pub(super) use verdict::found;
 use verdict::size_words;
-
-/// Where the cables lie; kept while other parts of the page are shown.
-pub type Kept = RwSignal<Surroundings>;
 
 /// Conductors that can lie together.
 const BUNDLED: Range = Range { min: 1.0, max: 60.0 };
@@ -31,7 +28,7 @@ const INSULATIONS: [Insulation; 2] = [Insulation::C70, Insulation::C105];
 
 /// The tool.
 #[must_use]
-pub fn view(app: AppState, kept: Kept) -> AnyView {
+pub fn view(app: AppState, surroundings: RwSignal<Surroundings>) -> AnyView {
     let rows = Memo::new(move |_| app.setup.with(|setup| setup.cables.len()));
     let add = move || {
         app.edit(|setup| {
@@ -45,12 +42,12 @@ pub fn view(app: AppState, kept: Kept) -> AnyView {
         <p><strong>{t("wiring-defer")}</strong></p>
         {caution(Caution::Fuse)}
         {caution(Caution::CableHeat)}
-        {place(app, kept)}
+        {place(app, surroundings)}
         <section class="card" aria-labelledby="runs-title">
             <h2 id="runs-title" tabindex="-1">{t("wiring-own")}</h2>
             {move || (rows.get() == 0).then(|| view! { <p>{t("wiring-own-none")}</p> })}
             <ol class="runs">
-                <For each=move || 0..rows.get() key=|row| *row children=move |row| run::view(app, kept, row) />
+                <For each=move || 0..rows.get() key=|row| *row children=move |row| run::view(app, surroundings, row) />
             </ol>
             {move || {
                 if rows.get() < MAX_CABLES {
@@ -64,18 +61,19 @@ pub fn view(app: AppState, kept: Kept) -> AnyView {
         <section class="card" aria-labelledby="proposed-title">
             <h2 id="proposed-title">{t("wiring-proposed")}</h2>
             <p>{t("wiring-proposed-told")}</p>
-            <ul class="runs">{move || proposals(app, kept)}</ul>
+            <ul class="runs">{move || proposals(app, surroundings)}</ul>
         </section>
     }
     .into_any()
 }
 
-fn place(app: AppState, kept: Kept) -> AnyView {
-    let insulation = part(kept, |place| place.insulation, |place, value| place.insulation = value);
+fn place(app: AppState, surroundings: RwSignal<Surroundings>) -> AnyView {
+    let insulation =
+        part(surroundings, |place| place.insulation, |place, value| place.insulation = value);
     let ambient =
-        part(kept, |place| place.ambient.0, |place, value| place.ambient = Celsius(value));
+        part(surroundings, |place| place.ambient.0, |place, value| place.ambient = Celsius(value));
     let bundled = part(
-        kept,
+        surroundings,
         |place| f64::from(place.bundled),
         |place, value: f64| place.bundled = value.round() as u8,
     );
@@ -100,14 +98,14 @@ fn place(app: AppState, kept: Kept) -> AnyView {
 }
 
 fn part<T: 'static>(
-    kept: Kept,
+    surroundings: RwSignal<Surroundings>,
     get: fn(&Surroundings) -> T,
     set: fn(&mut Surroundings, T),
 ) -> Lens<T> {
     Lens::new(
-        move |_| kept.try_with(get),
+        move |_| surroundings.try_with(get),
         move |_, value| {
-            kept.try_update(|place| set(place, value));
+            surroundings.try_update(|place| set(place, value));
         },
     )
 }
@@ -115,7 +113,7 @@ fn part<T: 'static>(
 /// What a run is for.
 fn purpose_words(setup: &Setup, purpose: RunPurpose) -> String {
     match purpose {
-        RunPurpose::Load(id) => name_of(setup, id),
+        RunPurpose::Load(id) => load_name_by_id(setup, id),
         RunPurpose::Inverter => t(key!("run-inverter")),
         RunPurpose::DcDcCharger => t(key!("run-dc-dc")),
         RunPurpose::ChargingRelay => t(key!("run-relay")),
@@ -131,8 +129,8 @@ fn purpose_words(setup: &Setup, purpose: RunPurpose) -> String {
     }
 }
 
-fn proposals(app: AppState, kept: Kept) -> Vec<AnyView> {
-    let place = kept.get();
+fn proposals(app: AppState, surroundings: RwSignal<Surroundings>) -> Vec<AnyView> {
+    let place = surroundings.get();
     app.setup.with(|setup| {
         let mut rows = Vec::new();
         for SuggestedRun { purpose, run } in suggested_runs(setup, place) {

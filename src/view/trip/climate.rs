@@ -8,7 +8,7 @@ use crate::model::{AirSource, ClimateSource};
 use crate::units::{Celsius, WattHoursPerSquareMetre};
 use crate::view::lang::{celsius, month_name, number, number_fixed, t, t_args};
 use crate::view::lens::Lens;
-use crate::view::outlook::{Calculation, words};
+use crate::view::outlook::{Calculation, climate_source};
 use crate::view::state::AppState;
 use crate::view::widgets::{DataTable, NumberField, Term, data_table, radios};
 use leptos::prelude::*;
@@ -25,7 +25,7 @@ pub(super) fn source(calculation: Calculation) -> AnyView {
                 view! { <p class="notice" role="status">{text}</p> }
             });
             view! {
-                <p>{words::climate_source(&climate)}</p>
+                <p>{climate_source(&climate)}</p>
                 <p>{air_source(&climate)}</p>
                 {impossible}
             }

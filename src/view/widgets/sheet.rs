@@ -4,7 +4,6 @@ use super::buttons::icon_button;
 use super::fresh_id;
 use crate::view::icons::Icon;
 use crate::view::lang::t;
-use crate::view::share::Setups;
 use crate::view::state::AppState;
 use leptos::html::Dialog;
 use leptos::prelude::*;
@@ -53,7 +52,7 @@ fn boxed(sheet: Sheet, title: String, inside: Box<dyn Fn() -> AnyView + Send + S
     let node: NodeRef<Dialog> = NodeRef::new();
     let title_id = fresh_id("sheet");
     let labelled = title_id.clone();
-    let setups = use_context::<Setups>();
+    let app = use_context::<AppState>();
     Effect::new(move |_| {
         let open = sheet.is_open();
         let Some(dialog) = node.get() else { return };
@@ -85,7 +84,7 @@ fn boxed(sheet: Sheet, title: String, inside: Box<dyn Fn() -> AnyView + Send + S
                     <h2 id=title_id>{title}</h2>
                     {icon_button(Icon::Close, t("sheet-close"), move || sheet.close())}
                 </header>
-                {setups.map(|setups| told_here(setups.app, sheet))}
+                {app.map(|app| told_here(app, sheet))}
                 {move || sheet.is_open().then(&inside)}
             </div>
         </dialog>

@@ -4,7 +4,7 @@ use super::buttons::{icon_button, quiet_button};
 use crate::view::focus;
 use crate::view::icons::Icon;
 use crate::view::lang::t;
-use crate::view::share::Setups;
+use crate::view::state::AppState;
 use leptos::ev;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -12,8 +12,7 @@ use web_sys::HtmlElement;
 
 /// The place where messages appear; also read out. Escape puts the message away.
 #[must_use]
-pub fn toasts(setups: Setups) -> AnyView {
-    let app = setups.app;
+pub fn toasts(app: AppState) -> AnyView {
     // What had the focus before the message got it.
     let before: StoredValue<Option<HtmlElement>, LocalStorage> = StoredValue::new_local(None);
     let entered = move |event: ev::FocusEvent| {
@@ -46,10 +45,10 @@ pub fn toasts(setups: Setups) -> AnyView {
                 app.toast
                     .get()
                     .map(|toast| {
-                        let undo = toast.undo.map(|what| {
+                        let undo = toast.undo.map(|undo| {
                             let back = move || {
                                 leave();
-                                setups.take_back(what);
+                                undo();
                             };
                             quiet_button(Some(Icon::Undo), t("undo"), back)
                         });

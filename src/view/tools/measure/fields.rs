@@ -1,7 +1,7 @@
 //! The fields of each method, and the cautions at it.
 
+use super::method::{Method, to_result};
 use super::readings::{Readings, SUN_FRAC};
-use super::{Method, to_result};
 use crate::advice::on_site::measure::{ChargeStage, Instrument};
 use crate::i18n::Arg;
 use crate::model::limits::{AIR_C, DRAW_A, DRAW_W, ENERGY_WH_A_DAY, Range, USED_AH};

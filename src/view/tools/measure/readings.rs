@@ -1,6 +1,6 @@
 //! What was read, and what the bench makes of it.
 
-use super::Method;
+use super::method::Method;
 use crate::advice::on_site::measure::{
     Accuracy, ChargeStage, ControllerReading, Field, FridgeRuns, Instrument, MeasureError,
     Measured, MonitorReading, Running, battery_monitor, behind_inverter, could_deliver,

@@ -1,6 +1,7 @@
 //! What was measured, how sure it is, and the load that takes it over.
 
-use super::{Bench, Method};
+use super::bench::Bench;
+use super::method::Method;
 use crate::advice::on_site::measure::{Field, Found, MeasureError, MeasureWarning, Measured};
 use crate::i18n::Arg;
 use crate::model::limits::MAX_LOADS;
@@ -12,9 +13,9 @@ use crate::view::lang::{
     watt_hours_a_day, watts,
 };
 use crate::view::lens::Lens;
-use crate::view::loads::load_name;
 use crate::view::state::AppState;
 use crate::view::widgets::{button, select_field};
+use crate::view::words::names::load_name;
 use leptos::prelude::*;
 
 /// The result, following the readings.

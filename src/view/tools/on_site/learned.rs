@@ -4,14 +4,15 @@ use super::form::moment;
 use crate::advice::on_site::fit::{Factor, Fit, Wanted, fit};
 use crate::i18n::Arg;
 use crate::model::{Correction, Setup};
-use crate::view::change::work::Turns;
+use crate::view::arc_ptr_eq::ArcPtrEq;
 use crate::view::icons::Icon;
+use crate::view::jobs::Generations;
 use crate::view::lang::{key, number, percent, t, t_args};
-use crate::view::outlook::{Calculation, Made};
+use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
 use crate::view::widgets::{button, quiet_button};
+use crate::view::working::Working;
 use leptos::prelude::*;
-use std::sync::Arc;
 use std::time::Duration;
 
 /// Pause after the last edit before the readings are fitted [ms].
@@ -21,24 +22,26 @@ const NINE_IN_TEN_SD: f64 = 1.645;
 /// A factor nearer to 1 than this is "as planned".
 const AS_PLANNED: f64 = 0.015;
 
-/// What the readings say, kept while other parts of the page are shown.
-pub type Kept = RwSignal<Option<Made<Fit>>>;
+/// What the readings say, kept while other screens are shown.
+type FitState = RwSignal<Option<ArcPtrEq<Fit>>>;
 
 /// Keeps the fit in step with the readings.
-fn follow(app: AppState, calculation: Calculation, kept: Kept) {
-    let turns = Turns::default();
+fn follow(app: AppState, calculation: Calculation, state: FitState) {
+    let generations = Generations::default();
     Effect::new(move |_| {
         let setup = app.setup.get();
         let sun = calculation.sun.get();
-        let turn = turns.begin();
+        let generation = generations.begin();
         let (Some(sun), false) = (sun, setup.readings.is_empty()) else {
-            kept.try_set(None);
+            state.try_set(None);
             return;
         };
+        let working = Working::begin();
         set_timeout(
             move || {
-                if !turn.is_over() {
-                    kept.try_set(fit(&setup, sun.0).map(|fit| Made(Arc::new(fit))));
+                let _working = working;
+                if !generation.is_over() {
+                    state.try_set(fit(&setup, sun.0).map(ArcPtrEq::new));
                 }
             },
             Duration::from_millis(PAUSE_MS),
@@ -47,12 +50,12 @@ fn follow(app: AppState, calculation: Calculation, kept: Kept) {
 }
 
 /// What was learned, and what is in force.
-pub(super) fn view(app: AppState, calculation: Calculation, kept: Kept) -> AnyView {
-    follow(app, calculation, kept);
+pub(super) fn view(app: AppState, calculation: Calculation, state: FitState) -> AnyView {
+    follow(app, calculation, state);
     let in_force = Memo::new(move |_| app.setup.with(|setup| setup.correction.clone()));
     view! {
         {move || {
-            kept.get()
+            state.get()
                 .map(|fit| app.setup.with_untracked(|setup| offer(app, setup, &fit.0, &in_force.get())))
         }}
         {move || {

@@ -1,18 +1,18 @@
 //! One of the user's own runs: what it is and what the check says of it.
 
-use super::super::wiring::Kept;
 use super::verdict::{self, SIZES, size_words};
 use crate::advice::workshop::wiring::check;
 use crate::i18n::Arg;
 use crate::model::limits::{CABLE_M, CONDUCTOR_C, DRAW_A, FUSE_A};
 use crate::model::{CableRun, ConductorSize, Feed};
+use crate::physics::ampacity::Surroundings;
 use crate::units::{Amps, Celsius, Metres};
 use crate::view::icons::Icon;
 use crate::view::lang::{number, t, t_args};
 use crate::view::lens::Lens;
-use crate::view::loads::load_name;
 use crate::view::state::AppState;
 use crate::view::widgets::{NumberField, quiet_button, select_field, text_field, toggle};
+use crate::view::words::names::load_name;
 use leptos::prelude::*;
 
 fn cable<T: 'static>(row: usize, get: fn(&CableRun) -> T, set: fn(&mut CableRun, T)) -> Lens<T> {
@@ -71,7 +71,7 @@ fn size_lens(row: usize) -> Lens<usize> {
 }
 
 /// The card.
-pub(super) fn view(app: AppState, kept: Kept, row: usize) -> AnyView {
+pub(super) fn view(app: AppState, surroundings: RwSignal<Surroundings>, row: usize) -> AnyView {
     let number = number((row + 1) as f64, 0);
     let title = t_args("wiring-run", &[("number", Arg::Text(&number))]);
     let heading = {
@@ -108,7 +108,7 @@ pub(super) fn view(app: AppState, kept: Kept, row: usize) -> AnyView {
         crate::view::focus::to("runs-title");
     };
     let said = move || {
-        let place = kept.get();
+        let place = surroundings.get();
         app.setup.with(|setup| {
             setup.cables.get(row).map(|run| verdict::view(&check(run, setup, place), setup, run))
         })

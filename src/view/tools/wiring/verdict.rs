@@ -6,9 +6,9 @@ use crate::model::{CableRun, ConductorSize, Setup};
 use crate::physics::cable::{self, GAUGES, IEC_60228_CLASS_5};
 use crate::physics::fuse::{FuseChoice, FuseKind};
 use crate::units::SquareMillimetres;
-use crate::view::change::words::name_of;
 use crate::view::icons::{Icon, icon};
 use crate::view::lang::{amps, celsius, key, number, quantity, t, t_args, watts};
+use crate::view::words::names::load_name_by_id;
 use leptos::prelude::*;
 use std::sync::LazyLock;
 
@@ -191,7 +191,7 @@ pub(super) fn view(verdict: &RunVerdict, setup: &Setup, run: &CableRun) -> AnyVi
         CurrentFrom::Typed => t("current-typed"),
         CurrentFrom::Inverter => t("current-inverter"),
         CurrentFrom::Load(id) => {
-            t_args("current-load", &[("name", Arg::Text(&name_of(setup, id)))])
+            t_args("current-load", &[("name", Arg::Text(&load_name_by_id(setup, id)))])
         }
     };
     let current = verdict.current;

@@ -6,21 +6,26 @@
 //! link    ------------->  as a preview   -> library only on "keep"
 //! ```
 //!
-//! [`Setups::begin`] knows nothing of storage; [`super::keeper`] brings what reads and writes.
-//! [`super::keeping`] writes the library and brings other tabs' changes in; [`super::address`] is
-//! the address bar.
+//! [`Setups::begin`] knows nothing of storage; [`storage_module`] brings what reads and writes.
+//! [`persistence`] writes the library and merges other tabs' changes; [`address`] is the address bar.
 
-use super::keeper::Keeper;
-use super::keeping::{self, Start};
+mod address;
+pub mod files;
+mod notices;
+mod persistence;
+mod seen_hints;
+pub mod storage_module;
+
 use crate::link::LinkError;
 use crate::model::Setup;
 use crate::store::{Deleted, Entry, EntryId, Library, LibraryError, TabMemory};
 use crate::view::lang::{t, t_args};
-use crate::view::offline::Offline;
-use crate::view::state::{AppState, Undo};
+use crate::view::state::AppState;
 use crate::view::storage::StorageFault;
+use crate::view::working::Working;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
+use std::sync::Arc;
 
 /// A setup out of a link, on screen beside the user's own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -65,29 +70,38 @@ pub struct Setups {
     pub file_told: RwSignal<Option<String>>,
     /// A change of the user's own was written during or before this visit.
     pub has_own: Memo<bool>,
-    /// What keeps the setups, once its part is here.
-    pub keeper: RwSignal<Option<&'static Keeper>>,
-    pub(super) book: StoredValue<Book>,
+    book: StoredValue<Book>,
+}
+
+/// Something due soon; the page counts as at work until it is done or dropped.
+struct Pending {
+    timer: TimeoutHandle,
+    _working: Working,
 }
 
 /// What this tab remembers; nothing of it is shown.
-pub(super) struct Book {
+struct Book {
     /// What it knows of storage.
-    pub(super) memory: TabMemory,
+    memory: TabMemory,
     /// What was set aside is not yet stored: nothing may be written over it.
-    pub(super) aside_pending: bool,
+    aside_pending: bool,
     /// The setup the page put on screen itself: different from it means that the user changed it.
-    pub(super) shown: Setup,
-    pub(super) save_timer: Option<TimeoutHandle>,
-    pub(super) address_timer: Option<TimeoutHandle>,
+    shown: Setup,
+    save_timer: Option<Pending>,
+    address_timer: Option<Pending>,
     first: fn() -> Setup,
     deleted: Option<Deleted>,
     left: Option<(Preview, Setup)>,
 }
 
 /// Time of a change [ms since 1970-01-01 UTC].
-pub(super) fn now_ms() -> u64 {
+fn now_ms() -> u64 {
     js_sys::Date::now() as u64
+}
+
+/// A number that tells this tab from others; exact in every reader of JSON.
+fn tab_number() -> u64 {
+    (js_sys::Math::random() * (1_u64 << 52) as f64) as u64
 }
 
 impl Setups {
@@ -97,7 +111,7 @@ impl Setups {
         let shown = first();
         let app = AppState::new(shown.clone());
         let book = Book {
-            memory: TabMemory::new(keeping::tab_number(), Library::default(), None, false),
+            memory: TabMemory::new(tab_number(), Library::default(), None, false),
             aside_pending: false,
             shown,
             save_timer: None,
@@ -120,41 +134,12 @@ impl Setups {
             printing: RwSignal::new(false),
             file_told: RwSignal::new(None),
             has_own: Memo::new(move |_| library.with(|library| !library.entries().is_empty())),
-            keeper: RwSignal::new(None),
             book: StoredValue::new(book),
         }
     }
 
-    /// Opens what this browser kept, or what the address holds, and puts it on screen.
-    pub(super) fn open(self) {
-        let Start { library, stored, aside, aside_now, aside_pending, kept, adjusted } =
-            keeping::load();
-        let newer = kept == Kept::No(StorageFault::Newer);
-        let memory = TabMemory::new(keeping::tab_number(), library.clone(), stored, newer);
-        let _ = self.book.try_update_value(|book| {
-            book.memory = memory;
-            book.aside_pending = aside_pending;
-        });
-        self.kept.try_set(kept);
-        self.aside.try_set(aside);
-        self.aside_told.try_set(aside_now);
-        self.adjusted.try_set(adjusted);
-        let own = library.current().is_some();
-        self.library.try_set(library);
-        if own {
-            self.show_current();
-        }
-        self.open_first_address();
-    }
-
-    /// Takes in what keeps the setups, all at once.
-    pub fn attach(self, keeper: &'static Keeper, offline: Offline) {
-        keeper.steps.iter().for_each(|step| step(self, offline));
-        self.keeper.try_set(Some(keeper));
-    }
-
     /// Follows every change from here on.
-    pub(super) fn follow(self) {
+    fn follow(self) {
         Effect::new(move |first: Option<()>| {
             self.app.setup.track();
             if first.is_some() && self.preview.with_untracked(Option::is_none) {
@@ -166,12 +151,12 @@ impl Setups {
         self.follow_address();
     }
 
-    pub(super) fn in_preview(self) -> bool {
+    fn in_preview(self) -> bool {
         self.preview.try_with_untracked(Option::is_some) == Some(true)
     }
 
     /// The library as it is now, for changing; `None` once the page is gone.
-    pub(super) fn peek(self) -> Option<Library> {
+    fn peek(self) -> Option<Library> {
         self.library.try_get_untracked()
     }
 
@@ -188,7 +173,7 @@ impl Setups {
     }
 
     /// Puts the current setup of the library on screen, or what stands there where there is none.
-    pub(super) fn show_current(self) {
+    fn show_current(self) {
         let first = self.book.try_with_value(|book| book.first);
         let setup = self.current().map(|entry| entry.setup).or_else(|| first.map(|first| first()));
         if let Some(setup) = setup {
@@ -197,7 +182,7 @@ impl Setups {
     }
 
     /// Takes the changes on screen over into the library; a setup out of a link stays out.
-    pub(super) fn flush(self) {
+    fn flush(self) {
         if self.in_preview() {
             return;
         }
@@ -286,10 +271,10 @@ impl Setups {
     /// Deletes the setup `id`, with a message that offers to take it back.
     pub fn delete(self, id: EntryId) {
         let Ok(deleted) = self.change(|library| library.delete(id)) else { return };
-        let name = super::words::name_of(deleted.name());
+        let name = crate::view::words::names::name_or_nameless(deleted.name());
         let _ = self.book.try_update_value(|book| book.deleted = Some(deleted));
         let told = t_args("setups-deleted", &[("name", crate::i18n::Arg::Text(&name))]);
-        self.app.tell_with(told, Some(Undo::Deletion));
+        self.app.tell_with(told, Some(Arc::new(move || self.undelete())));
     }
 
     /// Puts back what was deleted last.
@@ -313,7 +298,7 @@ impl Setups {
     }
 
     /// Puts a setup out of a link on screen, beside the user's own.
-    pub(super) fn show_preview(self, setup: Setup, adjusted: usize) {
+    fn show_preview(self, setup: Setup, adjusted: usize) {
         self.flush();
         self.leave_preview();
         self.preview.try_set(Some(Preview { adjusted }));
@@ -351,7 +336,7 @@ impl Setups {
         self.show_current();
         if changed {
             let _ = self.book.try_update_value(|book| book.left = Some((preview, setup)));
-            self.app.tell_with(t("preview-left"), Some(Undo::Leaving));
+            self.app.tell_with(t("preview-left"), Some(Arc::new(move || self.return_to_left())));
         }
     }
 
@@ -366,14 +351,5 @@ impl Setups {
         let _ = self.book.try_update_value(|book| book.shown = Setup::default());
         self.app.show(setup);
         self.app.tell(t("toast-undone"), false);
-    }
-
-    /// Takes back what a message offers to.
-    pub fn take_back(self, what: Undo) {
-        match what {
-            Undo::Change => self.app.undo(),
-            Undo::Deletion => self.undelete(),
-            Undo::Leaving => self.return_to_left(),
-        }
     }
 }

@@ -1,7 +1,5 @@
 //! The list of the user's setups.
 
-use super::setups::Setups;
-use super::words::{setup_name, setup_outline};
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::model::example::example_setup;
@@ -10,7 +8,10 @@ use crate::store::{Entry, EntryId};
 use crate::view::icons::Icon;
 use crate::view::lang::{t, t_args};
 use crate::view::lens::Lens;
+use crate::view::setups::Setups;
 use crate::view::widgets::{icon_button, quiet_button, text_field};
+use crate::view::words::names::setup_name;
+use crate::view::words::setups::setup_outline;
 use leptos::prelude::*;
 
 /// What a row of the list shows.
@@ -29,7 +30,7 @@ impl Row {
 
 /// The list, with what can be done with setups.
 #[must_use]
-pub fn shelf(setups: Setups) -> AnyView {
+pub fn setup_list(setups: Setups) -> AnyView {
     let rows = Memo::new(move |_| {
         setups.library.with(|library| library.entries().iter().map(Row::of).collect::<Vec<_>>())
     });

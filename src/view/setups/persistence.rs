@@ -1,16 +1,17 @@
-//! Keeps the setups in this browser, and brings other tabs' changes in.
+//! Saves the setups in this browser and merges what other tabs save.
 //!
 //! Nothing stored is written over unread: before each write the stored text is compared with the
 //! one this tab knows, and reconciled where another tab was faster. What cannot be read is set
 //! aside first; where even that finds no room, nothing is written at all.
 
-use super::setups::{Kept, Setups};
-use super::{told, words};
+use super::seen_hints;
+use super::{Kept, Pending, Setups, tab_number};
 use crate::model::Setup;
-use crate::store::{Key, Library, Loaded, TakenIn, read_library};
+use crate::store::{Key, Library, Loaded, TabMemory, TakenIn, read_library};
 use crate::view::recovery;
 use crate::view::storage::{self, Found, StorageFault};
-use leptos::leptos_dom::helpers::TimeoutHandle;
+use crate::view::words::names::name_or_nameless;
+use crate::view::working::Working;
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -18,18 +19,18 @@ use std::time::Duration;
 const SAVE_AFTER_MS: u64 = 300;
 
 /// What was found on the way in.
-pub(super) struct Start {
-    pub(super) library: Library,
-    pub(super) stored: Option<String>,
-    pub(super) aside: Vec<String>,
-    pub(super) aside_now: bool,
-    pub(super) aside_pending: bool,
-    pub(super) kept: Kept,
-    pub(super) adjusted: usize,
+struct Start {
+    library: Library,
+    stored: Option<String>,
+    aside: Vec<String>,
+    aside_now: bool,
+    aside_pending: bool,
+    kept: Kept,
+    adjusted: usize,
 }
 
 /// Reads what this browser kept.
-pub(super) fn load() -> Start {
+fn load() -> Start {
     let mut start = Start {
         library: Library::default(),
         stored: None,
@@ -64,11 +65,6 @@ pub(super) fn load() -> Start {
     start
 }
 
-/// A number that tells this tab from others; exact in every reader of JSON.
-pub(super) fn tab_number() -> u64 {
-    (js_sys::Math::random() * (1_u64 << 52) as f64) as u64
-}
-
 /// What was set aside on earlier visits. Where that does not read either it is one more text.
 fn set_aside_before() -> Vec<String> {
     storage::get(Key::SetAside).unwrap_or_else(|| match storage::text(Key::SetAside) {
@@ -92,19 +88,37 @@ fn remember(library: &Library, on_screen: Option<&Setup>) {
     recovery::remember(library, on_screen);
 }
 
-/// Replaces a timer by another.
-pub(super) fn restart(
-    slot: &mut Option<TimeoutHandle>,
-    after_ms: u64,
-    run: impl FnOnce() + 'static,
-) {
+/// Puts off what is due in `slot` by another pause.
+pub(super) fn restart(slot: &mut Option<Pending>, after_ms: u64, run: impl FnOnce() + 'static) {
+    let working = Working::begin();
     let timer = set_timeout_with_handle(run, Duration::from_millis(after_ms)).ok();
-    if let Some(earlier) = std::mem::replace(slot, timer) {
-        earlier.clear();
+    let pending = timer.map(|timer| Pending { timer, _working: working });
+    if let Some(earlier) = std::mem::replace(slot, pending) {
+        earlier.timer.clear();
     }
 }
 
 impl Setups {
+    /// Puts what this browser kept on screen.
+    pub(super) fn restore(self) {
+        let Start { library, stored, aside, aside_now, aside_pending, kept, adjusted } = load();
+        let newer = kept == Kept::No(StorageFault::Newer);
+        let memory = TabMemory::new(tab_number(), library.clone(), stored, newer);
+        let _ = self.book.try_update_value(|book| {
+            book.memory = memory;
+            book.aside_pending = aside_pending;
+        });
+        self.kept.try_set(kept);
+        self.aside.try_set(aside);
+        self.aside_told.try_set(aside_now);
+        self.adjusted.try_set(adjusted);
+        let own = library.current().is_some();
+        self.library.try_set(library);
+        if own {
+            self.show_current();
+        }
+    }
+
     pub(super) fn follow_storage(self) {
         let storage = window_event_listener(leptos::ev::storage, move |event| {
             // No key: everything was cleared.
@@ -132,7 +146,10 @@ impl Setups {
 
     pub(super) fn save_soon(self) {
         let _ = self.book.try_update_value(|book| {
-            restart(&mut book.save_timer, SAVE_AFTER_MS, move || self.save_now());
+            restart(&mut book.save_timer, SAVE_AFTER_MS, move || {
+                self.save_now();
+                let _ = self.book.try_update_value(|book| book.save_timer = None);
+            });
         });
     }
 
@@ -187,11 +204,11 @@ impl Setups {
             book.memory.write(&library, |json| storage::set(Key::Library, json))
         });
         written.unwrap_or(Ok(()))?;
-        told::ask_to_persist();
+        seen_hints::ask_to_persist();
         Ok(())
     }
 
-    /// Another tab wrote: its changes and those of this tab come together.
+    /// Merges another tab's write with this tab's unsaved changes.
     fn take_in_other_tab(self) {
         self.flush();
         let Found::Text(text) = storage::text(Key::Library) else {
@@ -223,7 +240,7 @@ impl Setups {
         if let Some(library) = library {
             self.library.try_set(library);
             if !beside.is_empty() {
-                let beside = beside.iter().map(|name| words::name_of(name));
+                let beside = beside.iter().map(|name| name_or_nameless(name));
                 let _ = self.beside.try_update(|names| names.extend(beside));
             }
             if !self.in_preview() {

@@ -1,50 +1,52 @@
-//! What keeps the setups, as the start of the page knows it.
+//! The chunk that reads and writes setups, as a table of functions for the start of the page.
 //!
 //! Reading and writing setups is a large share of the program, and a first visit has nothing to
 //! read. So it travels in a part of its own (see [`crate::view::parts`]): the start waits for it
 //! where there is something to read, and nothing can be changed before it is here.
 
-use super::setups::Setups;
+use super::Setups;
 use super::{files, notices};
 use crate::forecast::climate_of;
-use crate::model::Trip;
-use crate::model::climate::Climate;
 use crate::store::Key;
 use crate::view::lang::t;
 use crate::view::offline::Offline;
+use crate::view::outlook::ClimateOf;
 use crate::view::recovery;
+use crate::view::state::AppState;
 use crate::view::storage::{self, Found};
 use crate::view::widgets::toasts;
 use leptos::prelude::*;
 
-/// What the part brings; the start calls it through this and so does not reach it by itself.
-pub struct Keeper {
+/// The functions the chunk brings. The start calls them through this table and so does not link
+/// them itself.
+pub struct StorageModule {
     /// What it has to do before anything can be changed, in this order: opens what this browser kept,
     /// or what the address holds; follows every change; keeps the page for when there is no network.
     pub steps: [fn(Setups, Offline); 3],
     /// What the reader has to know of storage, links and a newer page.
     pub notices: fn(Setups, Offline) -> AnyView,
     /// The place where messages appear.
-    pub toasts: fn(Setups) -> AnyView,
+    pub toasts: fn(AppState) -> AnyView,
     /// Climate of a trip, out of the tables: only a place of the user's own needs them.
-    pub climate: fn(&Trip) -> Climate,
+    pub climate: ClimateOf,
 }
 
-/// The keeper. Only its part may call this.
+/// The table. Only its chunk may call this.
 #[must_use]
-pub fn keeper() -> &'static Keeper {
-    static KEEPER: Keeper = Keeper {
+pub fn storage_module() -> &'static StorageModule {
+    static MODULE: StorageModule = StorageModule {
         steps: [open, follow, stay_usable],
         notices: notices::notices,
         toasts,
         climate: climate_of,
     };
-    &KEEPER
+    &MODULE
 }
 
 fn open(setups: Setups, _: Offline) {
     recovery::offer_empty();
-    setups.open();
+    setups.restore();
+    setups.open_first_address();
 }
 
 fn follow(setups: Setups, _: Offline) {

@@ -1,14 +1,15 @@
 //! What the reader has to know about setups, links and storage, above everything else.
 
 use super::files;
-use super::setups::{Kept, Setups};
-use super::told::{Told, is_ios_like};
-use super::words::{adjusted, link_fault, setup_name};
+use super::seen_hints::{SeenHint, is_ios_like};
+use super::{Kept, Setups};
 use crate::i18n::Arg;
 use crate::view::lang::{key, t, t_args};
 use crate::view::offline::Offline;
 use crate::view::state::Tab;
 use crate::view::storage::StorageFault;
+use crate::view::words::names::setup_name;
+use crate::view::words::setups::{adjusted, link_fault};
 use leptos::prelude::*;
 
 fn in_text(text: String, press: impl Fn() + 'static) -> AnyView {
@@ -117,12 +118,12 @@ fn aside_notice(setups: Setups) -> AnyView {
 
 /// How long iOS keeps things, told once there is something to keep.
 fn ios_storage(setups: Setups) -> AnyView {
-    let due = RwSignal::new(is_ios_like() && !Told::IosStorage.before());
+    let due = RwSignal::new(is_ios_like() && !SeenHint::IosStorage.before());
     view! {
         {move || {
             (due.get() && setups.has_own.get()).then(|| {
                 let close = in_text(t("notice-understood"), move || {
-                    Told::IosStorage.remember();
+                    SeenHint::IosStorage.remember();
                     due.try_set(false);
                 });
                 notice(t("ios-storage"), vec![close])

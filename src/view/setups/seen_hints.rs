@@ -1,4 +1,4 @@
-//! What was explained or asked once and need not be again, and what the browser is asked for.
+//! One-time hints already shown, and the request for persistent storage.
 
 use crate::store::Key;
 use crate::view::storage;
@@ -8,16 +8,16 @@ use std::collections::BTreeSet;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 
-/// Something told once.
+/// A hint that is shown once.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Told {
+pub enum SeenHint {
     /// The browser was asked to keep the setups for good.
     Persist,
     /// How long browsers of iOS keep things.
     IosStorage,
 }
 
-impl Told {
+impl SeenHint {
     fn word(self) -> &'static str {
         match self {
             Self::Persist => "persist",
@@ -55,10 +55,10 @@ fn words() -> BTreeSet<String> {
 /// Asks the browser, once, not to clear this page's storage of its own accord. It decides by itself
 /// or asks the user; the page works the same either way.
 pub(super) fn ask_to_persist() {
-    if Told::Persist.before() {
+    if SeenHint::Persist.before() {
         return;
     }
-    Told::Persist.remember();
+    SeenHint::Persist.remember();
     let Some(promise) = persist() else { return };
     spawn_local(async move {
         // A refusal changes nothing here.

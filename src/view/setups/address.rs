@@ -5,11 +5,12 @@
 //! again, shows the user's own setup and not a preview of it. A browser may lose the mark where the
 //! address is written while a reload is under way; the tab's own storage then tells what it showed.
 
-use super::keeping::restart;
-use super::setups::Setups;
+use super::Setups;
+use super::persistence::restart;
 use crate::link::{self, encode, quantised};
 use crate::model::Setup;
 use crate::store::{EntryId, Key, Library};
+use crate::view::page_address::bare_path;
 use crate::view::storage;
 use js_sys::Reflect;
 use leptos::prelude::*;
@@ -49,20 +50,6 @@ fn remember_shown(own: Option<EntryId>) {
     storage::set_text_of_tab(Key::Shown, own.map(|id| id.0.to_string()).as_deref());
 }
 
-/// The page's address without query and fragment.
-fn bare_path() -> String {
-    window().location().pathname().unwrap_or_default()
-}
-
-/// The address of the page with this link behind it.
-#[must_use]
-pub fn address_with(fragment: &str) -> String {
-    let origin = window().location().origin().unwrap_or_default();
-    let path = bare_path();
-    let path = path.strip_suffix("index.html").unwrap_or(&path);
-    format!("{origin}{path}#{fragment}")
-}
-
 /// The user's setup that a link of this content stands for.
 fn same_as(library: &Library, setup: &Setup) -> Option<EntryId> {
     let current = library.current().into_iter();
@@ -79,7 +66,10 @@ impl Setups {
 
     pub(super) fn address_soon(self) {
         let _ = self.book.try_update_value(|book| {
-            restart(&mut book.address_timer, FOLLOW_AFTER_MS, move || self.address_now());
+            restart(&mut book.address_timer, FOLLOW_AFTER_MS, move || {
+                self.address_now();
+                let _ = self.book.try_update_value(|book| book.address_timer = None);
+            });
         });
     }
 

@@ -4,50 +4,24 @@ use crate::advice::changes::Change;
 use crate::advice::changes::cost::{Bill, Cost, Hazard};
 use crate::i18n::Arg;
 use crate::model::{BatteryPlace, Setup};
-use crate::units::{Degrees, Hours, Kilograms, Money};
+use crate::units::{Degrees, Hours};
 use crate::view::lang::{
-    amp_hours, amps, duration, key, number, percent, quantity, short_date, t, t_args, watts,
+    Shown, amp_hours, amps, duration, key, number, percent, quantity, t, t_args, watts,
 };
-pub use crate::view::loads::name_of;
 use crate::view::widgets::{Caution, caution};
+use crate::view::words::names::{array_name, count, kilograms, load_name_by_id, money, trip_day};
 use leptos::prelude::*;
 
-/// Name of panels that are entered together: the user's, else its number.
-#[must_use]
-pub fn array_name(setup: &Setup, index: usize) -> String {
-    let own = setup.solar.get(index).map(|array| array.name.as_str()).unwrap_or_default();
-    if own.trim().is_empty() {
-        t_args("solar-number", &[("n", Arg::Count(count(index + 1)))])
-    } else {
-        own.to_owned()
-    }
-}
-
-/// An amount of money in the user's currency.
-#[must_use]
-pub fn money(setup: &Setup, amount: Money) -> String {
-    quantity(amount.0, 0, &setup.prices.currency)
-}
-
-/// A weight.
-#[must_use]
-pub fn kilograms(weight: Kilograms) -> String {
-    quantity(weight.0, u8::from(weight.0.abs() < 9.95), Kilograms::UNIT)
-}
-
-/// Day of the trip as weekday and date.
-#[must_use]
-pub fn trip_day(setup: &Setup, day: usize) -> String {
-    let days = i64::try_from(day).unwrap_or(0);
-    setup.trip.start().checked_add(time::Duration::days(days)).map_or_else(String::new, short_date)
-}
-
-/// The change as something to do.
+/// The change as an instruction, such as "Turn off the fridge".
 #[must_use]
 pub fn change_words(setup: &Setup, change: &Change) -> String {
-    let named = |key: &str, id: u32| t_args(key, &[("name", Arg::Text(&name_of(setup, id)))]);
+    let named =
+        |key: &str, id: u32| t_args(key, &[("name", Arg::Text(&load_name_by_id(setup, id)))]);
     let named_with = |key: &str, id: u32, value: &str| {
-        t_args(key, &[("name", Arg::Text(&name_of(setup, id))), ("amount", Arg::Text(value))])
+        t_args(
+            key,
+            &[("name", Arg::Text(&load_name_by_id(setup, id))), ("amount", Arg::Text(value))],
+        )
     };
     let with = |key: &str, value: &str| t_args(key, &[("amount", Arg::Text(value))]);
     let panel =
@@ -129,6 +103,16 @@ fn towards(facing: Degrees) -> String {
     t(if north { key!("change-towards-north") } else { key!("change-towards-south") })
 }
 
+/// A number of nights, with a plus at the end of what was looked at.
+#[must_use]
+pub fn nights(count: usize, horizon: usize) -> Shown {
+    let mut nights = Shown::new(count as f64, 0);
+    if horizon > 0 && count >= horizon {
+        nights.text.push('+');
+    }
+    nights
+}
+
 /// What a change costs, in a few words.
 #[must_use]
 pub fn cost_words(setup: &Setup, cost: Cost) -> String {
@@ -176,12 +160,6 @@ pub fn bill_words(setup: &Setup, bill: &Bill) -> Vec<String> {
         lines.push(t_args("bill-free", &[("n", Arg::Count(count(bill.free)))]));
     }
     lines
-}
-
-/// A count for plural forms.
-#[must_use]
-pub fn count(number: usize) -> i32 {
-    i32::try_from(number).unwrap_or(i32::MAX)
 }
 
 /// Title of what to beware of.

@@ -1,17 +1,14 @@
 //! Long work in short slices, between which the page takes input.
 
+use super::working::Working;
 use crate::advice::changes::improvements::HelpsJob;
 use crate::advice::changes::ways::WaysJob;
 use crate::advice::compare::CompareJob;
 use crate::advice::on_site::unknowns::UnknownsJob;
 use crate::advice::season::YearStripJob;
 use crate::advice::sizing::SizingJob;
-use crate::forecast::SkyAndAir;
+use crate::forecast::OddsRun;
 use crate::forecast::weather::WeatherError;
-use crate::model::Setup;
-use crate::view::lang::t;
-use crate::view::outlook::{Calculation, Made};
-use crate::view::state::AppState;
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -19,8 +16,6 @@ use std::time::Duration;
 const SLICE_MS: f64 = 12.0;
 /// Units of work between looks at the clock; each is some tens of microseconds.
 const UNITS: usize = 10;
-/// Pause between two looks at what is found so far [ms].
-const SHOW_EVERY_MS: f64 = 300.0;
 
 /// Work that goes in portions.
 pub trait Job: 'static {
@@ -43,6 +38,12 @@ macro_rules! goes_in_portions {
 
 goes_in_portions!(HelpsJob, WaysJob, SizingJob, YearStripJob, CompareJob, UnknownsJob);
 
+impl Job for OddsRun {
+    fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
+        Ok(Self::advance(self, units))
+    }
+}
+
 /// How far a job has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Stage {
@@ -56,36 +57,36 @@ pub enum Stage {
 
 /// Counts the starts of one kind of work; only the last one goes on. Copies share the count.
 #[derive(Clone, Copy)]
-pub struct Turns {
+pub struct Generations {
     current: StoredValue<u32>,
 }
 
-impl Default for Turns {
+impl Default for Generations {
     fn default() -> Self {
         Self { current: StoredValue::new(0) }
     }
 }
 
-impl Turns {
+impl Generations {
     /// A new start; earlier ones stop.
     #[must_use]
-    pub fn begin(self) -> Turn {
+    pub fn begin(self) -> Generation {
         let number = self.current.try_update_value(|number| {
             *number = number.wrapping_add(1);
             *number
         });
-        Turn { current: self.current, number: number.unwrap_or(0) }
+        Generation { current: self.current, number: number.unwrap_or(0) }
     }
 }
 
 /// One start.
 #[derive(Clone, Copy)]
-pub struct Turn {
+pub struct Generation {
     current: StoredValue<u32>,
     number: u32,
 }
 
-impl Turn {
+impl Generation {
     /// Another start came after this one, or its place on the page is gone.
     #[must_use]
     pub fn is_over(self) -> bool {
@@ -93,21 +94,22 @@ impl Turn {
     }
 }
 
-/// Makes the job after a pause and plays it to the end unless its turn is over before. `show` is
-/// told now and then, and at the end.
+/// Makes the job after a pause and plays it to the end, unless its generation is over before. `show`
+/// is called after every slice.
 pub fn play_after<J: Job>(
     pause_ms: u64,
-    turn: Turn,
+    generation: Generation,
     make: impl FnOnce() -> Result<J, WeatherError> + 'static,
-    show: impl Fn(Option<&J>, Stage) + 'static,
+    mut show: impl FnMut(Option<&J>, Stage) + 'static,
 ) {
+    let working = Working::begin();
     set_timeout(
         move || {
-            if turn.is_over() {
+            if generation.is_over() {
                 return;
             }
             match make() {
-                Ok(job) => slice(job, turn, show, now_ms()),
+                Ok(job) => slice(job, generation, show, working),
                 Err(_) => show(None, Stage::Failed),
             }
         },
@@ -117,11 +119,11 @@ pub fn play_after<J: Job>(
 
 fn slice<J: Job>(
     mut job: J,
-    turn: Turn,
-    show: impl Fn(Option<&J>, Stage) + 'static,
-    shown_at_ms: f64,
+    generation: Generation,
+    mut show: impl FnMut(Option<&J>, Stage) + 'static,
+    working: Working,
 ) {
-    if turn.is_over() {
+    if generation.is_over() {
         return;
     }
     let start = now_ms();
@@ -133,54 +135,16 @@ fn slice<J: Job>(
             Err(_) => break Stage::Failed,
         }
     };
-    let mut shown_at_ms = shown_at_ms;
-    if stage != Stage::Working || start - shown_at_ms >= SHOW_EVERY_MS {
-        show(Some(&job), stage);
-        shown_at_ms = start;
-    }
+    show(Some(&job), stage);
     if stage == Stage::Working {
-        set_timeout(move || slice(job, turn, show, shown_at_ms), Duration::ZERO);
-    }
-}
-
-/// The sky and air a search for `setup` plays under; `None` where there is nothing to search: no
-/// climate yet, nothing switched on (then what was found goes), or all of it is found, which is
-/// for `answers` to say.
-pub fn to_search<F: Send + Sync + 'static>(
-    setup: &Setup,
-    calculation: Calculation,
-    found: RwSignal<Option<Made<F>>>,
-    answers: impl Fn(&F) -> bool,
-) -> Option<SkyAndAir> {
-    let climate = calculation.climate.get()?;
-    if setup.enabled_loads().next().is_none() {
-        found.try_set(None);
-        return None;
-    }
-    let known = found.with_untracked(|found| found.as_ref().is_some_and(|found| answers(&found.0)));
-    (!known).then(|| SkyAndAir::from(&climate))
-}
-
-/// Says so where a search has failed.
-pub fn failure(failed: RwSignal<bool>) -> AnyView {
-    let told = move || {
-        let text = failed.get().then(|| t("change-failed"))?;
-        Some(view! { <p class="notice" role="alert">{text}</p> })
-    };
-    told.into_any()
-}
-
-/// In the place of what is not found yet.
-pub fn nothing_yet(app: AppState) -> AnyView {
-    let empty = app.setup.with(|setup| setup.enabled_loads().next().is_none());
-    if empty {
-        view! { <p>{t("answer-none")}</p> }.into_any()
+        set_timeout(move || slice(job, generation, show, working), Duration::ZERO);
     } else {
-        view! { <p class="working">{t("change-working")}</p> }.into_any()
+        drop(working);
     }
 }
 
 /// Milliseconds of a clock that does not jump; wall time where the browser has none.
-fn now_ms() -> f64 {
+#[must_use]
+pub fn now_ms() -> f64 {
     window().performance().map_or_else(js_sys::Date::now, |clock| clock.now())
 }

@@ -1,12 +1,13 @@
 //! Files out and in.
 
-use super::setups::Setups;
-use super::words::{adjusted, file_fault, setup_name};
+use super::Setups;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::store::file::{MAX_BYTES, MAX_SETUPS};
 use crate::store::{FileContent, FileError, Loaded, read_file, read_library, write_file};
 use crate::view::lang::{t, t_args};
+use crate::view::words::names::setup_name;
+use crate::view::words::setups::{adjusted, file_fault};
 use js_sys::Array;
 use leptos::prelude::*;
 use std::time::Duration;

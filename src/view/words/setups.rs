@@ -1,4 +1,4 @@
-//! Words for setups, and for what links and files do.
+//! Setups in words, and what links and files do.
 
 use crate::i18n::Arg;
 use crate::link::LinkError;
@@ -7,22 +7,6 @@ use crate::store::FileError;
 use crate::store::file::MAX_BYTES;
 use crate::units::Watts;
 use crate::view::lang::{amp_hours, number, t, t_args, watts};
-
-/// A name, or what stands for one.
-#[must_use]
-pub fn name_of(name: &str) -> String {
-    if name.trim().is_empty() { t("setup-nameless") } else { name.to_owned() }
-}
-
-/// Name of a setup; the invented example is called that until it gets a name.
-#[must_use]
-pub fn setup_name(setup: &Setup) -> String {
-    if setup.name.trim().is_empty() && setup.example {
-        t("setup-example")
-    } else {
-        name_of(&setup.name)
-    }
-}
 
 /// What tells setups apart at a glance: appliances, battery, panels, place.
 #[must_use]

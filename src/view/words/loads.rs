@@ -1,65 +1,9 @@
-//! Loads in words.
+//! Loads in words: how many, how much, how used.
 
 use crate::i18n::Arg;
-use crate::model::catalogue::name_key;
-use crate::model::{DutyCycle, Feed, Group, Learned, Load, Setup, Usage};
+use crate::model::{DutyCycle, Feed, Load, Usage};
 use crate::units::{Hours, WattHours};
-use crate::view::lang::{
-    Shown, duration, key, number, percent, quantity, t, t_args, watt_hours, watts,
-};
-
-/// The load's name: the user's own, else the catalogue's.
-#[must_use]
-pub fn load_name(load: &Load) -> String {
-    if load.name.trim().is_empty() { usual_name(load) } else { load.name.clone() }
-}
-
-/// Name of the load with this id.
-#[must_use]
-pub fn name_of(setup: &Setup, id: u32) -> String {
-    setup.load(id).map_or_else(|| t("load-unnamed"), load_name)
-}
-
-/// What the load is called when the user gave no name.
-#[must_use]
-pub fn usual_name(load: &Load) -> String {
-    t(load.appliance.and_then(name_key).unwrap_or(key!("load-unnamed")))
-}
-
-/// Name of a group.
-#[must_use]
-pub fn group_name(group: Group) -> String {
-    t(match group {
-        Group::Cold => key!("group-cold"),
-        Group::Heat => key!("group-heat"),
-        Group::Air => key!("group-air"),
-        Group::Water => key!("group-water"),
-        Group::Light => key!("group-light"),
-        Group::Screens => key!("group-screens"),
-        Group::Net => key!("group-net"),
-        Group::Health => key!("group-health"),
-        Group::Kitchen => key!("group-kitchen"),
-        Group::Body => key!("group-body"),
-        Group::Tools => key!("group-tools"),
-        Group::Vehicle => key!("group-vehicle"),
-        Group::Standby => key!("group-standby"),
-        Group::Other => key!("group-other"),
-    })
-}
-
-/// How the draw is known, in the order it is offered.
-pub(super) const LEARNED: [Learned; 4] =
-    [Learned::Meter, Learned::SpecSheet, Learned::Label, Learned::Estimate];
-
-/// How the draw is known.
-pub fn learned_name(learned: Learned) -> String {
-    t(match learned {
-        Learned::Meter => key!("learned-meter"),
-        Learned::SpecSheet => key!("learned-spec"),
-        Learned::Label => key!("learned-label"),
-        Learned::Estimate => key!("learned-estimate"),
-    })
-}
+use crate::view::lang::{Shown, duration, number, percent, quantity, t, t_args, watt_hours, watts};
 
 /// One line: how many, how much, how used.
 #[must_use]
