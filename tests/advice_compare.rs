@@ -4,13 +4,14 @@ use crate::advice_common;
 
 use advice_common::{failing_van, load, summer};
 use nightbank::advice::changes::cost::hardware;
-use nightbank::advice::compare::differences::{Field, Value, differences};
+use nightbank::advice::compare::differences::{Difference, Field, Value, differences};
 use nightbank::advice::compare::{Column, CompareJob, LifeCost};
 use nightbank::advice::on_site::unknowns::{UnknownsJob, off_by};
+use nightbank::forecast::demand::LoadEnergy;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{OddsRun, Outlook, TripPlan};
-use nightbank::model::{Chemistry, DutyCycle, EveryNth, Learned, Setup, SystemVoltage, Usage};
-use nightbank::units::{AmpHours, Kilograms, Money, WattHours, Watts};
+use nightbank::model::{Chemistry, DrawSource, DutyCycle, EveryNth, Setup, SystemVoltage, Usage};
+use nightbank::units::{AmpHours, Celsius, Kilograms, Money, WattHours, Watts};
 use proptest::prelude::*;
 use std::sync::Arc;
 
@@ -60,21 +61,27 @@ fn at_most_four_and_none_is_nothing() {
     assert!(columns(&[]).is_empty());
 }
 
+fn listed(setups: &[&Setup]) -> Vec<Difference> {
+    let air = [Celsius(20.0); 24];
+    let with_energy = setups.iter().map(|setup| (*setup, LoadEnergy::of(setup, &air)));
+    differences(&with_energy.collect::<Vec<_>>())
+}
+
 #[test]
 fn what_differs_is_listed_and_nothing_else() {
     let a = failing_van();
-    assert!(differences(&[&a, &a.clone(), &a]).is_empty());
+    assert!(listed(&[&a, &a.clone(), &a]).is_empty());
     let mut b = a.clone();
     b.name = "another name".to_owned();
     b.bank.capacity_20h = AmpHours(95.0);
     b.bank.parallel = 2;
-    assert!(differences(&[&a, &b]).is_empty(), "two of half the size are the same bank");
+    assert!(listed(&[&a, &b]).is_empty(), "two of half the size are the same bank");
     b.bank.chemistry = Chemistry::LiFePo4;
     b.solar[0].tilt.0 = 40.0;
     b.loads[0].enabled = false;
     b.loads[2].name = "awning".to_owned();
     b.hook_up.every = EveryNth(5);
-    let lines = differences(&[&a, &b]);
+    let lines = listed(&[&a, &b]);
     let fields: Vec<&Field> = lines.iter().map(|line| &line.field).collect();
     let named = |name: &str| Field::Load { appliance: None, name: name.to_owned() };
     assert_eq!(
@@ -116,10 +123,10 @@ fn hardware_at_twenty_four_volts_counts_both_blocks() {
 
 fn guessed_van() -> Setup {
     let mut setup = failing_van();
-    setup.loads[0].learned = Learned::Meter;
-    setup.loads[1].learned = Learned::Estimate;
-    setup.loads[2].learned = Learned::SpecSheet;
-    setup.loads[3].learned = Learned::Label;
+    setup.loads[0].draw_source = DrawSource::Meter;
+    setup.loads[1].draw_source = DrawSource::Estimate;
+    setup.loads[2].draw_source = DrawSource::SpecSheet;
+    setup.loads[3].draw_source = DrawSource::Label;
     setup
 }
 

@@ -23,29 +23,29 @@ const GOLDEN: [Golden; 3] = [
     },
     Golden {
         what: "version 1, edition 1: 25 loads, most from the catalogue",
-        link: "14LYpbw75BSDnZrEfJY8kRo44Hxvkmd1EXgYrW7UVtP0TCgka0votPCY6P8PH04WYxNeuu9pcDQ\
-            HInVD3cdMTqAwCjlHFbnAZZCc9lNauHH7dXclM88jqPjDgLZ3M4KV7xkBPbYbfqMDbP1AmS3CXS\
-            HtSYsYFmF2NtaHnlUbqvAvT3Vy6EHkTWb14soS4W6iCPgR87TpUOgBjgiuVrBPpLIeuoBM25zTt\
-            XuSRYHB4MGtFmyuOjOFKXmQc0hKkWpfodTYRS7OGl135viS",
+        link: "14O0TLwIA5ymNZrEfJY8kRo44Hxvkmd1EXgYrW7UVtP0TCgka0sodXtN8bWEQpc88inBjWBISMx\
+            gHRpSns4fKIY4OaaAC51SXtizytwIS5U79MkYnG5xVwnwkDxDfIzmEFEzY8d4Vca8rhaaTDQhPi\
+            UcB5YYoaV9SYb4l0N5e78LjapClYaKpryfqRkRzEpTYAmAiJgR5ag1iRYFtyIZNWk1L6g4EBt8n\
+            uSC3YkovDAEudXXP091CdcVOmx2V16Y13hQQC2UyUPaC9rH2Lg",
         means: include_str!("data/links/v1_typical.json"),
     },
     Golden {
         what: "version 1, edition 1: every part and every choice",
-        link: "1HeKSQpOnwCi7ZrEfJY8kRo44Hxvkmd1EXgYrW7UW1T0TCgka0votPCY6P8PH04WYxNeuu9pcDQ\
-            HInVD3cdMTqAwCjlHFEaqRW8obmREp4VDpbPzo4hzqKXl9K8MXnv0NAbxpeAhRixtxgfPwFA21D\
-            LzmUptVKCfRcgK5d6TMaTOteBG29uwXhd67BDZAjw5vMZHiL5wpZb2QG7dOEAmEFM2sueK8nkJy\
-            IOo7JT0g7tEtV1BE1m7e1hlEd0Xc9h2UXYuh6ve85SFywR97bIzQQ3sIbQesUTWI04Zu4uwP6LA\
-            2NbZdukulR2491Azxa9ZgLn6xxML2i4miKgiu8KnUec5Oq1rH1qsoCia5oZoej69h2UXYuh6we8\
-            5SH9bkRdbIzQQ3sIbQEsOUtHsd1PcDHrCUv5jWWXiA19ailFUS8KUJWgFf4zZbCWpMkfMMlr7Gz\
-            Y3K7JGybW1ZNyUptVKCfRcgK6b37Ge08BeBG29uwXhd679wcPEIBVDDmUCGcj9wT04Sjkr97IQJ\
-            mqXqllWYfyxdeHloUbCFy5d79ly0fbqBJhFGpgTQWcuUaStwJFxf12rqfYXBXWuRF1FqG3vpXdD\
-            ddvZ718bSWodBMVE9Dtns6F3AWO24ZbzjWyRcCRdSXkPmkwLNSkVtUuwzKqCDIB7FW7BRDHmK6Z\
-            ruQ7Fre32x1UkPbgN10NwOxBdi6PfWQbmHs96BAQnogF0AhL7M89j7e7Dz45hOsFBrf9KzTop8s\
-            uFIRQ5GgpnSjvLlPpkxfDQELEofFf6TjjAzFFMTrJjNAhCSG02pHgFtXgZHDNIpgYkVZL3x1rW6\
-            mNO0Kx3gczeaxkd0NyTHADzwrZdHJhlYmExHgIVI8rAGkVCBcee7OUn5jSKPaR8dkqoBKx6ck7c\
-            6OB6IdnFSZy2VY20dPsZo0mDAmBZiEKzp6iKTSjjDircDa0rWKdzL7SQpyC5w8i0hqNREaYlBCV\
-            0TPZfsMrLf7w6CWFXa63kScuoLvm4uO4Lo6KgSCIrva5HWGGBeQrHmrBlkG0stmSuuAyFeaPASj\
-            Jfe9B3CE3zhayCX1yrANs53XokCLxNjBA0JguKXoNqER7bk",
+        link: "1HmEMz1E3iFaRZrEfJY8kRo44Hxvkmd1EXgYrW7UW1T0TCgka0sodXtN8bWEQpc88inBjWBISMx\
+            gHRpSns4fKIY4OaaAC3ZZ0FjVFGVg9Ipoo0XL02jZdH273KMIyvRrklgpDbuFviMsBOTeRAXu0c\
+            OLBa9iDDpKIon0CkG9wO8fgNZl82JxLJ61XlcFEfdxhaQIku0noGvFPwkf6KioLA2tXxL8CGDVK\
+            uawgQQ8XCG19Rfr0JhY0uol0kQUGT04Sjkr97IQJaMFCfrccaxYNsXtzmORNXLxD6eqlbGrG1gI\
+            OnPRkNZY9TeLfC7uXd9bFcM6evM9vPKbm0j6NLGgnzgURMEv2ZfWKUqhlz3XutfTjEFdFH2DK0P\
+            UfzxveW94ZK5GEX7Bw35XE4VIHP9GQGi9vx8sABsKOOGGGU33KSnd10UcHbd0jQhpaAg80X4ngY\
+            d6I7e5e4LHUYtg9Ipoo0XL02jZdH2EkhGJ7wwXWNsu7buFviLixJA3Fu6V1hMODQbHVHxFwszYg\
+            SRRvVGs43G72MeS88OVn5N8YSHghLJs51p4dEtfiPUpCdVFk5T9GY4XuB2cL3bBCGS8lXEJgcI3\
+            dzs228Akg9wYhfjhQLk0fps5T9GY4EmPs0oY0WKJzIA7wlqHdc4R4bGiFS9Wq5VAazBn7TZk9Yy\
+            7lW5vzT2XBtngKKnAeXBXWuRF1FqG53ld20cMI0Azh3BQGMQI87T6N8Xa8Nhnyqq5jxSbfyjs6V\
+            4XxbIzQQ3sIcS7nGxZ2nq6lbNdrjhN2uxREGHbKoux9MxKUANkDVTNnVg2QTdK5eAhRhI7VRVWC\
+            tos40GsyL7eVCEDQ6IVtbyXREwOe0zIrY2ObFTUr5dYNGK6yKccwCo9asbMyBYvt18R3IGnOA0l\
+            7ffdZQAo8EMNHW9tchJVxzF7owBBHCKDOGku2SaL7dgVNNMGt1ceRMBH4n6yzAPSq9ejSCHEWLO\
+            yAPCsUFCCUSjFCnHHAJqURoxTnDMavXqpgRycl1DBe7as6cNe0TsTRnR2S4AJd4A1D0qNDfA8Cw\
+            DIy9Pj3YIl2JaF2nmhxjAjWTCuP6M6uGcQ1nDEBb8DrYrkfDzwB7CHl",
         means: include_str!("data/links/v1_everything.json"),
     },
 ];

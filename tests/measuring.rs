@@ -5,7 +5,7 @@ use nightbank::advice::on_site::measure::{
     MeasureWarning, Measured, MonitorReading, Running, battery_monitor, behind_inverter,
     could_deliver, energy_over_time, fridge_runs, series_current, series_power, solar_controller,
 };
-use nightbank::model::{Draw, DutyCycle, Inverter, Learned, Load, Usage};
+use nightbank::model::{Draw, DrawSource, DutyCycle, Inverter, Load, Usage};
 use nightbank::physics::fridge;
 use nightbank::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
 use proptest::prelude::*;
@@ -52,7 +52,7 @@ fn a_parasite_on_a_multimeter() {
         (0.015f64.powi(2) + (0.005f64 / 0.12).powi(2) + 0.01f64.powi(2)).sqrt(),
         1e-12,
     );
-    assert_eq!(measured.learned, Learned::Meter);
+    assert_eq!(measured.draw_source, DrawSource::Meter);
     assert!(measured.warnings.is_empty());
 }
 
@@ -266,7 +266,7 @@ fn a_fridge_watched_in_the_heat() {
     close(45.0 * 24.0 * frac_at_25c, 346.0, 0.5);
     assert!(measured.plus_minus_frac < 0.12, "{}", measured.plus_minus_frac);
     let load = measured.applied_to(&Load::default());
-    assert_eq!(load.learned, Learned::Meter);
+    assert_eq!(load.draw_source, DrawSource::Meter);
     assert_eq!(load.spread_frac, Some(measured.plus_minus_frac));
     assert_eq!(load.usage, Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } });
 }

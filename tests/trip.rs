@@ -332,7 +332,7 @@ proptest! {
         for hour in &course.hours {
             let now = hour.soc_frac * setup.bank.aged_capacity().0;
             // Charge never goes in below the voltage of an empty battery.
-            let least_v = setup.bank.system.twelves() * cell_data(setup.bank.chemistry).ocv_v[0];
+            let least_v = setup.bank.system.series_12v() * cell_data(setup.bank.chemistry).ocv_v[0];
             prop_assert!(now <= held + hour.ledger.into_battery.0 / least_v + 1e-9);
             held = now;
         }

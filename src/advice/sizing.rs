@@ -55,14 +55,14 @@ impl SizingAim {
     /// The usual sizes of the trade.
     #[must_use]
     pub fn usual(setup: &Setup, nights: usize, chance_frac: f64, months: Vec<u8>) -> Self {
-        let twelves = setup.bank.system.twelves();
+        let series_12v = setup.bank.system.series_12v();
         let batteries = [50.0, 80.0, 100.0, 150.0, 200.0, 300.0, 400.0, 600.0];
         let solars = [0.0, 50.0, 100.0, 150.0, 200.0, 300.0, 400.0, 600.0, 800.0];
         Self {
             nights,
             chance_frac,
             months,
-            batteries: batteries.map(|ah| AmpHours(ah / twelves)).to_vec(),
+            batteries: batteries.map(|ah| AmpHours(ah / series_12v)).to_vec(),
             solars: solars.map(Watts).to_vec(),
         }
     }
@@ -83,10 +83,7 @@ pub fn sized(setup: &Setup, chemistry: Chemistry, battery: AmpHours, solar: Watt
     if solar.0 <= 0.0 {
         setup.solar.clear();
     }
-    if setup.bank.chemistry != chemistry {
-        setup.bank.chemistry = chemistry;
-        setup.bank.soc_min_frac = chemistry.usual_soc_min_frac();
-    }
+    setup.bank.exchange(chemistry);
     setup.bank.parallel = 1;
     setup.bank.capacity_20h = battery;
     setup
@@ -246,7 +243,7 @@ impl SizingJob {
     }
 
     fn battery_step(&self) -> f64 {
-        BATTERY_STEP_12V.0 / self.setup.bank.system.twelves()
+        BATTERY_STEP_12V.0 / self.setup.bank.system.series_12v()
     }
 
     fn most(fixed: Fixed) -> i32 {
@@ -396,7 +393,7 @@ impl Choice {
     fn of(setup: &Setup, chemistry: Chemistry, (battery, solar): (AmpHours, Watts)) -> Self {
         let prices = &setup.prices;
         let (price, weight) = battery_price(setup, chemistry);
-        let per_ah = setup.bank.system.twelves() / 100.0;
+        let per_ah = setup.bank.system.series_12v() / 100.0;
         let per_watt = 1.0 / 100.0;
         let have: Watts = setup.solar.iter().filter(|a| a.enabled).map(|a| a.peak).sum();
         let more_solar = (solar - have).max(Watts::ZERO);

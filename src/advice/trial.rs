@@ -4,17 +4,13 @@
 //! between two setups is the setups' own and not the draw's. Work goes in portions: `units` count
 //! played fortnights, about the time of one weather sequence over fourteen nights.
 
+use crate::forecast::odds::{self, EVEN_FRAC, SURE_FRAC};
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{Course, OddsRun, SkyAndAir, TripPlan};
 use crate::model::Setup;
 use crate::units::{Hours, WattHours};
 use std::sync::Arc;
-
-/// Chance at which a camper can count on a night.
-pub const SURE_FRAC: f64 = 0.9;
-/// Chance of an even bet.
-pub const EVEN_FRAC: f64 = 0.5;
 
 /// Hours of the trip that make one unit of work.
 const HOURS_A_UNIT: usize = 340;
@@ -53,18 +49,16 @@ pub struct Outcome {
 }
 
 impl Outcome {
-    /// Nights with at least the chance `chance_frac` of lasting.
+    /// Nights with at least the chance `chance_frac` of lasting, see [`odds::nights_at`].
     #[must_use]
     pub fn nights_at(&self, chance_frac: f64) -> usize {
-        self.lasting_frac.iter().take_while(|chance| **chance >= chance_frac - 1e-9).count()
+        odds::nights_at(&self.lasting_frac, chance_frac)
     }
 
-    /// Chance of lasting `nights` nights, 0..1; 1 for none.
+    /// Chance of lasting `nights` nights, see [`odds::chance_of`].
     #[must_use]
     pub fn chance_of(&self, nights: usize) -> f64 {
-        nights.checked_sub(1).map_or(1.0, |last| {
-            self.lasting_frac.get(last).or(self.lasting_frac.last()).copied().unwrap_or(1.0)
-        })
+        odds::chance_of(&self.lasting_frac, nights)
     }
 }
 

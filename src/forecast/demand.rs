@@ -134,6 +134,50 @@ impl LoadDay {
         }
         Self { hours }
     }
+
+    /// Energy of the day as the battery gives it, inverter losses of the load's own included, with
+    /// what readings taught about consumption ([`crate::model::Correction::use_factor`]).
+    ///
+    /// This is the one rule for what a load takes in a day; `load` and `setup` are those the day
+    /// was worked out for.
+    #[must_use]
+    pub fn energy_at_battery(&self, load: &Load, setup: &Setup) -> WattHours {
+        let curve = InverterCurve::of(&setup.inverter);
+        let factor = setup.correction.use_factor;
+        self.hours.iter().map(|hour| at_battery(load, *hour, &curve) * factor * Hours(1.0)).sum()
+    }
+}
+
+/// Energy a day by load, at the battery.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct LoadEnergy {
+    /// By load id; loads that are switched off count as if they were on.
+    by_load: Vec<(u32, WattHours)>,
+    /// All that are switched on.
+    pub total: WattHours,
+}
+
+impl LoadEnergy {
+    /// Of every load of a setup; `air` by hour of the day.
+    #[must_use]
+    pub fn of(setup: &Setup, air: &[Celsius; 24]) -> Self {
+        let mut energy = Self::default();
+        for load in &setup.loads {
+            let own = LoadDay::of(load, air).energy_at_battery(load, setup);
+            energy.by_load.push((load.id, own));
+            if load.enabled {
+                energy.total += own;
+            }
+        }
+        energy
+    }
+
+    /// Of the load with this id, nothing for one that is not there.
+    #[must_use]
+    pub fn of_load(&self, id: u32) -> WattHours {
+        let own = self.by_load.iter().find(|(load, _)| *load == id);
+        own.map_or(WattHours::ZERO, |(_, energy)| *energy)
+    }
 }
 
 /// The window, or the whole day where the running time does not fit.

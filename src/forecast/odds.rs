@@ -16,6 +16,10 @@ use std::sync::Arc;
 
 /// Sequences for the figures shown.
 pub const SEQUENCES: usize = 2000;
+/// Chance at which a camper can count on a night: nine in ten.
+pub const SURE_FRAC: f64 = 0.9;
+/// Chance of an even bet.
+pub const EVEN_FRAC: f64 = 0.5;
 /// Seed of the weather.
 pub const SEED: u64 = 0x006e_6967_6874_626b;
 
@@ -48,19 +52,39 @@ pub struct SocQuantiles {
     pub p90_frac: f64,
 }
 
+/// Whether a chance, 0..1, reaches the wanted one, with room for the last digit of a sum.
+#[must_use]
+pub fn reaches(chance_frac: f64, wanted_frac: f64) -> bool {
+    chance_frac >= wanted_frac - 1e-9
+}
+
+/// Nights with at least the chance `chance_frac`; `lasting_frac` holds the chance of lasting night
+/// `i + 1`.
+#[must_use]
+pub fn nights_at(lasting_frac: &[f64], chance_frac: f64) -> usize {
+    lasting_frac.iter().take_while(|chance| reaches(**chance, chance_frac)).count()
+}
+
+/// Chance of lasting `nights` nights, 0..1; 1 for none, and for more than were played that of the
+/// last one.
+#[must_use]
+pub fn chance_of(lasting_frac: &[f64], nights: usize) -> f64 {
+    nights
+        .checked_sub(1)
+        .map_or(1.0, |last| lasting_frac.get(last).or(lasting_frac.last()).copied().unwrap_or(1.0))
+}
+
 impl Odds {
-    /// Nights with at least the chance `chance_frac` of lasting.
+    /// Nights with at least the chance `chance_frac` of lasting, see [`nights_at`].
     #[must_use]
     pub fn nights_at(&self, chance_frac: f64) -> usize {
-        self.lasting_frac.iter().take_while(|chance| **chance >= chance_frac - 1e-9).count()
+        nights_at(&self.lasting_frac, chance_frac)
     }
 
-    /// Chance of lasting `nights` nights, 0..1; 1 for none.
+    /// Chance of lasting `nights` nights, see [`chance_of`].
     #[must_use]
     pub fn chance_of(&self, nights: usize) -> f64 {
-        nights.checked_sub(1).map_or(1.0, |last| {
-            self.lasting_frac.get(last).or(self.lasting_frac.last()).copied().unwrap_or(1.0)
-        })
+        chance_of(&self.lasting_frac, nights)
     }
 
     /// All sequences wanted have been played.

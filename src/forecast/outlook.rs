@@ -1,10 +1,9 @@
 //! The answer put together: need, sources, nights, and what dominates.
 
 use super::course::{Course, CutOutEvent};
-use super::demand::{LoadDay, at_battery, day_demand};
+use super::demand::{LoadDay, day_demand};
 use super::plan::{PlanHour, TripPlan};
 use crate::model::{Feed, Group, Setup};
-use crate::physics::inverter::InverterCurve;
 use crate::units::{Celsius, Hours, Volts, WattHours, Watts};
 
 /// Who draws.
@@ -65,12 +64,7 @@ impl Outlook {
     #[must_use]
     pub fn of(setup: &Setup, plan: &TripPlan) -> Self {
         let course = Course::average(plan);
-        let air = plan
-            .sun
-            .air
-            .get(1)
-            .or(plan.sun.air.first())
-            .map_or([Celsius(15.0); 24], super::plan::DayAir::by_hour);
+        let air = plan.sun.first_whole_day_air();
         let mean_battery =
             mean(plan.hours.iter().take(24).map(|hour| hour.conditions.temperature.0));
         let conditions = plan.bank.conditions(Celsius(mean_battery));
@@ -123,15 +117,13 @@ fn shares(
     air: &[Celsius; 24],
     usable: WattHours,
 ) -> Vec<LoadShare> {
-    let curve = InverterCurve::of(&setup.inverter);
     let factor = setup.correction.use_factor;
     let hour = Hours(1.0);
     let mut list: Vec<(Drawer, Group, WattHours, WattHours)> = setup
         .enabled_loads()
         .map(|load| {
             let day = LoadDay::of(load, air);
-            let energy: WattHours =
-                day.hours.iter().map(|slot| at_battery(load, *slot, &curve) * factor * hour).sum();
+            let energy = day.energy_at_battery(load, setup);
             let standby: WattHours =
                 day.hours.iter().map(|slot| slot.standby * factor * hour).sum();
             (Drawer::Load(load.id), load.group, energy, standby)
@@ -162,7 +154,7 @@ fn shares(
 
 /// Voltages are stated for 12 V; a cut-out holds until the voltage passes its switch-on value.
 fn cut_outs(setup: &Setup, plan: &TripPlan, course: &Course) -> Vec<CutOutEvent> {
-    let twelves = setup.bank.system.twelves();
+    let series_12v = setup.bank.system.series_12v();
     let cable = setup.bank.cable;
     let mut events = Vec::new();
     let mut watch =
@@ -175,9 +167,9 @@ fn cut_outs(setup: &Setup, plan: &TripPlan, course: &Course) -> Vec<CutOutEvent>
                 let current = hour.demand.momentary / record.sag_volts.max(Volts(1.0));
                 let seen = record.sag_volts - current * cable;
                 is_off = if is_off {
-                    record.volts < on * twelves
+                    record.volts < on * series_12v
                 } else {
-                    seen < off * twelves && in_use(hour) && record.ledger.unmet.0 <= 1e-6
+                    seen < off * series_12v && in_use(hour) && record.ledger.unmet.0 <= 1e-6
                 };
                 if is_off {
                     event

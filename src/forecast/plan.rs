@@ -49,6 +49,22 @@ pub struct DayAir {
 }
 
 impl DayAir {
+    /// Air of a date of the trip: the user's own mean, or that of the place.
+    #[must_use]
+    pub fn of(trip: &Trip, climate: &SkyAndAir, date: Date) -> Self {
+        let usual = || Celsius(mid_month_line(&climate.air.map(|c| c.0), date));
+        Self {
+            mean: trip.own_air.unwrap_or_else(usual),
+            half_range_k: mid_month_line(&climate.half_range_k, date).max(0.0),
+        }
+    }
+
+    /// Air of the first whole day, the day that every energy a day is stated for.
+    #[must_use]
+    pub fn of_first_whole_day(trip: &Trip, climate: &SkyAndAir) -> Self {
+        Self::of(trip, climate, trip.start().saturating_add(Duration::days(1)))
+    }
+
     /// Temperature at each hour (its middle).
     #[must_use]
     pub fn by_hour(&self) -> [Celsius; 24] {
@@ -78,6 +94,13 @@ pub struct TripSun {
 const AVERAGE_SKIES: usize = 8;
 
 impl TripSun {
+    /// Air by hour of the first whole day, see [`DayAir::of_first_whole_day`].
+    #[must_use]
+    pub fn first_whole_day_air(&self) -> [Celsius; 24] {
+        let day = self.air.get(1).or(self.air.first());
+        day.map_or([Celsius(15.0); 24], DayAir::by_hour)
+    }
+
     /// Works out sun and air for the trip of a setup.
     ///
     /// # Errors
@@ -91,15 +114,7 @@ impl TripSun {
         let dates: Vec<Date> = (0..day_count)
             .map(|day| start.saturating_add(Duration::days(i64::try_from(day).unwrap_or(0))))
             .collect();
-        let air: Vec<DayAir> = dates
-            .iter()
-            .map(|date| DayAir {
-                mean: trip
-                    .own_air
-                    .unwrap_or_else(|| Celsius(mid_month_line(&climate.air.map(|c| c.0), *date))),
-                half_range_k: mid_month_line(&climate.half_range_k, *date).max(0.0),
-            })
-            .collect();
+        let air: Vec<DayAir> = dates.iter().map(|date| DayAir::of(trip, climate, *date)).collect();
         let by_hour: Vec<[Celsius; 24]> = air.iter().map(DayAir::by_hour).collect();
         let place = trip.place.coarse();
         let sky = TripSky {

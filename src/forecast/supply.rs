@@ -3,7 +3,8 @@
 //! Time runs from midnight, camp time, before arrival. A session that starts at `from` on a day
 //! and lasts `t` covers the share of each hour that overlaps it, past midnight too.
 
-use crate::model::{DrivingCharger, Setup, SystemVoltage, charging};
+use crate::model::{DrivingCharger, Setup, SystemVoltage};
+use crate::physics::cable::copper_loop;
 use crate::units::{Amps, Hours, Litres, Ohms, Volts};
 
 /// Resistance left in relay, connectors and fuse of a split-charge circuit (from memory).
@@ -105,8 +106,8 @@ fn drive(supply: &mut HourSupply, charger: &DrivingCharger, system: SystemVoltag
         DrivingCharger::Relay { alternator, cable_length, cable_size, limit, smart_alternator } => {
             let charging = if smart_alternator { SMART_SHARE } else { 1.0 };
             supply.relay = Some(Relay {
-                alternator: alternator * system.twelves(),
-                loop_resistance: charging::copper_loop(cable_length, cable_size) + CONTACTS,
+                alternator: alternator * system.series_12v(),
+                loop_resistance: copper_loop(cable_length, cable_size) + CONTACTS,
                 limit,
                 share: share * charging,
             });

@@ -9,13 +9,27 @@
 //! categories come from outside instead, in the page from the browser.
 
 use super::Lang;
-use super::texts::{Arg, PluralCategory};
 use fluent_syntax::ast::{
     Entry, Expression, InlineExpression, Message, Pattern, PatternElement, Variant, VariantKey,
 };
 use fluent_syntax::parser::parse_runtime;
 use fluent_syntax::unicode::unescape_unicode;
 use std::borrow::Cow;
+
+/// A value put into a text.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Arg<'a> {
+    /// Text as it stands; numbers are formatted by the caller.
+    Text(&'a str),
+    /// A count that may choose between plural forms.
+    Count(i32),
+    /// A number as it is shown, and its value: the text asks for both, for `{ $x }` with the first
+    /// and for `{ $x_n -> ... }` with the second, which chooses between plural forms.
+    Shown(&'a str, f64),
+}
+
+/// Tells the CLDR plural category of a number in a language, such as `one` or `other`.
+pub type PluralCategory = fn(Lang, f64) -> String;
 
 /// A Fluent file and where its messages stand.
 pub(super) struct Source {

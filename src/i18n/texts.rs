@@ -1,6 +1,7 @@
 //! The text behind a key: in the reader's language, else in English.
 
 use super::Lang;
+pub use super::message::{Arg, PluralCategory};
 use super::message::{Filling, Source, faults_of};
 use std::borrow::Cow;
 
@@ -33,21 +34,6 @@ pub const ENGLISH_REST: &[(&str, &str)] = files![
     "tools.ftl",
     "share.ftl",
 ];
-
-/// A value put into a text.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Arg<'a> {
-    /// Text as it stands; numbers are formatted by the caller.
-    Text(&'a str),
-    /// A count that may choose between plural forms.
-    Count(i32),
-    /// A number as it is shown, and its value: the text asks for both, for `{ $x }` with the first
-    /// and for `{ $x_n -> ... }` with the second, which chooses between plural forms.
-    Shown(&'a str, f64),
-}
-
-/// Tells the CLDR plural category of a number in a language, such as `one` or `other`.
-pub type PluralCategory = fn(Lang, f64) -> String;
 
 /// The texts of one language, with English behind them.
 pub struct Texts {

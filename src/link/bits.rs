@@ -35,6 +35,14 @@ impl BitWriter {
         self.put(shifted, width);
     }
 
+    /// All bits of `more`.
+    pub(super) fn append(&mut self, more: &Self) {
+        let mut bits = BitReader::new(&more.bytes, more.len);
+        while let Some(bit) = bits.take(1) {
+            self.put(bit, 1);
+        }
+    }
+
     /// The bits, the last byte filled up with zeros.
     pub(super) fn bytes(&self) -> &[u8] {
         &self.bytes
@@ -63,6 +71,16 @@ impl<'a> BitReader<'a> {
     /// Bits not read yet.
     pub(super) fn remaining(&self) -> usize {
         self.end - self.at
+    }
+
+    /// The next `len` bits as a reader of their own; `None` where fewer are left.
+    pub(super) fn split(&mut self, len: usize) -> Option<Self> {
+        if self.remaining() < len {
+            return None;
+        }
+        let part = Self { bytes: self.bytes, at: self.at, end: self.at + len };
+        self.at += len;
+        Some(part)
     }
 
     /// The next `width` bits, at most 64; `None` where fewer are left.

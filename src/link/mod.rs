@@ -61,7 +61,8 @@ pub enum LinkError {
     Truncated,
     /// Written by a newer version of the page.
     Newer {
-        /// Version of the link, e.g. `2`, or `1.3` for a newer catalogue in a version 1 link.
+        /// Version of the link: `2`; in a version 1 link `1.3` for edition 3 of the catalogue, `1+7`
+        /// for extension 7, `1+` for a choice that is not known here.
         version: String,
     },
     /// Characters were changed on the way, or it is no link of this page.
@@ -167,9 +168,7 @@ fn open_candidate(candidate: &address::Candidate) -> Result<Opened, LinkError> {
                 Ok(Opened { setup, adjusted })
             }
             Err(v1::Refusal::Short) => Err(LinkError::Truncated),
-            Err(v1::Refusal::Edition(edition)) => {
-                Err(LinkError::Newer { version: format!("{}.{edition}", v1::VERSION) })
-            }
+            Err(v1::Refusal::Newer(version)) => Err(LinkError::Newer { version }),
             Err(v1::Refusal::Corrupt) => Err(LinkError::Corrupt),
         },
         Some(version @ '2'..='9') => Err(LinkError::Newer { version: version.to_string() }),

@@ -14,6 +14,10 @@ pub(super) enum Fault {
     Ended,
     /// A value that no writer writes.
     Invalid,
+    /// The number of a choice that is not known here: a newer page wrote it.
+    UnknownChoice,
+    /// The number of an extension that is not known here: a newer page wrote it.
+    UnknownExtension(u32),
 }
 
 /// How a number becomes a whole number of steps.
@@ -33,6 +37,26 @@ pub(super) struct Scale {
 }
 
 impl Scale {
+    /// Steps of numbers that are never negative.
+    pub(super) const fn unsigned(
+        range: Range,
+        per_unit: u32,
+        strides: &'static [u32],
+        order: u32,
+    ) -> Self {
+        Self { range, per_unit, strides, order, signed: false }
+    }
+
+    /// Steps of numbers that may be negative.
+    pub(super) const fn signed(
+        range: Range,
+        per_unit: u32,
+        strides: &'static [u32],
+        order: u32,
+    ) -> Self {
+        Self { range, per_unit, strides, order, signed: true }
+    }
+
     /// The nearest step inside the range.
     fn steps(&self, value: f64) -> i64 {
         let per = f64::from(self.per_unit);

@@ -1,7 +1,25 @@
 //! The leisure battery bank.
 
+use super::sanitise::{FRAC, Sanitiser};
 use crate::units::{AmpHours, Ohms, Volts};
+use bounds::{CABLE_OHM, CAPACITY_AH, HEALTH_FRAC, PARALLEL, SOC_MIN_FRAC};
 use serde::{Deserialize, Serialize};
+
+/// What the fields may hold.
+pub mod bounds {
+    use crate::model::sanitise::Range;
+
+    /// Capacity of one string [Ah].
+    pub const CAPACITY_AH: Range = Range::new(1.0, 5_000.0);
+    /// Strings in parallel.
+    pub const PARALLEL: Range = Range::new(1.0, 16.0);
+    /// Remaining capacity with age.
+    pub const HEALTH_FRAC: Range = Range::new(0.3, 1.0);
+    /// Lowest state of charge allowed.
+    pub const SOC_MIN_FRAC: Range = Range::new(0.0, 0.95);
+    /// Cable resistance of the bank [Ohm].
+    pub const CABLE_OHM: Range = Range::new(0.0, 0.1);
+}
 
 /// What the battery is made of.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -54,12 +72,12 @@ impl SystemVoltage {
     /// Nominal voltage [V].
     #[must_use]
     pub fn nominal(self) -> Volts {
-        Volts(12.0 * self.twelves())
+        Volts(12.0 * self.series_12v())
     }
 
     /// How many 12 V blocks in series: 1 or 2.
     #[must_use]
-    pub fn twelves(self) -> f64 {
+    pub fn series_12v(self) -> f64 {
         match self {
             Self::V12 => 1.0,
             Self::V24 => 2.0,
@@ -130,6 +148,26 @@ impl Default for Bank {
 }
 
 impl Bank {
+    /// A new bank of this chemistry takes the place of the old one: at the usual lowest level,
+    /// neither heated nor allowed to charge in the cold. The same chemistry changes nothing.
+    pub fn exchange(&mut self, chemistry: Chemistry) {
+        if chemistry != self.chemistry {
+            self.chemistry = chemistry;
+            self.soc_min_frac = chemistry.usual_soc_min_frac();
+            self.heated = false;
+            self.cold_charge_allowed = false;
+        }
+    }
+
+    /// The bank aboard turns out to be of this chemistry: it brings its usual lowest level along
+    /// where the user has not set an own one.
+    pub fn set_chemistry(&mut self, chemistry: Chemistry) {
+        if self.soc_min_frac == self.chemistry.usual_soc_min_frac() {
+            self.soc_min_frac = chemistry.usual_soc_min_frac();
+        }
+        self.chemistry = chemistry;
+    }
+
     /// Rated capacity of the whole bank at the 20 h rate [Ah], new, 25 degrees Celsius.
     #[must_use]
     pub fn rated_capacity(&self) -> AmpHours {
@@ -147,5 +185,40 @@ impl Bank {
     pub fn series(&self) -> u8 {
         let blocks = (self.system.nominal() / self.block_volts).round();
         if blocks.is_finite() { blocks.clamp(1.0, 4.0) as u8 } else { 1 }
+    }
+
+    /// Every field within its bounds.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self {
+            chemistry: _,
+            capacity_20h,
+            parallel,
+            system,
+            block_volts,
+            health_frac,
+            soc_min_frac,
+            soc_start_frac,
+            place: _,
+            heated: _,
+            cold_charge_allowed: _,
+            cable,
+        } = self;
+        sanitiser.number(&mut capacity_20h.0, CAPACITY_AH, 100.0);
+        sanitiser.whole(parallel, PARALLEL);
+        let nearest = if block_volts.0 >= 18.0 && system.series_12v() > 1.5 {
+            24.0
+        } else if block_volts.0 < 9.0 {
+            6.0
+        } else {
+            12.0
+        };
+        if block_volts.0 != nearest {
+            block_volts.0 = nearest;
+            sanitiser.changed += 1;
+        }
+        sanitiser.number(health_frac, HEALTH_FRAC, 1.0);
+        sanitiser.number(soc_min_frac, SOC_MIN_FRAC, 0.5);
+        sanitiser.number(soc_start_frac, FRAC, 1.0);
+        sanitiser.number(&mut cable.0, CABLE_OHM, 0.004);
     }
 }

@@ -1,7 +1,43 @@
 //! What puts energy back: sun, engine, mains, and other machines.
 
-use crate::units::{Amps, Degrees, Hours, Litres, Metres, Ohms, SquareMillimetres, Volts, Watts};
+use super::sanitise::{
+    CABLE_M, CABLE_MM2, EVERY_DAYS, FRAC, HOURS_A_DAY, MAX_NAME_CHARS, MINUTE_OF_DAY,
+    MINUTES_A_DAY, Sanitiser,
+};
+use crate::units::{Amps, Degrees, Hours, Litres, Metres, SquareMillimetres, Volts, Watts};
+use bounds::{
+    ALTERNATOR_V, CHARGER_A, CONTROLLER_FRAC, DIRT_FRAC, FACING_DEG, FUEL_L_H, SELF_USE_W,
+    SMALL_LOSS_FRAC, SOLAR_W, TEMP_COEFF_PER_K, TILT_DEG,
+};
 use serde::{Deserialize, Serialize};
+
+/// What the fields may hold.
+pub mod bounds {
+    use crate::model::sanitise::Range;
+
+    /// Solar peak power of one array [W].
+    pub const SOLAR_W: Range = Range::new(0.0, 5_000.0);
+    /// Tilt [deg].
+    pub const TILT_DEG: Range = Range::new(0.0, 90.0);
+    /// Facing [deg].
+    pub const FACING_DEG: Range = Range::new(0.0, 360.0);
+    /// Controller efficiency.
+    pub const CONTROLLER_FRAC: Range = Range::new(0.5, 1.0);
+    /// Controller self-use [W].
+    pub const SELF_USE_W: Range = Range::new(0.0, 20.0);
+    /// Dirt.
+    pub const DIRT_FRAC: Range = Range::new(0.0, 0.5);
+    /// Wiring and mismatch losses.
+    pub const SMALL_LOSS_FRAC: Range = Range::new(0.0, 0.3);
+    /// Temperature coefficient [1/K].
+    pub const TEMP_COEFF_PER_K: Range = Range::new(-0.01, 0.0);
+    /// Charging current [A].
+    pub const CHARGER_A: Range = Range::new(0.0, 300.0);
+    /// Alternator voltage per 12 V nominal [V].
+    pub const ALTERNATOR_V: Range = Range::new(12.0, 15.5);
+    /// Fuel an hour [L].
+    pub const FUEL_L_H: Range = Range::new(0.0, 20.0);
+}
 
 /// How a panel is fixed; decides how hot it gets.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -252,11 +288,88 @@ impl Default for OtherSource {
     }
 }
 
-/// Resistance of copper, both ways, at 20 degrees Celsius [Ohm].
-///
-/// R = 2 L rho / A with rho = 0.0195 Ohm mm2/m, class 5 copper (IEC 60228: 1 mm2 has at most
-/// 19.5 Ohm/km).
-#[must_use]
-pub fn copper_loop(length: Metres, size: SquareMillimetres) -> Ohms {
-    if size.0 > 0.0 { Ohms(2.0 * length.0 * 0.0195 / size.0) } else { Ohms::ZERO }
+impl SolarArray {
+    /// Every field within its bounds.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self {
+            enabled: _,
+            name,
+            peak,
+            tilt,
+            facing,
+            mounting: _,
+            controller: _,
+            controller_frac,
+            self_use,
+            shade,
+            low_light_frac,
+            dirt_frac,
+            wiring_frac,
+            mismatch_frac,
+            temp_coeff_per_k,
+        } = self;
+        sanitiser.text(name, MAX_NAME_CHARS);
+        sanitiser.number(&mut peak.0, SOLAR_W, 0.0);
+        sanitiser.number(&mut tilt.0, TILT_DEG, 0.0);
+        sanitiser.number(&mut facing.0, FACING_DEG, 180.0);
+        sanitiser.number(controller_frac, CONTROLLER_FRAC, 0.96);
+        sanitiser.number(&mut self_use.0, SELF_USE_W, 0.3);
+        let Shade { morning_frac, midday_frac, afternoon_frac, sky_frac } = shade;
+        for share in [morning_frac, midday_frac, afternoon_frac, sky_frac] {
+            sanitiser.number(share, FRAC, 0.0);
+        }
+        sanitiser.number(low_light_frac, SMALL_LOSS_FRAC, 0.04);
+        sanitiser.number(dirt_frac, DIRT_FRAC, 0.03);
+        sanitiser.number(wiring_frac, SMALL_LOSS_FRAC, 0.03);
+        sanitiser.number(mismatch_frac, SMALL_LOSS_FRAC, 0.02);
+        sanitiser.number(temp_coeff_per_k, TEMP_COEFF_PER_K, -0.0035);
+    }
+}
+
+impl Driving {
+    /// Every field within its bounds.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self { fitted: _, charger, minutes, every, from_min } = self;
+        match charger {
+            DrivingCharger::DcDc { amps } => sanitiser.number(&mut amps.0, CHARGER_A, 30.0),
+            DrivingCharger::Relay {
+                alternator,
+                cable_length,
+                cable_size,
+                limit,
+                smart_alternator: _,
+            } => {
+                sanitiser.number(&mut alternator.0, ALTERNATOR_V, 14.2);
+                sanitiser.number(&mut cable_length.0, CABLE_M, 6.0);
+                sanitiser.number(&mut cable_size.0, CABLE_MM2, 6.0);
+                sanitiser.number(&mut limit.0, CHARGER_A, 30.0);
+            }
+        }
+        sanitiser.number(minutes, MINUTES_A_DAY, 0.0);
+        sanitiser.whole(&mut every.0, EVERY_DAYS);
+        sanitiser.whole(from_min, MINUTE_OF_DAY);
+    }
+}
+
+impl HookUp {
+    /// Every field within its bounds.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self { fitted: _, amps, every, from_min, hours, pass_through: _ } = self;
+        sanitiser.number(&mut amps.0, CHARGER_A, 0.0);
+        sanitiser.whole(&mut every.0, EVERY_DAYS);
+        sanitiser.whole(from_min, MINUTE_OF_DAY);
+        sanitiser.number(&mut hours.0, HOURS_A_DAY, 0.0);
+    }
+}
+
+impl OtherSource {
+    /// Every field within its bounds.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self { enabled: _, kind: _, amps, from_min, hours, every, fuel_per_hour } = self;
+        sanitiser.number(&mut amps.0, CHARGER_A, 0.0);
+        sanitiser.whole(from_min, MINUTE_OF_DAY);
+        sanitiser.number(&mut hours.0, HOURS_A_DAY, 0.0);
+        sanitiser.whole(&mut every.0, EVERY_DAYS);
+        sanitiser.number(&mut fuel_per_hour.0, FUEL_L_H, 0.0);
+    }
 }

@@ -3,7 +3,8 @@
 use super::catalogue::{Appliance, appliance, picked};
 use super::climate::{AirSource, Climate, ClimateSource};
 use super::{
-    Bank, Chemistry, Draw, Driving, EveryNth, Learned, Load, Place, Setup, SolarArray, Trip, Usage,
+    Bank, Chemistry, Draw, DrawSource, Driving, EveryNth, Load, Place, Setup, SolarArray, Trip,
+    Usage,
 };
 use crate::units::{
     AmpHours, Amps, Celsius, Degrees, Metres, Volts, WattHoursPerSquareMetre, Watts,
@@ -251,11 +252,11 @@ pub fn example_setup() -> Setup {
     }
     // Measured with a clamp meter: nobody had thought of it.
     if let Some(panel) = row(&mut setup, 126) {
-        panel.learned = Learned::Meter;
+        panel.draw_source = DrawSource::Meter;
         panel.draw = Draw::Current { amps: Amps(0.12), volts: Volts(12.6) };
     }
     if let Some(fridge) = row(&mut setup, 1) {
-        fridge.learned = Learned::SpecSheet;
+        fridge.draw_source = DrawSource::SpecSheet;
     }
     setup
 }

@@ -1,7 +1,25 @@
 //! The inverter: mains voltage from the battery.
 
+use super::sanitise::Sanitiser;
 use crate::units::{Volts, Watts};
+use bounds::{INVERTER_CUT_OUT_V, INVERTER_FRAC, INVERTER_IDLE_W, INVERTER_SURGE_W, INVERTER_W};
 use serde::{Deserialize, Serialize};
+
+/// What the fields may hold.
+pub mod bounds {
+    use crate::model::sanitise::Range;
+
+    /// Inverter rating [W].
+    pub const INVERTER_W: Range = Range::new(50.0, 10_000.0);
+    /// Inverter surge rating [W].
+    pub const INVERTER_SURGE_W: Range = Range::new(50.0, 30_000.0);
+    /// Inverter no-load draw [W].
+    pub const INVERTER_IDLE_W: Range = Range::new(0.0, 200.0);
+    /// Inverter efficiency at full load.
+    pub const INVERTER_FRAC: Range = Range::new(0.5, 0.98);
+    /// Inverter cut-out, per 12 V nominal [V].
+    pub const INVERTER_CUT_OUT_V: Range = Range::new(9.0, 13.0);
+}
 
 /// When the inverter is switched on.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -50,5 +68,20 @@ impl Default for Inverter {
             switching: InverterSwitching::WhenUsed,
             cut_out: Volts(10.5),
         }
+    }
+}
+
+impl Inverter {
+    /// Every field within its bounds.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self { fitted: _, continuous, surge, idle, full_load_frac, switching, cut_out } = self;
+        sanitiser.number(&mut continuous.0, INVERTER_W, 1000.0);
+        sanitiser.number(&mut surge.0, INVERTER_SURGE_W, 2000.0);
+        sanitiser.number(&mut idle.0, INVERTER_IDLE_W, 12.0);
+        sanitiser.number(full_load_frac, INVERTER_FRAC, 0.88);
+        if let InverterSwitching::PowerSave { asleep } = switching {
+            sanitiser.number(&mut asleep.0, INVERTER_IDLE_W, 2.0);
+        }
+        sanitiser.number(&mut cut_out.0, INVERTER_CUT_OUT_V, 10.5);
     }
 }

@@ -1,9 +1,51 @@
 //! One appliance: how much it draws, how that is known, and how it is used.
 
+use super::sanitise::{DRAW_A, FRAC, MAX_NAME_CHARS, MINUTE_OF_DAY, MINUTES_A_DAY, Sanitiser};
 use crate::units::{
     Amps, Hours, Litres, LitresPerMinute, MINUTES_PER_DAY, MilliAmpHours, Volts, WattHours, Watts,
 };
+use bounds::{
+    CELL_MAH, CELL_V, CHARGE_EVERY_DAYS, CONVERTER_FRAC, CUT_OUT_V, DRAW_W, ENERGY_WH_A_DAY,
+    FLOW_L_MIN, LITRES_A_DAY, QUANTITY, SECONDS_A_USE, STANDBY_W, STATED_V, SURGE_FACTOR,
+    USES_A_DAY,
+};
 use serde::{Deserialize, Serialize};
+
+/// What the fields may hold.
+pub mod bounds {
+    use crate::model::sanitise::Range;
+
+    /// Power of one load [W].
+    pub const DRAW_W: Range = Range::new(0.0, 10_000.0);
+    /// Voltage a current was read at [V].
+    pub const STATED_V: Range = Range::new(1.0, 400.0);
+    /// How many of a load.
+    pub const QUANTITY: Range = Range::new(1.0, 99.0);
+    /// Days between charges.
+    pub const CHARGE_EVERY_DAYS: Range = Range::new(0.1, 365.0);
+    /// Charge of a small cell [mAh].
+    pub const CELL_MAH: Range = Range::new(1.0, 1_000_000.0);
+    /// Voltage of a small cell or pack [V].
+    pub const CELL_V: Range = Range::new(1.0, 100.0);
+    /// Efficiency of a charger or converter.
+    pub const CONVERTER_FRAC: Range = Range::new(0.3, 1.0);
+    /// Water a day [L].
+    pub const LITRES_A_DAY: Range = Range::new(0.0, 1_000.0);
+    /// Flow of a pump [L/min].
+    pub const FLOW_L_MIN: Range = Range::new(0.5, 100.0);
+    /// Uses a day.
+    pub const USES_A_DAY: Range = Range::new(0.0, 1_000.0);
+    /// Seconds a use.
+    pub const SECONDS_A_USE: Range = Range::new(0.0, 86_400.0);
+    /// Energy a day of one load [Wh].
+    pub const ENERGY_WH_A_DAY: Range = Range::new(0.0, 100_000.0);
+    /// Standby draw of one load [W].
+    pub const STANDBY_W: Range = Range::new(0.0, 500.0);
+    /// Starting over running draw.
+    pub const SURGE_FACTOR: Range = Range::new(1.0, 10.0);
+    /// Cut-out voltages [V].
+    pub const CUT_OUT_V: Range = Range::new(5.0, 32.0);
+}
 
 /// Part of life a load belongs to; only sorts and sums, changes no figure.
 #[derive(
@@ -65,7 +107,7 @@ impl Group {
 /// How the draw is known; decides how far the answer may be off.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum Learned {
+pub enum DrawSource {
     /// Measured on this appliance.
     Meter,
     /// From the maker's specification: consumption in use.
@@ -204,6 +246,35 @@ impl Default for Usage {
     }
 }
 
+impl Usage {
+    /// Every figure within its bounds.
+    fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        match self {
+            Self::Daily { minutes } => sanitiser.number(minutes, MINUTES_A_DAY, 0.0),
+            Self::AlwaysOn => {}
+            Self::Duty { cycle: DutyCycle::Fixed { frac } } => sanitiser.number(frac, FRAC, 0.3),
+            Self::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } } => {
+                sanitiser.number(frac_at_25c, FRAC, 0.32);
+            }
+            Self::Charges { every_days, cell, cell_volts, charger_frac } => {
+                sanitiser.number(every_days, CHARGE_EVERY_DAYS, 1.0);
+                sanitiser.number(&mut cell.0, CELL_MAH, 5000.0);
+                sanitiser.number(&mut cell_volts.0, CELL_V, 3.85);
+                sanitiser.number(charger_frac, CONVERTER_FRAC, 0.8);
+            }
+            Self::Litres { litres_per_day, flow, pumped_twice: _ } => {
+                sanitiser.number(&mut litres_per_day.0, LITRES_A_DAY, 0.0);
+                sanitiser.number(&mut flow.0, FLOW_L_MIN, 10.0);
+            }
+            Self::Uses { per_day, seconds } => {
+                sanitiser.number(per_day, USES_A_DAY, 0.0);
+                sanitiser.number(seconds, SECONDS_A_USE, 0.0);
+            }
+            Self::Energy { per_day } => sanitiser.number(&mut per_day.0, ENERGY_WH_A_DAY, 0.0),
+        }
+    }
+}
+
 /// Time of day it runs, in minutes after midnight, camp time; wraps past midnight when `to <= from`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Window {
@@ -278,10 +349,10 @@ pub struct Load {
     /// How many of them, 1..99.
     pub quantity: u16,
     /// How the draw is known.
-    pub learned: Learned,
+    pub draw_source: DrawSource,
     /// Draw of one of them while it runs.
     pub draw: Draw,
-    /// Likely error of the draw as a share of it, 0..1; `None` takes what is usual for `learned`.
+    /// Likely error of the draw as a share of it, 0..1; `None` takes what is usual for `draw_source`.
     pub spread_frac: Option<f64>,
     /// From the battery or through the inverter.
     pub feed: Feed,
@@ -307,7 +378,7 @@ impl Default for Load {
             name: String::new(),
             group: Group::Other,
             quantity: 1,
-            learned: Learned::Estimate,
+            draw_source: DrawSource::Estimate,
             draw: Draw::default(),
             spread_frac: None,
             feed: Feed::Dc,
@@ -327,10 +398,56 @@ impl Load {
     /// estimate 40 %).
     #[must_use]
     pub fn likely_error_frac(&self) -> f64 {
-        self.spread_frac.unwrap_or(match self.learned {
-            Learned::Meter => 0.05,
-            Learned::SpecSheet => 0.15,
-            Learned::Label | Learned::Estimate => 0.40,
+        self.spread_frac.unwrap_or(match self.draw_source {
+            DrawSource::Meter => 0.05,
+            DrawSource::SpecSheet => 0.15,
+            DrawSource::Label | DrawSource::Estimate => 0.40,
         })
+    }
+
+    /// Every field within its bounds.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self {
+            id: _,
+            appliance: _,
+            name,
+            group: _,
+            quantity,
+            draw_source: _,
+            draw,
+            spread_frac,
+            feed: _,
+            usage,
+            standby,
+            window,
+            surge_factor,
+            cut_out,
+            enabled: _,
+        } = self;
+        sanitiser.text(name, MAX_NAME_CHARS);
+        sanitiser.whole(quantity, QUANTITY);
+        match draw {
+            Draw::Power { watts } => sanitiser.number(&mut watts.0, DRAW_W, 0.0),
+            Draw::Current { amps, volts } => {
+                sanitiser.number(&mut amps.0, DRAW_A, 0.0);
+                sanitiser.number(&mut volts.0, STATED_V, 12.0);
+            }
+        }
+        if let Some(spread) = spread_frac {
+            sanitiser.number(spread, FRAC, 0.4);
+        }
+        usage.sanitise(sanitiser);
+        sanitiser.number(&mut standby.0, STANDBY_W, 0.0);
+        sanitiser.whole(&mut window.from_min, MINUTE_OF_DAY);
+        sanitiser.whole(&mut window.to_min, MINUTE_OF_DAY);
+        sanitiser.number(surge_factor, SURGE_FACTOR, 1.0);
+        if let Some(CutOut { off, on }) = cut_out {
+            sanitiser.number(&mut off.0, CUT_OUT_V, 10.5);
+            sanitiser.number(&mut on.0, CUT_OUT_V, 11.7);
+            if on.0 < off.0 {
+                sanitiser.changed += 1;
+                *on = *off;
+            }
+        }
     }
 }

@@ -1,7 +1,23 @@
 //! Readings taken on site, and what was learned from them.
 
+use super::sanitise::{FRAC, SINCE_ARRIVAL_H, Sanitiser};
 use crate::units::{AmpHours, Hours, Volts};
+use bounds::{BANK_V, SUN_FACTOR, USE_FACTOR, USED_AH};
 use serde::{Deserialize, Serialize};
+
+/// What the fields may hold.
+pub mod bounds {
+    use crate::model::sanitise::Range;
+
+    /// Consumption, real over planned.
+    pub const USE_FACTOR: Range = Range::new(0.2, 5.0);
+    /// Solar yield, real over planned.
+    pub const SUN_FACTOR: Range = Range::new(0.0, 3.0);
+    /// Voltage of a bank [V].
+    pub const BANK_V: Range = Range::new(5.0, 32.0);
+    /// Charge used since full [Ah].
+    pub const USED_AH: Range = Range::new(0.0, 80_000.0);
+}
 
 /// What was read.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -50,5 +66,34 @@ pub struct Correction {
 impl Default for Correction {
     fn default() -> Self {
         Self { use_factor: 1.0, sun_factor: 1.0, restart: None }
+    }
+}
+
+impl Reading {
+    /// Every field within its bounds.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self { at, kind } = self;
+        sanitiser.number(&mut at.0, SINCE_ARRIVAL_H, 0.0);
+        match kind {
+            ReadingKind::StateOfCharge { soc_frac } => sanitiser.number(soc_frac, FRAC, 0.5),
+            ReadingKind::Voltage { volts, rested } => {
+                sanitiser.number(&mut volts.0, BANK_V, 12.5);
+                sanitiser.number(&mut rested.0, SINCE_ARRIVAL_H, 0.0);
+            }
+            ReadingKind::Used { amp_hours } => sanitiser.number(&mut amp_hours.0, USED_AH, 0.0),
+        }
+    }
+}
+
+impl Correction {
+    /// Every field within its bounds.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self { use_factor, sun_factor, restart } = self;
+        sanitiser.number(use_factor, USE_FACTOR, 1.0);
+        sanitiser.number(sun_factor, SUN_FACTOR, 1.0);
+        if let Some((at, soc_frac)) = restart {
+            sanitiser.number(&mut at.0, SINCE_ARRIVAL_H, 0.0);
+            sanitiser.number(soc_frac, FRAC, 0.5);
+        }
     }
 }

@@ -16,6 +16,7 @@ pub mod log;
 pub mod money;
 pub mod places;
 pub mod regions;
+mod sanitise;
 pub mod setup;
 pub mod trip;
 pub mod typed_words;
@@ -28,7 +29,7 @@ pub use charging::{
 };
 pub use climate::{AirSource, Climate, ClimateSource};
 pub use inverter::{Inverter, InverterSwitching};
-pub use load::{CutOut, Draw, DutyCycle, Feed, Group, Learned, Load, Usage, Window};
+pub use load::{CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, Usage, Window};
 pub use log::{Correction, Reading, ReadingKind};
 pub use money::Prices;
 pub use setup::Setup;

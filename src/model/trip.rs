@@ -1,8 +1,34 @@
 //! Where, when and for how long.
 
+use super::sanitise::{FRAC, MAX_NAME_CHARS, MINUTES_A_DAY, SUN_WH_M2, Sanitiser};
 use crate::units::{Celsius, Degrees, Metres, WattHoursPerSquareMetre};
+use bounds::{
+    AIR_C, ALTITUDE_M, ARRIVAL_HOUR, LATITUDE_DEG, LONGITUDE_DEG, NIGHTS, UTC_OFFSET_MIN, YEAR,
+};
 use serde::{Deserialize, Serialize};
 use time::{Date, Month};
+
+/// What the fields may hold.
+pub mod bounds {
+    use crate::model::sanitise::Range;
+
+    /// Latitude [deg].
+    pub const LATITUDE_DEG: Range = Range::new(-90.0, 90.0);
+    /// Longitude [deg].
+    pub const LONGITUDE_DEG: Range = Range::new(-180.0, 180.0);
+    /// Altitude [m].
+    pub const ALTITUDE_M: Range = Range::new(-430.0, 6_000.0);
+    /// Camp clock against UTC [min].
+    pub const UTC_OFFSET_MIN: Range = Range::new(-720.0, 840.0);
+    /// Hour of arrival.
+    pub const ARRIVAL_HOUR: Range = Range::new(0.0, 23.0);
+    /// Year.
+    pub const YEAR: Range = Range::new(2000.0, 2099.0);
+    /// Nights.
+    pub const NIGHTS: Range = Range::new(1.0, 60.0);
+    /// Air temperature [degrees Celsius].
+    pub const AIR_C: Range = Range::new(-40.0, 50.0);
+}
 
 /// A place on Earth.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -143,5 +169,65 @@ impl Trip {
     #[must_use]
     pub fn day_plan(&self, day: usize) -> DayPlan {
         self.days.get(day).copied().unwrap_or_default()
+    }
+}
+
+impl DayPlan {
+    /// Every field within its bounds.
+    fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self { weather, drive_minutes, hook_up: _ } = self;
+        if let Weather::Sun { per_day } = weather {
+            sanitiser.number(&mut per_day.0, SUN_WH_M2, 0.0);
+        }
+        if let Some(minutes) = drive_minutes {
+            sanitiser.number(minutes, MINUTES_A_DAY, 0.0);
+        }
+    }
+}
+
+impl Trip {
+    /// Every field within its bounds, the date one of the calendar.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        sanitiser.whole(&mut self.year, YEAR);
+        let start = self.start();
+        let Self {
+            place,
+            utc_offset_min,
+            year: _,
+            month,
+            day,
+            arrival_hour,
+            nights,
+            days,
+            own_sun,
+            own_air,
+            ground_albedo_frac,
+        } = self;
+        let Place { name, latitude, longitude, altitude } = place;
+        sanitiser.text(name, MAX_NAME_CHARS);
+        sanitiser.number(&mut latitude.0, LATITUDE_DEG, 50.0);
+        sanitiser.number(&mut longitude.0, LONGITUDE_DEG, 0.0);
+        sanitiser.number(&mut altitude.0, ALTITUDE_M, 100.0);
+        sanitiser.whole(utc_offset_min, UTC_OFFSET_MIN);
+        let of_calendar = (u8::from(start.month()), start.day());
+        if (*month, *day) != of_calendar {
+            (*month, *day) = of_calendar;
+            sanitiser.changed += 1;
+        }
+        sanitiser.whole(arrival_hour, ARRIVAL_HOUR);
+        sanitiser.whole(nights, NIGHTS);
+        sanitiser.length(days, NIGHTS.max as usize + 1);
+        for day in days {
+            day.sanitise(sanitiser);
+        }
+        if let Some(sun) = own_sun {
+            for month in &mut sun.0 {
+                sanitiser.number(&mut month.0, SUN_WH_M2, 0.0);
+            }
+        }
+        if let Some(air) = own_air {
+            sanitiser.number(&mut air.0, AIR_C, 15.0);
+        }
+        sanitiser.number(ground_albedo_frac, FRAC, 0.2);
     }
 }

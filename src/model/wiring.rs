@@ -1,7 +1,21 @@
 //! Cable runs the user wants checked.
 
+use super::sanitise::{CABLE_M, CABLE_MM2, DRAW_A, MAX_NAME_CHARS, Sanitiser};
 use crate::units::{Amps, Celsius, Metres, SquareMillimetres};
+use bounds::{CABLE_AWG, CONDUCTOR_C, FUSE_A};
 use serde::{Deserialize, Serialize};
+
+/// What the fields may hold.
+pub mod bounds {
+    use crate::model::sanitise::Range;
+
+    /// Wire gauge: -3 is 4/0.
+    pub const CABLE_AWG: Range = Range::new(-3.0, 22.0);
+    /// Conductor temperature [degrees Celsius].
+    pub const CONDUCTOR_C: Range = Range::new(-20.0, 105.0);
+    /// Fuse [A].
+    pub const FUSE_A: Range = Range::new(0.0, 600.0);
+}
 
 /// Size of a conductor as it is sold.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -59,5 +73,21 @@ impl Default for CableRun {
             fuse: Amps::ZERO,
             critical: false,
         }
+    }
+}
+
+impl CableRun {
+    /// Every field within its bounds.
+    pub(super) fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
+        let Self { name, load_id: _, amps, length, size, working, fuse, critical: _ } = self;
+        sanitiser.text(name, MAX_NAME_CHARS);
+        sanitiser.number(&mut amps.0, DRAW_A, 0.0);
+        sanitiser.number(&mut length.0, CABLE_M, 1.0);
+        match size {
+            ConductorSize::Metric { area } => sanitiser.number(&mut area.0, CABLE_MM2, 6.0),
+            ConductorSize::Awg { gauge } => sanitiser.whole(gauge, CABLE_AWG),
+        }
+        sanitiser.number(&mut working.0, CONDUCTOR_C, 50.0);
+        sanitiser.number(&mut fuse.0, FUSE_A, 0.0);
     }
 }

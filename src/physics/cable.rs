@@ -198,3 +198,12 @@ pub fn smallest_sae(circular_mils: f64) -> Option<i8> {
 pub fn smallest_awg_of(circular_mils_needed: f64) -> Option<i8> {
     GAUGES.into_iter().find(|&gauge| circular_mils(awg_area(gauge)) >= circular_mils_needed)
 }
+
+/// Resistance of copper, both ways, at 20 degrees Celsius [Ohm].
+///
+/// R = 2 L rho / A with rho = 0.0195 Ohm mm2/m, class 5 copper (IEC 60228: 1 mm2 has at most
+/// 19.5 Ohm/km).
+#[must_use]
+pub fn copper_loop(length: Metres, size: SquareMillimetres) -> Ohms {
+    if size.0 > 0.0 { Ohms(2.0 * length.0 * 0.0195 / size.0) } else { Ohms::ZERO }
+}

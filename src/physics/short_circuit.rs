@@ -25,14 +25,14 @@ pub fn loaded_resistance(bank: &Bank) -> Ohms {
 
 /// From one 12 V block of 100 Ah to the bank.
 fn scaled(block: Ohms, bank: &Bank) -> Ohms {
-    block * (bank.system.twelves() * 100.0 / bank.rated_capacity().0.max(1.0))
+    block * (bank.system.series_12v() * 100.0 / bank.rated_capacity().0.max(1.0))
 }
 
 /// Open-circuit voltage of the whole bank, full.
 #[must_use]
 pub fn full_open_circuit(bank: &Bank) -> Volts {
     let [.., full] = cell_data(bank.chemistry).ocv_v;
-    Volts(full * bank.system.twelves())
+    Volts(full * bank.system.series_12v())
 }
 
 /// Prospective current of a short at the terminals of the bank.

@@ -1,7 +1,7 @@
 //! The library: several setups by name, one of them on screen.
 
 use super::file::MAX_SETUPS;
-use super::tab::Lineage;
+use super::lineage::Lineage;
 use crate::model::Setup;
 use crate::model::limits::MAX_NAME_CHARS;
 use serde::{Deserialize, Serialize};

@@ -10,8 +10,8 @@
 
 use super::file::{self, FORMAT, FileError, MAX_SETUPS};
 use super::library::{Entry, EntryId, Library};
+use super::lineage::{Lineage, Mark};
 use super::migration::{SCHEMA, Step};
-use super::tab::{Lineage, Mark};
 use crate::model::Setup;
 use serde_json::{Value, json};
 

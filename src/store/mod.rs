@@ -10,6 +10,7 @@ pub mod file;
 pub mod keys;
 pub mod library;
 pub mod library_text;
+mod lineage;
 mod migration;
 pub mod reconcile;
 pub mod tab;

@@ -84,8 +84,9 @@ fn cut_out(m: Manners) -> impl Strategy<Value = Option<CutOut>> {
 fn own_load(m: Manners) -> impl Strategy<Value = Load> {
     let who = (any::<u32>(), appliance(), text(m, 40), select(Group::ALL.to_vec()));
     let quantity = if m == Wild { (0..=u16::MAX).boxed() } else { (1..=99u16).boxed() };
-    let learned = vec![Learned::Meter, Learned::SpecSheet, Learned::Label, Learned::Estimate];
-    let how = (quantity, select(learned), draw(m), option::of(num(m, limits::FRAC)));
+    let draw_source =
+        vec![DrawSource::Meter, DrawSource::SpecSheet, DrawSource::Label, DrawSource::Estimate];
+    let how = (quantity, select(draw_source), draw(m), option::of(num(m, limits::FRAC)));
     let feed = select(vec![Feed::Dc, Feed::Inverter]);
     let use_ = (feed, usage(m), num(m, limits::STANDBY_W), window(m));
     let rest = (num(m, limits::SURGE_FACTOR), cut_out(m), any::<bool>());
@@ -95,7 +96,7 @@ fn own_load(m: Manners) -> impl Strategy<Value = Load> {
         name: who.2,
         group: who.3,
         quantity: how.0,
-        learned: how.1,
+        draw_source: how.1,
         draw: how.2,
         spread_frac: how.3,
         feed: use_.0,

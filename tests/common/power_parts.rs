@@ -8,6 +8,24 @@ use nightbank::units::*;
 use proptest::prelude::*;
 use proptest::sample::select;
 
+/// A bank with every field off its usual value.
+pub fn full_bank() -> Bank {
+    Bank {
+        chemistry: Chemistry::Gel,
+        capacity_20h: AmpHours(81.5),
+        parallel: 3,
+        system: SystemVoltage::V24,
+        block_volts: Volts(6.0),
+        health_frac: 0.815,
+        soc_min_frac: 0.45,
+        soc_start_frac: 0.999,
+        place: BatteryPlace::Outside,
+        heated: true,
+        cold_charge_allowed: true,
+        cable: Ohms(0.00255),
+    }
+}
+
 pub fn bank(m: Manners) -> impl Strategy<Value = Bank> {
     let parallel = if m == Wild { (0..=255u8).boxed() } else { (1..=16u8).boxed() };
     let block = prop_oneof![select(vec![6.0, 12.0, 24.0]), num(m, Range { min: 6.0, max: 24.0 })];

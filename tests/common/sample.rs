@@ -1,5 +1,6 @@
 //! Invented setups of the size people have.
 
+use super::power_parts::full_bank;
 use nightbank::model::*;
 use nightbank::units::*;
 
@@ -23,7 +24,7 @@ pub fn typical(count: usize) -> Setup {
             2 => load.usage = Usage::Daily { minutes: 25.0 },
             3 => {
                 load.draw = Draw::Current { amps: Amps(1.35), volts: Volts(12.0) };
-                load.learned = Learned::Meter;
+                load.draw_source = DrawSource::Meter;
             }
             5 => {
                 load.draw = Draw::Power { watts: Watts(37.5) };
@@ -119,7 +120,7 @@ pub fn everything() -> Setup {
         name: format!("Gerät „{index}“"),
         group,
         quantity: 1 + index as u16 * 7,
-        learned: [Learned::Meter, Learned::SpecSheet, Learned::Label][index % 3],
+        draw_source: [DrawSource::Meter, DrawSource::SpecSheet, DrawSource::Label][index % 3],
         draw: Draw::Power { watts: Watts(0.07 + 12.5 * index as f64) },
         spread_frac: Some(0.125),
         feed: Feed::Inverter,
@@ -131,20 +132,7 @@ pub fn everything() -> Setup {
         enabled: index % 2 == 0,
         ..Load::default()
     }));
-    setup.bank = Bank {
-        chemistry: Chemistry::Gel,
-        capacity_20h: AmpHours(81.5),
-        parallel: 3,
-        system: SystemVoltage::V24,
-        block_volts: Volts(6.0),
-        health_frac: 0.815,
-        soc_min_frac: 0.45,
-        soc_start_frac: 0.999,
-        place: BatteryPlace::Outside,
-        heated: true,
-        cold_charge_allowed: true,
-        cable: Ohms(0.00255),
-    };
+    setup.bank = full_bank();
     setup.inverter.idle = Watts(7.25);
     setup.inverter.full_load_frac = 0.905;
     setup.inverter.switching = InverterSwitching::PowerSave { asleep: Watts(1.5) };

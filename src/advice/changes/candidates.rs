@@ -247,7 +247,7 @@ fn battery_changes(setup: &Setup, outcome: &Outcome, list: &mut Vec<Change>) {
     if bank.chemistry == Chemistry::LiFePo4 && !bank.heated && outcome.cold_locked.0 > 0.0 {
         list.push(Change::HeatedBattery);
     }
-    list.push(Change::MoreBattery { capacity: AmpHours(100.0 / bank.system.twelves()) });
+    list.push(Change::MoreBattery { capacity: AmpHours(100.0 / bank.system.series_12v()) });
     if bank.chemistry.is_lead() {
         list.push(Change::Lithium);
     }

@@ -63,7 +63,7 @@ impl Change {
     #[must_use]
     pub fn cost(&self, setup: &Setup) -> Cost {
         let prices = &setup.prices;
-        let twelves = setup.bank.system.twelves();
+        let series_12v = setup.bank.system.series_12v();
         match *self {
             Self::SwitchOff { .. }
             | Self::OffAtNight { .. }
@@ -95,13 +95,13 @@ impl Change {
             },
             Self::MoreBattery { capacity } => {
                 let (price, weight) = battery_price(setup, setup.bank.chemistry);
-                let hundreds = capacity.0 / 100.0 * twelves;
+                let hundreds = capacity.0 / 100.0 * series_12v;
                 Cost::Money { amount: price * hundreds, weight: weight * hundreds }
             }
             Self::Lithium => {
                 let (price, weight) = battery_price(setup, Chemistry::LiFePo4);
                 let (_, old_weight) = battery_price(setup, setup.bank.chemistry);
-                let hundreds = setup.bank.rated_capacity().0 / 100.0 * twelves;
+                let hundreds = setup.bank.rated_capacity().0 / 100.0 * series_12v;
                 Cost::Money { amount: price * hundreds, weight: (weight - old_weight) * hundreds }
             }
             Self::DcDcCharger { .. } => {
@@ -201,7 +201,7 @@ pub fn hardware(setup: &Setup) -> (Money, Kilograms) {
     let prices = &setup.prices;
     let peak: f64 = setup.solar.iter().filter(|a| a.enabled).map(|a| a.peak.0 / 100.0).sum();
     let (price, weight) = battery_price(setup, setup.bank.chemistry);
-    let hundreds = setup.bank.rated_capacity().0 / 100.0 * setup.bank.system.twelves();
+    let hundreds = setup.bank.rated_capacity().0 / 100.0 * setup.bank.system.series_12v();
     let charger =
         setup.driving.fitted && matches!(setup.driving.charger, DrivingCharger::DcDc { .. });
     let charger = if charger { prices.dcdc } else { Money::ZERO };

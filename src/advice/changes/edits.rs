@@ -102,8 +102,7 @@ pub(super) fn more_battery(setup: &mut Setup, more: AmpHours) {
 pub(super) fn lithium(setup: &mut Setup) {
     let bank = &mut setup.bank;
     if bank.chemistry.is_lead() {
-        bank.chemistry = Chemistry::LiFePo4;
-        bank.soc_min_frac = Chemistry::LiFePo4.usual_soc_min_frac();
+        bank.exchange(Chemistry::LiFePo4);
         bank.health_frac = 1.0;
     }
 }

@@ -12,6 +12,7 @@ use super::cost::{Bill, Cost};
 use super::{Change, Family};
 use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::SkyAndAir;
+use crate::forecast::odds::reaches;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::model::{Setup, limits};
@@ -221,7 +222,7 @@ impl WaysJob {
     }
 
     fn is_reached(&self, outcome: &Outcome) -> bool {
-        outcome.chance_of(self.aim.nights) >= self.aim.chance_frac - 1e-9
+        reaches(outcome.chance_of(self.aim.nights), self.aim.chance_frac)
     }
 
     fn trial(
@@ -386,9 +387,9 @@ fn once(change: &Change) -> Option<Family> {
 
 /// Larger steps for the shop, where a small one brings nothing by itself.
 fn larger(setup: &Setup) -> Vec<Change> {
-    let twelves = setup.bank.system.twelves();
+    let series_12v = setup.bank.system.series_12v();
     vec![
-        Change::MoreBattery { capacity: AmpHours(200.0 / twelves) },
+        Change::MoreBattery { capacity: AmpHours(200.0 / series_12v) },
         Change::MoreSolar { peak: Watts(200.0) },
         Change::MoreSolar { peak: Watts(400.0) },
     ]

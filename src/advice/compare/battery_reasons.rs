@@ -4,6 +4,7 @@
 //! on that trip, so that the same two batteries are told apart for other reasons in the cold than
 //! in the warm.
 
+pub use super::differences::BatteryReason;
 use super::differences::{Difference, Field, Value};
 use crate::forecast::{Charger, Outlook, TripPlan, charge_session};
 use crate::model::Setup;
@@ -11,37 +12,6 @@ use crate::physics::battery::rate::kinetic_charge;
 use crate::physics::battery::storage::parked;
 use crate::physics::battery::{BankState, UsableEnergy};
 use crate::units::{AmpHours, Celsius, Hours, Volts, Watts};
-
-/// What a battery differs in on a trip.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum BatteryReason {
-    /// Energy that can be used at the trip's mean battery temperature, over the label's.
-    UsableShare,
-    /// Share of the capacity that the coldest hour of the stay leaves within reach.
-    ColdReach,
-    /// Charge given when emptied in 5 h, over the rated one in 20 h.
-    FastDischarge,
-    /// Charge stored of what is put in between 80 % and full.
-    StoredAbove80,
-    /// Current taken at 90 %, at the trip's mean battery temperature.
-    TakenAt90,
-    /// Time from the lowest level allowed to full with the strongest charger aboard.
-    TimeToFull,
-    /// Lost in the battery on an average day of the stay: charge efficiency, resistance.
-    LostADay,
-    /// Lowest voltage at the battery while above the level allowed, the largest appliance running.
-    LowestVoltage,
-    /// Time for which something has cut out for low voltage while above the level allowed.
-    CutOut,
-    /// Takes no charge below this cell temperature.
-    NoChargeBelow,
-    /// Time of the stay in which charge was offered to a battery too cold for it.
-    ColdLocked,
-    /// Draw of its management system.
-    Management,
-    /// Lost in thirty days of standing, own loss and management, over the capacity.
-    StandingLoss,
-}
 
 /// One setup with its trip played in average weather.
 struct Played<'a> {

@@ -1,25 +1,23 @@
 //! Where setups differ, field by field, as values without words.
 
-use super::battery_reasons::BatteryReason;
-use crate::forecast::demand::{LoadDay, at_battery};
+use crate::forecast::demand::LoadEnergy;
 use crate::model::{
     BatteryPlace, Chemistry, Controller, DrivingCharger, InverterSwitching, Load, Mounting, Setup,
     SolarArray,
 };
-use crate::physics::inverter::InverterCurve;
 use crate::units::{AmpHours, Amps, Celsius, Degrees, Hours, Volts, WattHours, Watts};
 
 /// What a line of the comparison is about.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Field {
-    /// Energy a day of one appliance, at the battery and 20 degrees Celsius.
+    /// Energy a day of one appliance, at the battery, in the air of the trip's first whole day.
     Load {
         /// Entry of the catalogue.
         appliance: Option<u16>,
         /// The user's own name; may be empty.
         name: String,
     },
-    /// Energy a day of all appliances, at the battery and 20 degrees Celsius.
+    /// Energy a day of all appliances, in the same way.
     AllLoads,
     /// Chemistry of the battery.
     Chemistry,
@@ -83,6 +81,37 @@ pub enum Field {
     Battery(BatteryReason),
 }
 
+/// What a battery differs in on a trip.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum BatteryReason {
+    /// Energy that can be used at the trip's mean battery temperature, over the label's.
+    UsableShare,
+    /// Share of the capacity that the coldest hour of the stay leaves within reach.
+    ColdReach,
+    /// Charge given when emptied in 5 h, over the rated one in 20 h.
+    FastDischarge,
+    /// Charge stored of what is put in between 80 % and full.
+    StoredAbove80,
+    /// Current taken at 90 %, at the trip's mean battery temperature.
+    TakenAt90,
+    /// Time from the lowest level allowed to full with the strongest charger aboard.
+    TimeToFull,
+    /// Lost in the battery on an average day of the stay: charge efficiency, resistance.
+    LostADay,
+    /// Lowest voltage at the battery while above the level allowed, the largest appliance running.
+    LowestVoltage,
+    /// Time for which something has cut out for low voltage while above the level allowed.
+    CutOut,
+    /// Takes no charge below this cell temperature.
+    NoChargeBelow,
+    /// Time of the stay in which charge was offered to a battery too cold for it.
+    ColdLocked,
+    /// Draw of its management system.
+    Management,
+    /// Lost in thirty days of standing, own loss and management, over the capacity.
+    StandingLoss,
+}
+
 /// A value of a line in one setup.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Value {
@@ -139,14 +168,15 @@ pub struct Difference {
     pub values: Vec<Value>,
 }
 
-/// Lines in which the setups are not all the same, general ones first, then single appliances.
+/// Lines in which the setups are not all the same, general ones first, then single appliances. Each
+/// setup with what its loads take in a day.
 #[must_use]
-pub fn differences(setups: &[&Setup]) -> Vec<Difference> {
+pub fn differences(setups: &[(&Setup, LoadEnergy)]) -> Vec<Difference> {
     let mut lines: Vec<Difference> = GENERAL
         .iter()
         .map(|(field, value)| Difference {
             field: field.clone(),
-            values: setups.iter().map(|setup| value(setup)).collect(),
+            values: setups.iter().map(|(setup, energy)| value(setup, energy)).collect(),
         })
         .collect();
     lines.extend(load_lines(setups));
@@ -154,50 +184,52 @@ pub fn differences(setups: &[&Setup]) -> Vec<Difference> {
     lines
 }
 
-type Reader = fn(&Setup) -> Value;
+type Reader = fn(&Setup, &LoadEnergy) -> Value;
 
 const GENERAL: [(Field, Reader); 30] = [
-    (Field::Place, place),
-    (Field::Arrival, |s| Value::Date(s.trip.year, s.trip.month, s.trip.day)),
-    (Field::Nights, |s| Value::Count(usize::from(s.trip.nights))),
-    (Field::OwnAir, |s| s.trip.own_air.map_or(Value::Absent, Value::Temperature)),
-    (Field::AllLoads, |s| Value::Energy(s.enabled_loads().map(|l| per_day(s, l)).sum())),
-    (Field::Chemistry, |s| Value::Chemistry(s.bank.chemistry)),
-    (Field::Capacity, |s| Value::Charge(s.bank.rated_capacity())),
-    (Field::Health, |s| Value::Share(s.bank.health_frac)),
-    (Field::SocMin, |s| Value::Share(s.bank.soc_min_frac)),
-    (Field::SocStart, |s| Value::Share(s.bank.soc_start_frac)),
-    (Field::SystemVoltage, |s| Value::Voltage(s.bank.system.nominal())),
-    (Field::BatteryPlace, |s| Value::BatteryPlace(s.bank.place)),
-    (Field::Heated, |s| if s.bank.heated { Value::Yes } else { Value::Absent }),
-    (Field::Inverter, |s| with_inverter(s, Value::Power(s.inverter.continuous))),
-    (Field::InverterIdle, |s| with_inverter(s, Value::Power(s.inverter.idle))),
-    (Field::InverterSwitching, |s| with_inverter(s, Value::Switching(s.inverter.switching))),
-    (Field::SolarPeak, |s| if peak(s).0 > 0.0 { Value::Power(peak(s)) } else { Value::Absent }),
-    (Field::SolarTilt, |s| {
+    (Field::Place, |s, _| place(s)),
+    (Field::Arrival, |s, _| Value::Date(s.trip.year, s.trip.month, s.trip.day)),
+    (Field::Nights, |s, _| Value::Count(usize::from(s.trip.nights))),
+    (Field::OwnAir, |s, _| s.trip.own_air.map_or(Value::Absent, Value::Temperature)),
+    (Field::AllLoads, |_, energy| Value::Energy(energy.total)),
+    (Field::Chemistry, |s, _| Value::Chemistry(s.bank.chemistry)),
+    (Field::Capacity, |s, _| Value::Charge(s.bank.rated_capacity())),
+    (Field::Health, |s, _| Value::Share(s.bank.health_frac)),
+    (Field::SocMin, |s, _| Value::Share(s.bank.soc_min_frac)),
+    (Field::SocStart, |s, _| Value::Share(s.bank.soc_start_frac)),
+    (Field::SystemVoltage, |s, _| Value::Voltage(s.bank.system.nominal())),
+    (Field::BatteryPlace, |s, _| Value::BatteryPlace(s.bank.place)),
+    (Field::Heated, |s, _| if s.bank.heated { Value::Yes } else { Value::Absent }),
+    (Field::Inverter, |s, _| with_inverter(s, Value::Power(s.inverter.continuous))),
+    (Field::InverterIdle, |s, _| with_inverter(s, Value::Power(s.inverter.idle))),
+    (Field::InverterSwitching, |s, _| with_inverter(s, Value::Switching(s.inverter.switching))),
+    (Field::SolarPeak, |s, _| if peak(s).0 > 0.0 { Value::Power(peak(s)) } else { Value::Absent }),
+    (Field::SolarTilt, |s, _| {
         weighted(s, |a| a.tilt.0).map_or(Value::Absent, |d| Value::Angle(Degrees(d)))
     }),
-    (Field::SolarFacing, |s| largest(s).map_or(Value::Absent, |a| Value::Angle(a.facing))),
-    (Field::SolarMounting, |s| largest(s).map_or(Value::Absent, |a| Value::Mounting(a.mounting))),
-    (Field::SolarController, |s| {
+    (Field::SolarFacing, |s, _| largest(s).map_or(Value::Absent, |a| Value::Angle(a.facing))),
+    (Field::SolarMounting, |s, _| {
+        largest(s).map_or(Value::Absent, |a| Value::Mounting(a.mounting))
+    }),
+    (Field::SolarController, |s, _| {
         largest(s).map_or(Value::Absent, |a| Value::Controller(a.controller))
     }),
-    (Field::SolarShade, |s| {
+    (Field::SolarShade, |s, _| {
         weighted(s, |a| a.shade.midday_frac).map_or(Value::Absent, Value::Share)
     }),
-    (Field::DrivingCharger, driving),
-    (Field::DrivingEvery, |s| every(s.driving.fitted, s.driving.every.0)),
-    (Field::DrivingTime, |s| {
+    (Field::DrivingCharger, |s, _| driving(s)),
+    (Field::DrivingEvery, |s, _| every(s.driving.fitted, s.driving.every.0)),
+    (Field::DrivingTime, |s, _| {
         let drives = s.driving.fitted && s.driving.every.0 > 0;
         if drives { Value::Time(Hours::from_minutes(s.driving.minutes)) } else { Value::Absent }
     }),
-    (Field::HookUpCharger, |s| {
+    (Field::HookUpCharger, |s, _| {
         if s.hook_up.fitted { Value::Current(s.hook_up.amps) } else { Value::Absent }
     }),
-    (Field::HookUpEvery, |s| every(s.hook_up.fitted, s.hook_up.every.0)),
-    (Field::OtherSources, other),
-    (Field::UseFactor, |s| Value::Share(s.correction.use_factor)),
-    (Field::SunFactor, |s| Value::Share(s.correction.sun_factor)),
+    (Field::HookUpEvery, |s, _| every(s.hook_up.fitted, s.hook_up.every.0)),
+    (Field::OtherSources, |s, _| other(s)),
+    (Field::UseFactor, |s, _| Value::Share(s.correction.use_factor)),
+    (Field::SunFactor, |s, _| Value::Share(s.correction.sun_factor)),
 ];
 
 fn place(setup: &Setup) -> Value {
@@ -249,17 +281,10 @@ fn weighted(setup: &Setup, of: fn(&SolarArray) -> f64) -> Option<f64> {
     (total.0 > 0.0).then(|| panels(setup).map(|array| of(array) * (array.peak / total)).sum())
 }
 
-/// Energy a day of a load at the battery, at 20 degrees Celsius.
-fn per_day(setup: &Setup, load: &Load) -> WattHours {
-    let curve = InverterCurve::of(&setup.inverter);
-    let day = LoadDay::of(load, &[Celsius(20.0); 24]);
-    day.hours.iter().map(|hour| at_battery(load, *hour, &curve) * Hours(1.0)).sum()
-}
-
 /// A line for each appliance of any setup; the same catalogue entry and name are the same one.
-fn load_lines(setups: &[&Setup]) -> Vec<Difference> {
+fn load_lines(setups: &[(&Setup, LoadEnergy)]) -> Vec<Difference> {
     let mut keys: Vec<(Option<u16>, &str)> = Vec::new();
-    for load in setups.iter().flat_map(|setup| setup.enabled_loads()) {
+    for load in setups.iter().flat_map(|(setup, _)| setup.enabled_loads()) {
         let key = (load.appliance, load.name.as_str());
         if !keys.contains(&key) {
             keys.push(key);
@@ -270,7 +295,7 @@ fn load_lines(setups: &[&Setup]) -> Vec<Difference> {
             field: Field::Load { appliance, name: name.to_owned() },
             values: setups
                 .iter()
-                .map(|setup| {
+                .map(|(setup, energy)| {
                     let same: Vec<&Load> = setup
                         .enabled_loads()
                         .filter(|load| load.appliance == appliance && load.name == name)
@@ -278,7 +303,7 @@ fn load_lines(setups: &[&Setup]) -> Vec<Difference> {
                     if same.is_empty() {
                         Value::Absent
                     } else {
-                        Value::Energy(same.iter().map(|load| per_day(setup, load)).sum())
+                        Value::Energy(same.iter().map(|load| energy.of_load(load.id)).sum())
                     }
                 })
                 .collect(),

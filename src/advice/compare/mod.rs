@@ -15,6 +15,8 @@ pub mod differences;
 
 use crate::advice::changes::cost::{battery_price, hardware};
 use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
+use crate::forecast::demand::LoadEnergy;
+use crate::forecast::plan::DayAir;
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{SkyAndAir, TripPlan};
 use crate::model::{Chemistry, Setup};
@@ -97,7 +99,13 @@ impl CompareJob {
                 (Setup { prices: prices.clone(), ..(*setup).clone() }, **climate)
             })
             .collect();
-        let all: Vec<&Setup> = setups.iter().map(|(setup, _)| setup).collect();
+        let all: Vec<(&Setup, LoadEnergy)> = setups
+            .iter()
+            .map(|(setup, climate)| {
+                let air = DayAir::of_first_whole_day(&setup.trip, climate).by_hour();
+                (setup, LoadEnergy::of(setup, &air))
+            })
+            .collect();
         Self { differences: differences(&all), batteries: None, setups, trials: Vec::new() }
     }
 
@@ -155,7 +163,7 @@ fn column(setup: &Setup, trial: &Trial) -> Column {
     let bank = &trial.plan().bank;
     let usable = bank.usable(&bank.conditions(Celsius(25.0)));
     let (_, per_100ah) = battery_price(setup, setup.bank.chemistry);
-    let hundreds = setup.bank.rated_capacity().0 / 100.0 * setup.bank.system.twelves();
+    let hundreds = setup.bank.rated_capacity().0 / 100.0 * setup.bank.system.series_12v();
     Column {
         outcome: trial.outcome(),
         money,

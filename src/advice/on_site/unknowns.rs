@@ -14,12 +14,12 @@
 
 use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::SkyAndAir;
-use crate::forecast::demand::{LoadDay, at_battery};
+use crate::forecast::demand::LoadDay;
+use crate::forecast::plan::DayAir;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
-use crate::model::{Draw, Learned, Load, Setup, Usage};
-use crate::physics::inverter::InverterCurve;
-use crate::units::{Hours, WattHours};
+use crate::model::{Draw, DrawSource, Load, Setup, Usage};
+use crate::units::WattHours;
 use std::sync::Arc;
 
 /// Sequences for each of the three trips.
@@ -31,7 +31,7 @@ pub struct Unknown {
     /// The load.
     pub load: u32,
     /// How its draw is known.
-    pub learned: Learned,
+    pub draw_source: DrawSource,
     /// Energy a day at the battery.
     pub per_day: WattHours,
     /// Likely error of it, one standard deviation either way.
@@ -78,22 +78,14 @@ impl UnknownsJob {
     /// fridge draws.
     #[must_use]
     pub fn new(setup: &Setup, climate: &SkyAndAir) -> Self {
-        let month = usize::from(setup.trip.month.clamp(1, 12)) - 1;
-        let mean = setup.trip.own_air.unwrap_or(climate.air[month]);
-        let curve = InverterCurve::of(&setup.inverter);
-        let factor = setup.correction.use_factor;
+        let air = DayAir::of_first_whole_day(&setup.trip, climate).by_hour();
         let mut unknowns: Vec<Unknown> = setup
             .enabled_loads()
             .map(|load| {
-                let day = LoadDay::of(load, &[mean; 24]);
-                let per_day: WattHours = day
-                    .hours
-                    .iter()
-                    .map(|hour| at_battery(load, *hour, &curve) * factor * Hours(1.0))
-                    .sum();
+                let per_day = LoadDay::of(load, &air).energy_at_battery(load, setup);
                 Unknown {
                     load: load.id,
-                    learned: load.learned,
+                    draw_source: load.draw_source,
                     per_day,
                     likely_error: per_day * load.likely_error_frac(),
                     part_frac: 0.0,

@@ -302,7 +302,7 @@ pub fn check(setup: &Setup, place: Surroundings) -> InverterVerdict {
     let loads = loads_on(setup);
     let together = worst_coincidence(&loads);
     let curve = InverterCurve::of(inverter);
-    let sizing = wiring::INVERTER_SIZING_VOLTS.max(inverter.cut_out) * bank.system.twelves();
+    let sizing = wiring::INVERTER_SIZING_VOLTS.max(inverter.cut_out) * bank.system.series_12v();
     let worst = together.running.min(inverter.continuous);
     let worst_current = if worst.0 > 0.0 { curve.dc_current(worst, sizing) } else { Amps::ZERO };
     let capacity_per_hour = bank.rated_capacity() / Hours(1.0);
@@ -358,7 +358,7 @@ fn findings(setup: &Setup, verdict: &InverterVerdict, place: Surroundings) -> Ve
         }
     }
     let (at_inverter, cut_out) = (voltage_under(setup, verdict.together.running), unit.cut_out);
-    let cut_out = cut_out * bank.system.twelves();
+    let cut_out = cut_out * bank.system.series_12v();
     if at_inverter < cut_out {
         found.push(Finding::MayCutOut { at_inverter, cut_out });
     }
@@ -375,7 +375,7 @@ fn findings(setup: &Setup, verdict: &InverterVerdict, place: Surroundings) -> Ve
 pub fn voltage_under(setup: &Setup, ac: Watts) -> Volts {
     let bank = &setup.bank;
     let half_full = cell_data(bank.chemistry).ocv_v[POINTS / 2];
-    let rest = Volts(half_full * bank.system.twelves());
+    let rest = Volts(half_full * bank.system.series_12v());
     if ac.0 <= 0.0 {
         return rest;
     }

@@ -145,7 +145,7 @@ pub fn load_current(load: &Load, system: SystemVoltage) -> RunCurrent {
 #[must_use]
 pub fn inverter_current(inverter: &Inverter, system: SystemVoltage) -> RunCurrent {
     let curve = InverterCurve::of(inverter);
-    let low = INVERTER_SIZING_VOLTS.max(inverter.cut_out) * system.twelves();
+    let low = INVERTER_SIZING_VOLTS.max(inverter.cut_out) * system.series_12v();
     let continuous = curve.dc_current(inverter.continuous, low);
     RunCurrent {
         nominal: curve.dc_current(inverter.continuous, system.nominal()),

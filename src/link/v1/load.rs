@@ -1,25 +1,101 @@
 //! Loads: what differs from the catalogue's entry, or from a plain load.
 
-use super::codes::choice;
-use super::{frozen, scales};
-use crate::link::wire::{Fault, Wire, differing, differing_number, flag, optional};
-use crate::model::limits::MAX_NAME_CHARS;
-use crate::model::{CutOut, Draw, DutyCycle, Load, Usage, Window};
-use crate::units::{Amps, Volts, Watts};
+use super::choice::{choice, choices};
+use super::extension::{Base, Extension};
+use super::scales;
+use crate::link::wire::{Fault, Scale, Wire, differing, differing_number, flag, optional};
+use crate::model::limits::{self, MAX_NAME_CHARS};
+use crate::model::{CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, Usage, Window};
+use crate::units::{Amps, Litres, LitresPerMinute, MilliAmpHours, Volts, WattHours, Watts};
+
+/// Fields that came later.
+pub(super) const EXTENSIONS: &[Extension] = &[];
+
+choices!(Group: 4;
+    Cold = 0, Heat = 1, Air = 2, Water = 3, Light = 4, Screens = 5, Net = 6, Health = 7,
+    Kitchen = 8, Body = 9, Tools = 10, Vehicle = 11, Standby = 12, Other = 13);
+choices!(DrawSource: 3; Meter = 0, SpecSheet = 1, Label = 2, Estimate = 3);
+choices!(Feed: 2; Dc = 0, Inverter = 1);
+
+/// Draw of a load: 0.01 W.
+const DRAW_W: Scale = Scale::unsigned(limits::DRAW_W, 100, &[500, 100, 10, 1], 4);
+/// Standby draw: 0.01 W.
+const STANDBY_W: Scale = Scale::unsigned(limits::STANDBY_W, 100, &[100, 10, 1], 2);
+/// Voltage a current was read at: 0.01 V.
+const STATED_V: Scale = Scale::unsigned(limits::STATED_V, 100, &[100, 10, 1], 3);
+/// Days between charges: 0.01.
+const CHARGE_EVERY: Scale = Scale::unsigned(limits::CHARGE_EVERY_DAYS, 100, &[100, 10, 1], 1);
+/// Charge of a small cell: 1 mAh.
+const CELL_MAH: Scale = Scale::unsigned(limits::CELL_MAH, 1, &[1000, 100, 1], 4);
+/// Voltage of a small cell: 0.01 V.
+const CELL_V: Scale = Scale::unsigned(limits::CELL_V, 100, &[100, 10, 1], 5);
+/// Water a day: 0.1 L.
+const LITRES: Scale = Scale::unsigned(limits::LITRES_A_DAY, 10, &[50, 10, 1], 3);
+/// Flow of a pump: 0.01 L/min.
+const FLOW: Scale = Scale::unsigned(limits::FLOW_L_MIN, 100, &[100, 10, 1], 4);
+/// Uses a day: 0.01.
+const USES: Scale = Scale::unsigned(limits::USES_A_DAY, 100, &[100, 10, 1], 3);
+/// Seconds a use: 0.1 s.
+const SECONDS: Scale = Scale::unsigned(limits::SECONDS_A_USE, 10, &[300, 50, 10, 1], 3);
+/// Energy a day of one load: 0.1 Wh.
+const ENERGY_WH: Scale = Scale::unsigned(limits::ENERGY_WH_A_DAY, 10, &[500, 100, 10, 1], 4);
+/// Starting over running draw: 0.01.
+const SURGE_FACTOR: Scale = Scale::unsigned(limits::SURGE_FACTOR, 100, &[100, 10, 1], 2);
+/// Cut-out of a load: 0.01 V.
+const CUT_OUT_V: Scale = Scale::unsigned(limits::CUT_OUT_V, 100, &[50, 10, 1], 5);
 
 /// Bits of a minute of the day.
 const MINUTE_BITS: u32 = 11;
 
+/// What a link that does not carry it means.
+pub(super) fn plain_load() -> Load {
+    Load {
+        id: 0,
+        appliance: None,
+        name: String::new(),
+        group: Group::Other,
+        quantity: 1,
+        draw_source: DrawSource::Estimate,
+        draw: Draw::Power { watts: Watts(0.0) },
+        spread_frac: None,
+        feed: Feed::Dc,
+        usage: Usage::Daily { minutes: 60.0 },
+        standby: Watts(0.0),
+        window: Window { from_min: 0, to_min: 0 },
+        surge_factor: 1.0,
+        cut_out: None,
+        enabled: true,
+    }
+}
+
+/// What the values of each rule are compared with where the load's base follows another rule.
+pub(super) fn plain_usages() -> [Usage; 8] {
+    [
+        Usage::Daily { minutes: 60.0 },
+        Usage::AlwaysOn,
+        Usage::Duty { cycle: DutyCycle::Fixed { frac: 0.3 } },
+        Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c: 0.3 } },
+        Usage::Charges {
+            every_days: 1.0,
+            cell: MilliAmpHours(5000.0),
+            cell_volts: Volts(3.85),
+            charger_frac: 0.8,
+        },
+        Usage::Litres {
+            litres_per_day: Litres(20.0),
+            flow: LitresPerMinute(10.0),
+            pumped_twice: false,
+        },
+        Usage::Uses { per_day: 2.0, seconds: 60.0 },
+        Usage::Energy { per_day: WattHours(100.0) },
+    ]
+}
+
 /// One load. `base` gives the load that an entry of the catalogue starts from.
-pub(super) fn load(
-    w: &mut dyn Wire,
-    load: &mut Load,
-    base: &dyn Fn(u16) -> Option<Load>,
-) -> Result<(), Fault> {
+pub(super) fn load(w: &mut dyn Wire, load: &mut Load, base: Base<'_>) -> Result<(), Fault> {
     optional(w, &mut load.appliance, || 0, appliance)?;
     let known = load.appliance.and_then(base);
-    let base =
-        Load { id: load.id, appliance: load.appliance, ..known.unwrap_or_else(frozen::load) };
+    let base = Load { id: load.id, appliance: load.appliance, ..known.unwrap_or_else(plain_load) };
     differing(w, load, &base, |w, load| differences(w, load, &base))
 }
 
@@ -34,13 +110,13 @@ fn differences(w: &mut dyn Wire, load: &mut Load, base: &Load) -> Result<(), Fau
     differing(w, &mut load.quantity, &base.quantity, quantity)?;
     differing(w, &mut load.draw, &base.draw, draw)?;
     differing(w, &mut load.usage, &base.usage, |w, value| usage(w, value, base.usage))?;
-    differing(w, &mut load.learned, &base.learned, choice)?;
+    differing(w, &mut load.draw_source, &base.draw_source, choice)?;
     differing(w, &mut load.window, &base.window, window)?;
     let mut rest = base.clone();
     rest.quantity = load.quantity;
     rest.draw = load.draw;
     rest.usage = load.usage;
-    rest.learned = load.learned;
+    rest.draw_source = load.draw_source;
     rest.window = load.window;
     differing(w, load, &rest, |w, load| seldom(w, load, base))
 }
@@ -53,8 +129,8 @@ fn seldom(w: &mut dyn Wire, load: &mut Load, base: &Load) -> Result<(), Fault> {
         optional(w, spread, || 0.0, |w, spread| w.number(spread, &scales::FRAC))
     })?;
     differing(w, &mut load.feed, &base.feed, choice)?;
-    differing_number(w, &mut load.standby.0, base.standby.0, &scales::STANDBY_W)?;
-    differing_number(w, &mut load.surge_factor, base.surge_factor, &scales::SURGE_FACTOR)?;
+    differing_number(w, &mut load.standby.0, base.standby.0, &STANDBY_W)?;
+    differing_number(w, &mut load.surge_factor, base.surge_factor, &SURGE_FACTOR)?;
     differing(w, &mut load.cut_out, &base.cut_out, |w, value| {
         optional(w, value, || CutOut { off: Volts(10.5), on: Volts(11.7) }, cut_out)
     })?;
@@ -79,10 +155,10 @@ fn draw(w: &mut dyn Wire, draw: &mut Draw) -> Result<(), Fault> {
         };
     }
     match draw {
-        Draw::Power { watts } => w.number(&mut watts.0, &scales::DRAW_W),
+        Draw::Power { watts } => w.number(&mut watts.0, &DRAW_W),
         Draw::Current { amps, volts } => {
             w.number(&mut amps.0, &scales::DRAW_A)?;
-            differing_number(w, &mut volts.0, 12.0, &scales::STATED_V)
+            differing_number(w, &mut volts.0, 12.0, &STATED_V)
         }
     }
 }
@@ -103,12 +179,12 @@ fn rule(usage: Usage) -> u32 {
 /// The rule, then its values as they differ from those of `base` where that has the same rule.
 fn usage(w: &mut dyn Wire, usage: &mut Usage, base: Usage) -> Result<(), Fault> {
     let mut number = rule(*usage);
-    w.bits(&mut number, 3)?;
+    w.bits(&mut number, 4)?;
     let base = if rule(base) == number {
         base
     } else {
-        let plain = frozen::usages();
-        *plain.get(number as usize).ok_or(Fault::Invalid)?
+        let plain = plain_usages();
+        *plain.get(number as usize).ok_or(Fault::UnknownChoice)?
     };
     if rule(*usage) != number {
         *usage = base;
@@ -128,27 +204,27 @@ fn usage(w: &mut dyn Wire, usage: &mut Usage, base: Usage) -> Result<(), Fault> 
                 charger_frac: base_frac,
             },
         ) => {
-            differing_number(w, every_days, base_days, &scales::CHARGE_EVERY)?;
-            differing_number(w, &mut cell.0, base_cell.0, &scales::CELL_MAH)?;
-            differing_number(w, &mut cell_volts.0, base_volts.0, &scales::CELL_V)?;
+            differing_number(w, every_days, base_days, &CHARGE_EVERY)?;
+            differing_number(w, &mut cell.0, base_cell.0, &CELL_MAH)?;
+            differing_number(w, &mut cell_volts.0, base_volts.0, &CELL_V)?;
             differing_number(w, charger_frac, base_frac, &scales::FRAC)
         }
         (
             Usage::Litres { litres_per_day, flow, pumped_twice },
             Usage::Litres { litres_per_day: base_litres, flow: base_flow, .. },
         ) => {
-            differing_number(w, &mut litres_per_day.0, base_litres.0, &scales::LITRES)?;
-            differing_number(w, &mut flow.0, base_flow.0, &scales::FLOW)?;
+            differing_number(w, &mut litres_per_day.0, base_litres.0, &LITRES)?;
+            differing_number(w, &mut flow.0, base_flow.0, &FLOW)?;
             flag(w, pumped_twice)
         }
         (
             Usage::Uses { per_day, seconds },
             Usage::Uses { per_day: base_per_day, seconds: base_seconds },
         ) => {
-            differing_number(w, per_day, base_per_day, &scales::USES)?;
-            differing_number(w, seconds, base_seconds, &scales::SECONDS)
+            differing_number(w, per_day, base_per_day, &USES)?;
+            differing_number(w, seconds, base_seconds, &SECONDS)
         }
-        (Usage::Energy { per_day }, _) => w.number(&mut per_day.0, &scales::ENERGY_WH),
+        (Usage::Energy { per_day }, _) => w.number(&mut per_day.0, &ENERGY_WH),
         (Usage::AlwaysOn, _) => Ok(()),
         (Usage::Charges { .. } | Usage::Litres { .. } | Usage::Uses { .. }, _) => {
             Err(Fault::Invalid)
@@ -171,7 +247,7 @@ fn window(w: &mut dyn Wire, window: &mut Window) -> Result<(), Fault> {
         return Ok(());
     }
     if number != OWN_WINDOW {
-        return Err(Fault::Invalid);
+        return Err(Fault::UnknownChoice);
     }
     minute_of_day(w, &mut window.from_min)?;
     minute_of_day(w, &mut window.to_min)
@@ -189,6 +265,6 @@ pub(super) fn minute_of_day(w: &mut dyn Wire, minute: &mut u16) -> Result<(), Fa
 }
 
 fn cut_out(w: &mut dyn Wire, cut_out: &mut CutOut) -> Result<(), Fault> {
-    w.number(&mut cut_out.off.0, &scales::CUT_OUT_V)?;
-    w.number(&mut cut_out.on.0, &scales::CUT_OUT_V)
+    w.number(&mut cut_out.off.0, &CUT_OUT_V)?;
+    w.number(&mut cut_out.on.0, &CUT_OUT_V)
 }

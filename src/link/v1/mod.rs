@@ -7,17 +7,24 @@
 //! |---|---|
 //! | 32 | CRC-32/ISO-HDLC of the version character and all bits after the CRC, padded with zeros to whole bytes |
 //! | whole number | edition of the catalogue the loads refer to |
-//! | rest | the setup: one bit for each part that differs from the frozen defaults, its fields after it |
+//! | some | the setup: one bit for each part that differs from the frozen defaults, its fields after it |
+//! | some | extensions: fields that came later ([`extension`]) |
 //! | 0 to 5 | zero bits up to the end of the last character |
 //!
 //! Whole numbers are exponential Golomb codes, other numbers whole numbers of fixed steps
-//! ([`scales`]), choices have fixed numbers ([`codes`]), and what a link leaves out has a frozen
-//! value ([`frozen`], [`editions`](super::editions)). None of the three may change: a change means
-//! version 2, beside which version 1 stays readable.
+//! ([`Scale`](super::wire::Scale)), choices have fixed numbers ([`choice`]), and what a link leaves
+//! out has a frozen value (the functions named `plain_...`, [`editions`](super::editions)). None of
+//! the three may change: links that were given away are read with them. Every field is spelt out in
+//! the frozen values, so a field added to the model does not compile here until someone says what it
+//! meant in the links before it. A new field goes into an extension, a new choice takes a free
+//! number; a page that knows neither answers that the link is newer.
+//!
+//! Steps, numbers, frozen values, order and extensions of a part of the setup stand in one file:
+//! [`load`], [`power`], [`trip`], [`extras`].
 
-mod codes;
+mod choice;
+mod extension;
 mod extras;
-mod frozen;
 mod load;
 mod power;
 mod scales;
@@ -32,6 +39,7 @@ use crate::model::limits::{
 };
 use crate::model::{Load, Setup};
 use crc::{CRC_32_ISO_HDLC, Crc};
+use extension::{Base, Extension};
 
 /// First character of a version 1 link.
 pub(super) const VERSION: char = '1';
@@ -48,42 +56,84 @@ const CRC_BITS: u32 = 32;
 const CRC: Crc<u32> = Crc::<u32>::new(&CRC_32_ISO_HDLC);
 
 /// Why a version 1 payload did not open.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) enum Refusal {
     /// Fewer characters than the length says.
     Short,
-    /// The loads refer to an edition of the catalogue that is not known here.
-    Edition(u32),
+    /// Written by a newer page, which may write this version: `1.3` with edition 3 of the
+    /// catalogue, `1+7` with extension 7, `1+` with a choice that is not known here.
+    Newer(String),
     /// Anything else.
     Corrupt,
 }
 
+/// What reading stopped at; the CRC already held.
+impl From<Fault> for Refusal {
+    fn from(fault: Fault) -> Self {
+        match fault {
+            Fault::UnknownChoice => Self::Newer(format!("{VERSION}+")),
+            Fault::UnknownExtension(number) => Self::Newer(format!("{VERSION}+{number}")),
+            Fault::Ended | Fault::Invalid => Self::Corrupt,
+        }
+    }
+}
+
+/// All extensions by rising number.
+fn extensions() -> Vec<Extension> {
+    let parts = [load::EXTENSIONS, power::EXTENSIONS, trip::EXTENSIONS, extras::EXTENSIONS];
+    let mut all = parts.concat();
+    all.sort_by_key(|extension| extension.number);
+    all
+}
+
+/// What a link that carries nothing means.
+fn plain_setup() -> Setup {
+    Setup {
+        name: String::new(),
+        example: false,
+        loads: Vec::new(),
+        bank: power::plain_bank(),
+        inverter: power::plain_inverter(),
+        solar: Vec::new(),
+        driving: power::plain_driving(),
+        hook_up: power::plain_hook_up(),
+        other: Vec::new(),
+        trip: trip::plain_trip(),
+        prices: extras::plain_prices(),
+        readings: Vec::new(),
+        correction: extras::plain_correction(),
+        cables: Vec::new(),
+    }
+}
+
 /// The whole setup, field by field.
-fn setup(
-    w: &mut dyn Wire,
-    setup: &mut Setup,
-    base: &dyn Fn(u16) -> Option<Load>,
-) -> Result<(), Fault> {
-    let left_out = frozen::setup();
+fn setup(w: &mut dyn Wire, setup: &mut Setup, base: Base<'_>) -> Result<(), Fault> {
+    let left_out = plain_setup();
     differing(w, &mut setup.name, &left_out.name, |w, name| w.text(name, MAX_NAME_CHARS))?;
     flag(w, &mut setup.example)?;
-    list(w, &mut setup.loads, MAX_LOADS, 4, frozen::load, |w, index, load| {
+    list(w, &mut setup.loads, MAX_LOADS, 4, load::plain_load, |w, index, load| {
         load.id = row_id(index);
         load::load(w, load, base)
     })?;
     differing(w, &mut setup.bank, &left_out.bank, power::bank)?;
     differing(w, &mut setup.inverter, &left_out.inverter, power::inverter)?;
-    list(w, &mut setup.solar, MAX_ARRAYS, 0, frozen::array, |w, _, array| power::array(w, array))?;
+    list(w, &mut setup.solar, MAX_ARRAYS, 0, power::plain_array, |w, _, array| {
+        power::array(w, array)
+    })?;
     differing(w, &mut setup.driving, &left_out.driving, power::driving)?;
     differing(w, &mut setup.hook_up, &left_out.hook_up, power::hook_up)?;
-    list(w, &mut setup.other, MAX_OTHER, 0, frozen::other, |w, _, source| power::other(w, source))?;
+    list(w, &mut setup.other, MAX_OTHER, 0, power::plain_other, |w, _, source| {
+        power::other(w, source)
+    })?;
     differing(w, &mut setup.trip, &left_out.trip, trip::trip)?;
     differing(w, &mut setup.prices, &left_out.prices, extras::prices)?;
     list(w, &mut setup.readings, MAX_READINGS, 0, extras::blank_reading, |w, _, reading| {
         extras::reading(w, reading)
     })?;
     differing(w, &mut setup.correction, &left_out.correction, extras::correction)?;
-    list(w, &mut setup.cables, MAX_CABLES, 0, frozen::cable, |w, _, run| extras::cable(w, run))
+    list(w, &mut setup.cables, MAX_CABLES, 0, extras::plain_cable, |w, _, run| {
+        extras::cable(w, run)
+    })
 }
 
 /// Ids are not carried: rows are numbered from 1.
@@ -107,7 +157,9 @@ pub(super) fn rounded(setup: Setup) -> Setup {
     let (mut kept, _) = setup.sanitised();
     number_rows(&mut kept);
     let latest = editions::LATEST;
-    let done = self::setup(&mut Rounder, &mut kept, &|id| base(latest, id));
+    let base = |id| base(latest, id);
+    let done = self::setup(&mut Rounder, &mut kept, &base)
+        .and_then(|()| extension::round(&mut kept, &base, &extensions()));
     debug_assert_eq!(done, Ok(()), "a sanitised setup can be rounded");
     kept
 }
@@ -118,23 +170,29 @@ fn base(edition: u32, id: u16) -> Option<Load> {
 
 /// The text of a setup that is [`rounded`].
 pub(super) fn pack(setup: &Setup) -> String {
+    pack_with(setup, &extensions())
+}
+
+fn pack_with(setup: &Setup, extensions: &[Extension]) -> String {
     let mut writer = Writer::default();
-    let mut edition = editions::LATEST;
-    let done = writer
-        .whole(&mut edition, 1)
-        .and_then(|()| self::setup(&mut writer, &mut setup.clone(), &|id| base(edition, id)));
+    let done = write(&mut writer, &mut setup.clone(), extensions);
     debug_assert_eq!(done, Ok(()), "a rounded setup can be written");
     seal(&writer.out)
+}
+
+fn write(writer: &mut Writer, setup: &mut Setup, extensions: &[Extension]) -> Result<(), Fault> {
+    let mut edition = editions::LATEST;
+    writer.whole(&mut edition, 1)?;
+    let base = |id| base(edition, id);
+    self::setup(writer, setup, &base)?;
+    extension::write(&mut writer.out, setup, &base, extensions)
 }
 
 /// Length and CRC around a body of bits.
 fn seal(body: &BitWriter) -> String {
     let mut bits = BitWriter::default();
     bits.put(0, CRC_BITS);
-    let mut body_bits = BitReader::new(body.bytes(), body.len());
-    while let Some(bit) = body_bits.take(1) {
-        bits.put(bit, 1);
-    }
+    bits.append(body);
     let chars = base62::to_text(&bits).chars().count();
     bits.put(0, u32::try_from(base62::capacity_bits(chars) - bits.len()).unwrap_or(0));
     let mut sealed = BitWriter::default();
@@ -163,6 +221,10 @@ fn checksum(bits: &BitWriter) -> u32 {
 
 /// The setup behind the characters after [`VERSION`]; what follows the stated length is ignored.
 pub(super) fn unpack(text: &str) -> Result<Setup, Refusal> {
+    unpack_with(text, &extensions())
+}
+
+fn unpack_with(text: &str, extensions: &[Extension]) -> Result<Setup, Refusal> {
     let length = text.get(..LENGTH_CHARS).ok_or(Refusal::Short)?;
     let length = length.chars().try_fold(0, |sum, c| Some(sum * 62 + base62::digit(c)?));
     let length = length.ok_or(Refusal::Corrupt)? as usize;
@@ -173,18 +235,20 @@ pub(super) fn unpack(text: &str) -> Result<Setup, Refusal> {
     if crc != u64::from(checksum(&bits)) {
         return Err(Refusal::Corrupt);
     }
-    open_body(reader)
+    open_body(reader, extensions)
 }
 
-fn open_body(bits: BitReader<'_>) -> Result<Setup, Refusal> {
+fn open_body(bits: BitReader<'_>, extensions: &[Extension]) -> Result<Setup, Refusal> {
     let mut reader = Reader { bits };
     let mut edition = 0;
     reader.whole(&mut edition, 1).map_err(|_| Refusal::Corrupt)?;
     if edition > editions::LATEST {
-        return Err(Refusal::Edition(edition));
+        return Err(Refusal::Newer(format!("{VERSION}.{edition}")));
     }
-    let mut opened = frozen::setup();
-    self::setup(&mut reader, &mut opened, &|id| base(edition, id)).map_err(|_| Refusal::Corrupt)?;
+    let mut opened = plain_setup();
+    let base = |id| base(edition, id);
+    self::setup(&mut reader, &mut opened, &base)?;
+    extension::read(&mut reader.bits, &mut opened, &base, extensions)?;
     let filling = u32::try_from(reader.bits.remaining()).unwrap_or(u32::MAX);
     if filling > 5 || reader.bits.take(filling) != Some(0) {
         return Err(Refusal::Corrupt);
@@ -193,20 +257,24 @@ fn open_body(bits: BitReader<'_>) -> Result<Setup, Refusal> {
     Ok(opened)
 }
 
-/// One row of an edition of the catalogue: a load compared with the frozen plain load alone.
+/// One row of an edition of the catalogue: a load compared with the frozen plain load alone, and its
+/// fields that came later.
 pub(super) fn unpack_row(text: &str) -> Option<Load> {
     let bits = base62::from_text(text)?;
     let mut reader = Reader { bits: BitReader::new(bits.bytes(), bits.len()) };
-    let mut row = frozen::load();
-    load::load(&mut reader, &mut row, &|_| None).ok()?;
-    Some(row)
+    let mut row = Setup { loads: vec![load::plain_load()], ..plain_setup() };
+    load::load(&mut reader, row.loads.first_mut()?, &|_| None).ok()?;
+    extension::read(&mut reader.bits, &mut row, &|_| None, &extensions()).ok()?;
+    row.loads.pop()
 }
 
 /// The row of a load of the catalogue.
 #[cfg(test)]
 pub(super) fn pack_row(load: &Load) -> String {
     let mut writer = Writer::default();
-    load::load(&mut writer, &mut load.clone(), &|_| None).expect("a load of the catalogue");
+    let mut row = Setup { loads: vec![load.clone()], ..plain_setup() };
+    load::load(&mut writer, &mut row.loads[0], &|_| None).expect("a load of the catalogue");
+    extension::write(&mut writer.out, &mut row, &|_| None, &extensions()).expect("its fields");
     base62::to_text(&writer.out)
 }
 

@@ -1,43 +1,91 @@
 //! Where, when and for how long.
 
+use super::extension::Extension;
 use super::power::byte;
-use super::{frozen, scales};
-use crate::link::wire::{Fault, Wire, differing, differing_number, flag, list, optional};
-use crate::model::limits::{MAX_NAME_CHARS, NIGHTS};
+use super::scales;
+use crate::link::wire::{Fault, Scale, Wire, differing, differing_number, flag, list, optional};
+use crate::model::limits::{self, MAX_NAME_CHARS, NIGHTS, Range};
 use crate::model::{DayPlan, MonthlySun, Place, Trip, Weather};
-use crate::units::{Celsius, WattHoursPerSquareMetre};
+use crate::units::{Celsius, Degrees, Metres, WattHoursPerSquareMetre};
+
+/// Fields that came later.
+pub(super) const EXTENSIONS: &[Extension] = &[];
+
+/// Latitude: 0.1 deg, some 11 km; a link does not tell the pitch.
+const LATITUDE: Scale = Scale::signed(limits::LATITUDE_DEG, 10, &[1], 9);
+/// Longitude: 0.1 deg.
+const LONGITUDE: Scale = Scale::signed(limits::LONGITUDE_DEG, 10, &[1], 9);
+/// Altitudes are carried in steps of so many metres: a contour line through a cell of 0.1 deg would
+/// tell more of the place than the forecast needs.
+const ALTITUDE_STEP_M: f64 = 50.0;
+/// Altitude in [`ALTITUDE_STEP_M`].
+const ALTITUDE: Scale = Scale::signed(
+    Range {
+        min: limits::ALTITUDE_M.min / ALTITUDE_STEP_M,
+        max: limits::ALTITUDE_M.max / ALTITUDE_STEP_M,
+    },
+    1,
+    &[1],
+    3,
+);
+/// Sun on the horizontal: 1 Wh/m2.
+const SUN_WH_M2: Scale = Scale::unsigned(limits::SUN_WH_M2, 1, &[100, 10, 1], 5);
+/// Air temperature: 0.1 degrees Celsius.
+const AIR_C: Scale = Scale::signed(limits::AIR_C, 10, &[10, 1], 5);
 
 /// Most days a trip may speak of: the nights and the day of departure.
 const MAX_DAYS: usize = NIGHTS.max as usize + 1;
 
+/// What a link that does not carry it means.
+pub(super) fn plain_trip() -> Trip {
+    Trip {
+        place: Place {
+            name: String::new(),
+            latitude: Degrees(50.0),
+            longitude: Degrees(8.0),
+            altitude: Metres(100.0),
+        },
+        utc_offset_min: 60,
+        year: 2026,
+        month: 6,
+        day: 15,
+        arrival_hour: 16,
+        nights: 7,
+        days: Vec::new(),
+        own_sun: None,
+        own_air: None,
+        ground_albedo_frac: 0.2,
+    }
+}
+
 pub(super) fn trip(w: &mut dyn Wire, trip: &mut Trip) -> Result<(), Fault> {
-    let base = frozen::trip();
+    let base = plain_trip();
     differing(w, &mut trip.place, &base.place, place)?;
     differing(w, &mut trip.utc_offset_min, &base.utc_offset_min, utc_offset)?;
     date(w, trip)?;
     differing(w, &mut trip.arrival_hour, &base.arrival_hour, |w, hour| fixed(w, hour, 5))?;
     differing(w, &mut trip.nights, &base.nights, |w, nights| byte(w, nights, 3))?;
-    list(w, &mut trip.days, MAX_DAYS, 0, frozen::day, |w, _, day| {
-        differing(w, day, &frozen::day(), self::day)
+    list(w, &mut trip.days, MAX_DAYS, 0, plain_day, |w, _, day| {
+        differing(w, day, &plain_day(), self::day)
     })?;
     let no_sun = || MonthlySun([WattHoursPerSquareMetre(0.0); 12]);
     optional(w, &mut trip.own_sun, no_sun, |w, sun| {
-        sun.0.iter_mut().try_for_each(|month| w.number(&mut month.0, &scales::SUN_WH_M2))
+        sun.0.iter_mut().try_for_each(|month| w.number(&mut month.0, &SUN_WH_M2))
     })?;
-    optional(w, &mut trip.own_air, || Celsius(0.0), |w, air| w.number(&mut air.0, &scales::AIR_C))?;
+    optional(w, &mut trip.own_air, || Celsius(0.0), |w, air| w.number(&mut air.0, &AIR_C))?;
     let albedo = &mut trip.ground_albedo_frac;
     differing_number(w, albedo, base.ground_albedo_frac, &scales::FRAC)
 }
 
 fn place(w: &mut dyn Wire, place: &mut Place) -> Result<(), Fault> {
-    let base = frozen::trip().place;
+    let base = plain_trip().place;
     differing(w, &mut place.name, &base.name, |w, name| w.text(name, MAX_NAME_CHARS))?;
-    w.number(&mut place.latitude.0, &scales::LATITUDE)?;
-    w.number(&mut place.longitude.0, &scales::LONGITUDE)?;
+    w.number(&mut place.latitude.0, &LATITUDE)?;
+    w.number(&mut place.longitude.0, &LONGITUDE)?;
     differing(w, &mut place.altitude, &base.altitude, |w, altitude| {
-        let mut steps = altitude.0 / scales::ALTITUDE_STEP_M;
-        w.number(&mut steps, &scales::ALTITUDE)?;
-        altitude.0 = steps * scales::ALTITUDE_STEP_M;
+        let mut steps = altitude.0 / ALTITUDE_STEP_M;
+        w.number(&mut steps, &ALTITUDE)?;
+        altitude.0 = steps * ALTITUDE_STEP_M;
         Ok(())
     })
 }
@@ -72,6 +120,11 @@ fn fixed(w: &mut dyn Wire, value: &mut u8, width: u32) -> Result<(), Fault> {
     Ok(())
 }
 
+/// What a link that does not carry it means.
+pub(super) fn plain_day() -> DayPlan {
+    DayPlan { weather: Weather::Unknown, drive_minutes: None, hook_up: None }
+}
+
 fn day(w: &mut dyn Wire, day: &mut DayPlan) -> Result<(), Fault> {
     weather(w, &mut day.weather)?;
     optional(w, &mut day.drive_minutes, || 0.0, |w, minutes| w.number(minutes, &scales::MINUTES))?;
@@ -99,10 +152,10 @@ fn weather(w: &mut dyn Wire, weather: &mut Weather) -> Result<(), Fault> {
         3 => Weather::Mixed,
         4 => Weather::Dull,
         5 => {
-            w.number(&mut sun.0, &scales::SUN_WH_M2)?;
+            w.number(&mut sun.0, &SUN_WH_M2)?;
             Weather::Sun { per_day: sun }
         }
-        _ => return Err(Fault::Invalid),
+        _ => return Err(Fault::UnknownChoice),
     };
     Ok(())
 }

@@ -1,7 +1,7 @@
 //! One entry of the catalogue, and the few words its tables are written in.
 
 use crate::model::{
-    CutOut, Draw, DutyCycle, Feed, Group, Learned, Load, SystemVoltage, Usage, Window,
+    CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, SystemVoltage, Usage, Window,
 };
 use crate::units::{Litres, LitresPerMinute, MilliAmpHours, Volts, WattHours, Watts};
 
@@ -76,7 +76,7 @@ impl Appliance {
             name: String::new(),
             group: self.group,
             quantity: 1,
-            learned: Learned::Estimate,
+            draw_source: DrawSource::Estimate,
             draw: Draw::Power { watts: self.typical },
             spread_frac: None,
             feed: self.feed,

@@ -61,7 +61,7 @@ pub struct BankPhysics {
     pub soc_min_frac: f64,
     /// Voltage and energy over state of charge.
     pub curve: OpenCircuit,
-    twelves: f64,
+    series_12v: f64,
     resistance_25c: Ohms,
     cable: Ohms,
     kinetic: Kinetic,
@@ -76,16 +76,16 @@ impl BankPhysics {
     pub fn new(bank: &Bank, dt: Hours) -> Self {
         let cell = cell_data(bank.chemistry);
         let capacity = bank.aged_capacity().max(AmpHours(0.1));
-        let twelves = bank.system.twelves();
+        let series_12v = bank.system.series_12v();
         // Resistance falls with size and rises as the battery ages.
-        let per_100ah = cell.resistance.0 * twelves * 100.0 / capacity.0;
+        let per_100ah = cell.resistance.0 * series_12v * 100.0 / capacity.0;
         Self {
             cell,
             chemistry: bank.chemistry,
             capacity,
             soc_min_frac: bank.soc_min_frac,
             curve: OpenCircuit::new(bank.chemistry, bank.system, capacity),
-            twelves,
+            series_12v,
             resistance_25c: Ohms(per_100ah),
             cable: bank.cable.max(Ohms::ZERO),
             kinetic: Kinetic::new(capacity, cell.available_frac, cell.recovery_per_h, dt),
@@ -109,13 +109,13 @@ impl BankPhysics {
             low_frac: 1.0 - (1.0 - self.soc_min_frac) * reach,
             resistance: self.resistance_25c * temperature::resistance_factor(self.chemistry, at),
             taper: self.cell.taper * temperature::taper_factor(at),
-            absorption: Volts(absorption * self.twelves),
+            absorption: Volts(absorption * self.series_12v),
             self_discharge: self.capacity / MONTH
                 * (self.cell.self_discharge_month_frac * temperature::self_discharge_factor(at)),
             may_charge: self.cold_charge || !frost,
             // About 25 W for 100 Ah at 12 V (common practice, no source).
             heating: if self.heated && frost {
-                Watts(0.25 * self.capacity.0 * self.twelves)
+                Watts(0.25 * self.capacity.0 * self.series_12v)
             } else {
                 Watts::ZERO
             },
@@ -131,7 +131,7 @@ impl BankPhysics {
     /// Draw of the battery's management system.
     #[must_use]
     pub fn management(&self) -> Watts {
-        self.cell.management * self.twelves
+        self.cell.management * self.series_12v
     }
 
     /// Most current the bank accepts now.

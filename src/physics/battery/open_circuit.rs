@@ -34,7 +34,7 @@ impl OpenCircuit {
     /// For a bank of `capacity` (25 degrees Celsius, with its age) at the system voltage.
     #[must_use]
     pub fn new(chemistry: Chemistry, system: SystemVoltage, capacity: AmpHours) -> Self {
-        let volts = cell_data(chemistry).ocv_v.map(|v| v * system.twelves());
+        let volts = cell_data(chemistry).ocv_v.map(|v| v * system.series_12v());
         let mut under = [0.0; POINTS];
         for i in 1..POINTS {
             under[i] = under[i - 1] + 0.5 * (volts[i - 1] + volts[i]) / SEGMENTS as f64;
@@ -142,7 +142,7 @@ pub fn soc_from_voltage(
         Chemistry::Gel => &GEL_TABLES,
         Chemistry::LiFePo4 => &LIFEPO4_TABLES,
     };
-    let block = volts.0 / system.twelves();
+    let block = volts.0 / system.series_12v();
     let is_rested = rested.0 >= RESTED.0;
     let slack = block * METER_ERROR_FRAC + if is_rested { 0.0 } else { UNRESTED_V };
     let read = |v: f64| tables.iter().map(move |table| invert(table, v));

@@ -42,6 +42,6 @@ pub fn ventilation(chemistry: Chemistry, cells: u16, capacity: AmpHours) -> Opti
 /// For a whole bank: six cells for every 12 V.
 #[must_use]
 pub fn ventilation_of(bank: &Bank) -> Option<Ventilation> {
-    let cells = (6.0 * bank.system.twelves()).round() as u16;
+    let cells = (6.0 * bank.system.series_12v()).round() as u16;
     ventilation(bank.chemistry, cells, bank.rated_capacity())
 }

@@ -124,7 +124,7 @@ impl Panel {
     /// held within it; a figure that is no number counts as none.
     #[must_use]
     pub fn new(array: &SolarArray, system: SystemVoltage, wind_m_s: f64) -> Self {
-        let twelves = system.twelves();
+        let series_12v = system.series_12v();
         let kept = |lost: f64| 1.0 - share(lost);
         Self {
             peak: if array.peak.0.is_finite() { array.peak.0.max(0.0) } else { 0.0 },
@@ -140,8 +140,8 @@ impl Panel {
             wiring_kept: kept(array.wiring_frac),
             controller: array.controller,
             controller_frac: share(array.controller_frac),
-            best_volts: BEST_VOLTS_12.0 * twelves,
-            charging_volts: CHARGING_VOLTS_12.0 * twelves,
+            best_volts: BEST_VOLTS_12.0 * series_12v,
+            charging_volts: CHARGING_VOLTS_12.0 * series_12v,
         }
     }
 

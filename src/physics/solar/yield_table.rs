@@ -108,7 +108,7 @@ impl SolarTable {
             days,
             arrays,
             ground_reflectance: sky.ground_reflectance,
-            charging_volts: CHARGING_VOLTS_12 * sky.system.twelves(),
+            charging_volts: CHARGING_VOLTS_12 * sky.system.series_12v(),
         }
     }
 

@@ -151,7 +151,7 @@ fn choices(app: AppState, setup: &Setup, aim: &SizingAim, sizing: &Sizing) -> An
     if merged.is_empty() {
         let (solar, battery) = (
             watts(MOST_SOLAR),
-            amp_hours(AmpHours(MOST_BATTERY_12V.0 / setup.bank.system.twelves())),
+            amp_hours(AmpHours(MOST_BATTERY_12V.0 / setup.bank.system.series_12v())),
         );
         let text =
             t_args("buy-none", &[("solar", Arg::Text(&solar)), ("battery", Arg::Text(&battery))]);

@@ -1,6 +1,7 @@
 //! What a search asks for: nights and a chance, and the fields for them.
 
 use crate::forecast::Odds;
+use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
 use crate::model::limits;
 use crate::view::lang::{percent, t};
 use crate::view::lens::Lens;
@@ -10,7 +11,7 @@ use crate::view::widgets::{NumberField, radios};
 use leptos::prelude::*;
 
 /// Chances offered, 0..1.
-const CHANCES: [f64; 4] = [0.5, 0.8, 0.9, 0.95];
+const CHANCES: [f64; 4] = [EVEN_FRAC, 0.8, SURE_FRAC, 0.95];
 /// Nights asked for beyond those that last anyway.
 const FURTHER: usize = 2;
 
@@ -30,7 +31,7 @@ impl Default for Stay {
 /// Nights to ask for first: those of the trip, or some more where these last anyway.
 fn first_nights(app: AppState, calculation: Calculation) -> f64 {
     let asked = app.setup.with_untracked(|setup| usize::from(setup.trip.nights));
-    let nights_sure = |odds: &Option<Odds>| odds.as_ref().map(|odds| odds.nights_at(0.9));
+    let nights_sure = |odds: &Option<Odds>| odds.as_ref().map(|odds| odds.nights_at(SURE_FRAC));
     match calculation.odds.with_untracked(nights_sure) {
         Some(sure) if sure >= asked => (sure + FURTHER).min(limits::NIGHTS.max as usize) as f64,
         _ => asked as f64,
@@ -47,7 +48,7 @@ impl Stay {
     /// At this chance, 0..1.
     #[must_use]
     pub fn chance_frac(self) -> f64 {
-        CHANCES.get(self.chance.get()).copied().unwrap_or(0.9)
+        CHANCES.get(self.chance.get()).copied().unwrap_or(SURE_FRAC)
     }
 
     /// The fields.

@@ -1,6 +1,7 @@
 //! Everything about one appliance, edited in place.
 
 use super::{draw, usage, window};
+use crate::forecast::demand::LoadEnergy;
 use crate::i18n::Arg;
 use crate::model::catalogue::{self, appliance};
 use crate::model::limits::{CUT_OUT_V, FRAC, MAX_LOADS, QUANTITY, STANDBY_W, SURGE_FACTOR};
@@ -10,14 +11,15 @@ use crate::view::focus;
 use crate::view::icons::Icon;
 use crate::view::lang::{t, t_args};
 use crate::view::lens::Lens;
-use crate::view::load_energy::Needs;
 use crate::view::state::{AppState, Tab};
 use crate::view::widgets::{
     Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field,
     text_field, toggle,
 };
 use crate::view::words::loads::time_in_this_air;
-use crate::view::words::names::{LEARNED, group_name, learned_name, load_name, usual_name};
+use crate::view::words::names::{
+    DRAW_SOURCES, draw_source_name, group_name, load_name, usual_name,
+};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
@@ -31,7 +33,7 @@ const FEEDS: [Feed; 2] = [Feed::Dc, Feed::Inverter];
 /// The form for the load with this id.
 pub(super) fn view(
     app: AppState,
-    needs: Memo<Needs>,
+    needs: Memo<LoadEnergy>,
     open: RwSignal<Option<u32>>,
     id: u32,
 ) -> AnyView {
@@ -42,7 +44,8 @@ pub(super) fn view(
         |load, value| load.quantity = value.round() as u16,
     );
     let feed = Lens::<Feed>::load(id, |load| Some(load.feed), |load, feed| load.feed = feed);
-    let learned = Lens::load(id, |load| Some(load.learned), |load, how| load.learned = how);
+    let draw_source =
+        Lens::load(id, |load| Some(load.draw_source), |load, how| load.draw_source = how);
     let group = Lens::<Group>::load(id, |load| Some(load.group), |load, to| load.group = to);
     let feeds = vec![t("feed-dc"), t("feed-inverter")];
     let groups = Group::ALL.into_iter().map(group_name).collect();
@@ -69,8 +72,8 @@ pub(super) fn view(
             {choice_row(
                 app,
                 t("load-learned"),
-                LEARNED.into_iter().map(learned_name).collect(),
-                learned.choice(&LEARNED),
+                DRAW_SOURCES.into_iter().map(draw_source_name).collect(),
+                draw_source.choice(&DRAW_SOURCES),
             )}
             {usage::view(app, id)}
             {in_this_air(app, needs, id)}
@@ -88,13 +91,14 @@ pub(super) fn view(
 }
 
 /// Why a load that follows the air takes another amount than its usual share of the time says.
-fn in_this_air(app: AppState, needs: Memo<Needs>, id: u32) -> AnyView {
+fn in_this_air(app: AppState, needs: Memo<LoadEnergy>, id: u32) -> AnyView {
     let told = Memo::new(move |_| {
-        let energy = needs.with(|needs| needs.of(id));
+        let energy = needs.with(|needs| needs.of_load(id));
         app.setup.with(|setup| {
             let load = setup.load(id)?;
+            let planned = energy / setup.correction.use_factor;
             // What it takes between uses is in the amount.
-            (load.standby <= Watts::ZERO).then(|| time_in_this_air(load, energy))?
+            (load.standby <= Watts::ZERO).then(|| time_in_this_air(load, planned))?
         })
     });
     let line = move || told.get().map(|text| view! { <p class="field-hint">{text}</p> });

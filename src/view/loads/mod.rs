@@ -9,10 +9,10 @@ mod window;
 
 use super::icons::Icon;
 use super::lang::{t, t_args, watt_hours_a_day};
-use super::load_energy::Needs;
 use super::state::AppState;
 use super::widgets::{Sheet, Term, button, sheet, tip_with};
 use super::words::names::group_name;
+use crate::forecast::demand::LoadEnergy;
 use crate::i18n::Arg;
 use crate::model::Group;
 use crate::model::limits::MAX_LOADS;
@@ -33,7 +33,7 @@ pub const LOADS_TITLE_ID: &str = "loads-title";
 
 /// The part "Loads".
 #[must_use]
-pub fn view(app: AppState, needs: Memo<Needs>) -> AnyView {
+pub fn view(app: AppState, needs: Memo<LoadEnergy>) -> AnyView {
     let lines = Memo::new(move |_| app.setup.with(|setup| lines(&setup.loads)));
     let adding = Sheet::default();
     let open = RwSignal::new(None);
@@ -84,11 +84,11 @@ fn lines(loads: &[crate::model::Load]) -> Vec<Line> {
     lines
 }
 
-fn group_head(app: AppState, needs: Memo<Needs>, group: Group) -> AnyView {
+fn group_head(app: AppState, needs: Memo<LoadEnergy>, group: Group) -> AnyView {
     let sum = move || -> WattHours {
         app.setup.with(|setup| {
             let own = setup.loads.iter().filter(|load| load.group == group);
-            needs.with(|needs| own.map(|load| needs.of(load.id)).sum())
+            needs.with(|needs| own.map(|load| needs.of_load(load.id)).sum())
         })
     };
     view! {

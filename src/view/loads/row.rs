@@ -1,10 +1,10 @@
 //! One appliance in the list.
 
 use super::editor::{self, button_id};
+use crate::forecast::demand::LoadEnergy;
 use crate::i18n::Arg;
 use crate::view::lang::{t_args, watt_hours};
 use crate::view::lens::Lens;
-use crate::view::load_energy::Needs;
 use crate::view::state::AppState;
 use crate::view::widgets::fresh_id;
 use crate::view::words::loads::load_summary;
@@ -22,7 +22,7 @@ struct Face {
 /// The row of the load with this id; `open` holds the id of the row being edited.
 pub(super) fn view(
     app: AppState,
-    needs: Memo<Needs>,
+    needs: Memo<LoadEnergy>,
     open: RwSignal<Option<u32>>,
     id: u32,
 ) -> AnyView {
@@ -60,7 +60,7 @@ pub(super) fn view(
                 >
                     <span class="load-name">{name}</span>
                     <span class="load-energy">
-                        {move || watt_hours(needs.with(|needs| needs.of(id)))}
+                        {move || watt_hours(needs.with(|needs| needs.of_load(id)))}
                     </span>
                     <span class="load-summary">{words}</span>
                 </button>

@@ -11,8 +11,8 @@ use crate::units::{Hours, WattHours, Watts};
 use crate::view::lang::{Shown, key, number, percent, t, t_args, watt_hours, watts};
 use crate::view::widgets::{Told, ToldBar};
 use crate::view::words::loads::{load_summary, time_in_this_air};
+use crate::view::words::names::draw_source_name;
 use crate::view::words::names::drawer_name;
-use crate::view::words::names::learned_name;
 
 /// Below this a part of a sum is not told [Wh].
 const WORTH_TELLING: WattHours = WattHours(0.05);
@@ -264,7 +264,7 @@ fn from_share(facts: &Facts<'_>, share: &LoadShare) -> Vec<String> {
 
 fn from_load(facts: &Facts<'_>, share: &LoadShare, load: &Load) -> Vec<String> {
     let factor = facts.setup.correction.use_factor;
-    let (how, known) = (load_summary(load), learned_name(load.learned));
+    let (how, known) = (load_summary(load), draw_source_name(load.draw_source));
     let mut told =
         vec![t_args("from-load", &[("how", Arg::Text(&how)), ("known", Arg::Text(&known))])];
     told.extend(time_in_this_air(load, (share.per_day - share.standby) / factor));

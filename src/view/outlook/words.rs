@@ -3,6 +3,7 @@
 use super::facts::{Facts, days_of, largest_shares, moment};
 use super::origins::{balance_rows, climate_source};
 use crate::forecast::Odds;
+use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
 use crate::forecast::outlook::Drawer;
 use crate::i18n::Arg;
 use crate::units::{Volts, WattHours};
@@ -20,8 +21,8 @@ pub fn answer_view(facts: &Facts<'_>) -> AnswerView {
     let wanted = plan.nights_wanted;
     let horizon = plan.mornings.len();
     // Until there are odds the average course stands in for them.
-    let sure = odds.map_or(outlook.nights, |odds| odds.nights_at(0.9));
-    let likely = odds.map_or(outlook.nights, |odds| odds.nights_at(0.5));
+    let sure = odds.map_or(outlook.nights, |odds| odds.nights_at(SURE_FRAC));
+    let likely = odds.map_or(outlook.nights, |odds| odds.nights_at(EVEN_FRAC));
     let whole = |nights: usize| u16::try_from(nights).unwrap_or(u16::MAX);
     AnswerView {
         sure_nights: whole(sure),

@@ -1,11 +1,11 @@
 //! The battery bank.
 
 use super::bank_figures;
-use crate::model::charging::copper_loop;
 use crate::model::limits::{
     CABLE_M, CABLE_MM2, CABLE_OHM, CAPACITY_AH, FRAC, HEALTH_FRAC, PARALLEL, SOC_MIN_FRAC,
 };
 use crate::model::{BatteryPlace, Chemistry, Setup, SystemVoltage};
+use crate::physics::cable::copper_loop;
 use crate::units::{AmpHours, Metres, Ohms, SquareMillimetres, Volts};
 use crate::view::lang::t;
 use crate::view::lens::Lens;
@@ -20,15 +20,6 @@ const SYSTEMS: [SystemVoltage; 2] = [SystemVoltage::V12, SystemVoltage::V24];
 const BLOCKS: [Volts; 3] = [Volts(6.0), Volts(12.0), Volts(24.0)];
 const PLACES: [BatteryPlace; 3] =
     [BatteryPlace::Inside, BatteryPlace::Locker, BatteryPlace::Outside];
-
-/// Another chemistry brings its usual lowest level along, unless the user set an own one.
-fn set_chemistry(setup: &mut Setup, chemistry: Chemistry) {
-    let bank = &mut setup.bank;
-    if bank.soc_min_frac == bank.chemistry.usual_soc_min_frac() {
-        bank.soc_min_frac = chemistry.usual_soc_min_frac();
-    }
-    bank.chemistry = chemistry;
-}
 
 /// Blocks of 24 V make no 12 V system.
 fn set_system(setup: &mut Setup, system: SystemVoltage) {
@@ -55,7 +46,7 @@ pub(super) fn view(app: AppState) -> AnyView {
             app,
             t("bank-chemistry"),
             chemistries,
-            Lens::of(|s| s.bank.chemistry, set_chemistry).choice(&Chemistry::ALL),
+            Lens::of(|s| s.bank.chemistry, |s, kind| s.bank.set_chemistry(kind)).choice(&Chemistry::ALL),
         )}
         <div class="fields">
             {NumberField::new(

@@ -4,6 +4,7 @@
 //! glass; a dark one no flame and a broken outline. The shape and the words carry the meaning,
 //! colour only adds to it.
 
+use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC, reaches};
 use crate::view::lang::{key, t};
 use leptos::prelude::*;
 
@@ -22,9 +23,9 @@ impl LanternLevel {
     /// The level for a chance of lasting, 0..1.
     #[must_use]
     pub fn of_chance(chance_frac: f64) -> Self {
-        if chance_frac >= 0.9 {
+        if reaches(chance_frac, SURE_FRAC) {
             Self::Lit
-        } else if chance_frac >= 0.5 {
+        } else if reaches(chance_frac, EVEN_FRAC) {
             Self::Low
         } else {
             Self::Dark

@@ -3,7 +3,7 @@
 use crate::forecast::outlook::Drawer;
 use crate::i18n::Arg;
 use crate::model::catalogue::name_key;
-use crate::model::{Chemistry, Group, Learned, Load, Setup};
+use crate::model::{Chemistry, DrawSource, Group, Load, Setup};
 use crate::units::{Kilograms, Money};
 use crate::view::lang::{key, quantity, short_date, t, t_args};
 use crate::view::state::Screen;
@@ -48,17 +48,17 @@ pub fn group_name(group: Group) -> String {
 }
 
 /// How the draw is known, in the order it is offered.
-pub const LEARNED: [Learned; 4] =
-    [Learned::Meter, Learned::SpecSheet, Learned::Label, Learned::Estimate];
+pub const DRAW_SOURCES: [DrawSource; 4] =
+    [DrawSource::Meter, DrawSource::SpecSheet, DrawSource::Label, DrawSource::Estimate];
 
 /// How the draw is known.
 #[must_use]
-pub fn learned_name(learned: Learned) -> String {
-    t(match learned {
-        Learned::Meter => key!("learned-meter"),
-        Learned::SpecSheet => key!("learned-spec"),
-        Learned::Label => key!("learned-label"),
-        Learned::Estimate => key!("learned-estimate"),
+pub fn draw_source_name(draw_source: DrawSource) -> String {
+    t(match draw_source {
+        DrawSource::Meter => key!("learned-meter"),
+        DrawSource::SpecSheet => key!("learned-spec"),
+        DrawSource::Label => key!("learned-label"),
+        DrawSource::Estimate => key!("learned-estimate"),
     })
 }
 

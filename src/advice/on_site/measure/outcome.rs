@@ -1,7 +1,7 @@
 //! What a measurement yields: the result, how far it may be off, what makes it doubtful, or why it
 //! cannot be.
 
-use crate::model::{Draw, DutyCycle, Learned, Load, Usage};
+use crate::model::{Draw, DrawSource, DutyCycle, Load, Usage};
 use crate::units::{Amps, Celsius, Hours, WattHours, Watts};
 
 /// Field of a reading, to say at which one an input is wrong.
@@ -147,14 +147,20 @@ pub struct Measured {
     /// What makes it doubtful.
     pub warnings: Vec<MeasureWarning>,
     /// How a load that takes it over knows its draw.
-    pub learned: Learned,
+    pub draw_source: DrawSource,
 }
 
 impl Measured {
     pub(super) fn new(found: Found, plus_minus_frac: f64, warnings: Vec<MeasureWarning>) -> Self {
         let plus_minus_frac =
             if plus_minus_frac.is_finite() { plus_minus_frac.min(1.0) } else { 1.0 };
-        Self { found, battery_side: None, plus_minus_frac, warnings, learned: Learned::Meter }
+        Self {
+            found,
+            battery_side: None,
+            plus_minus_frac,
+            warnings,
+            draw_source: DrawSource::Meter,
+        }
     }
 
     /// The load with what was learned in it. A duty found keeps the draw; an energy a day takes
@@ -169,7 +175,7 @@ impl Measured {
                 load.usage = Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } };
             }
         }
-        load.learned = self.learned;
+        load.draw_source = self.draw_source;
         load.spread_frac = Some(self.plus_minus_frac);
         load
     }

@@ -15,7 +15,7 @@ use crate::view::search::{Plan, Search, SearchResult, search_key};
 use crate::view::state::{AppState, Screen};
 use crate::view::widgets::quiet_button;
 use crate::view::words::changes::nights;
-use crate::view::words::names::{learned_name, load_name_by_id};
+use crate::view::words::names::{draw_source_name, load_name_by_id};
 use leptos::prelude::*;
 
 /// Pause after the last edit [ms].
@@ -149,7 +149,7 @@ fn row(target: RwSignal<Option<u32>>, setup: &Setup, unknown: &Unknown) -> AnyVi
     let name = load_name_by_id(setup, id);
     let (energy, error) = (watt_hours(unknown.per_day), watt_hours(unknown.likely_error));
     let part = percent(unknown.part_frac);
-    let how = learned_name(unknown.learned);
+    let how = draw_source_name(unknown.draw_source);
     let told = t_args(
         "unknown-row",
         &[

@@ -1,10 +1,6 @@
 //! Numbers of the choices. Frozen: a number once given away is never given to another choice.
 
 use crate::link::wire::{Fault, Wire};
-use crate::model::{
-    BatteryPlace, Chemistry, Controller, Feed, Group, Learned, Mounting, OtherSourceKind,
-    SystemVoltage,
-};
 
 /// A choice among a few, carried as a number of fixed width.
 pub(super) trait Choice: Copy {
@@ -16,9 +12,13 @@ pub(super) trait Choice: Copy {
     fn from_code(code: u32) -> Option<Self>;
 }
 
-macro_rules! choice {
+/// Gives the variants of an enum their numbers, in so many bits; one number stays free, so that a
+/// later variant fits and an old page answers that the link is newer.
+macro_rules! choices {
     ($name:ident: $width:literal; $($variant:ident = $code:literal),+ $(,)?) => {
-        impl Choice for $name {
+        const _: () = assert!([$($code),+].len() < 1 << $width, "no number is left free");
+
+        impl super::choice::Choice for $name {
             const WIDTH: u32 = $width;
             fn code(self) -> u32 {
                 match self {
@@ -35,22 +35,12 @@ macro_rules! choice {
     };
 }
 
-choice!(Group: 4;
-    Cold = 0, Heat = 1, Air = 2, Water = 3, Light = 4, Screens = 5, Net = 6, Health = 7,
-    Kitchen = 8, Body = 9, Tools = 10, Vehicle = 11, Standby = 12, Other = 13);
-choice!(Learned: 2; Meter = 0, SpecSheet = 1, Label = 2, Estimate = 3);
-choice!(Feed: 1; Dc = 0, Inverter = 1);
-choice!(Chemistry: 3; Flooded = 0, Agm = 1, Gel = 2, LiFePo4 = 3);
-choice!(SystemVoltage: 1; V12 = 0, V24 = 1);
-choice!(BatteryPlace: 2; Inside = 0, Locker = 1, Outside = 2);
-choice!(Mounting: 2; Glued = 0, SmallGap = 1, OpenRack = 2);
-choice!(Controller: 1; Mppt = 0, Pwm = 1);
-choice!(OtherSourceKind: 3; Generator = 0, FuelCell = 1, Wind = 2);
+pub(super) use choices;
 
 /// Hands a choice over.
 pub(super) fn choice<T: Choice>(w: &mut dyn Wire, value: &mut T) -> Result<(), Fault> {
     let mut code = value.code();
     w.bits(&mut code, T::WIDTH)?;
-    *value = T::from_code(code).ok_or(Fault::Invalid)?;
+    *value = T::from_code(code).ok_or(Fault::UnknownChoice)?;
     Ok(())
 }
