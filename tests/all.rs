@@ -21,6 +21,7 @@ mod charging;
 mod chart_geometry;
 mod climate;
 mod climate_of_trip;
+mod climate_world;
 mod hostile_input;
 mod inverter_advice;
 mod inverter_vectors;

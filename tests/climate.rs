@@ -1,6 +1,7 @@
 //! Regions, the measured table, latitude, and the order in which a place takes its climate.
 
-use nightbank::model::climate::{GRID_CREDIT, by_latitude};
+use crate::climate_world::world;
+use nightbank::model::climate::by_latitude;
 use nightbank::model::regions::{self, distance_km};
 use nightbank::model::{AirSource, Climate, ClimateSource, MonthlySun, Place};
 use nightbank::physics::solar::sun::daily_extraterrestrial;
@@ -20,6 +21,11 @@ fn place(latitude: f64, longitude: f64, altitude: f64) -> Place {
 const NO_H0: [WattHoursPerSquareMetre; 12] = [WattHoursPerSquareMetre(0.0); 12];
 
 fn built_in(latitude: f64, longitude: f64, altitude: f64) -> Climate {
+    Climate::from_world(Some(world()), &place(latitude, longitude, altitude), None, &NO_H0)
+}
+
+/// What the program carries, without the file.
+fn from_regions(latitude: f64, longitude: f64, altitude: f64) -> Climate {
     Climate::at(&place(latitude, longitude, altitude), None, &NO_H0)
 }
 
@@ -108,12 +114,14 @@ fn nearest_regions_come_by_name_and_distance() {
 fn regions_agree_with_the_measured_table_where_they_overlap() {
     let mut deviations = Vec::new();
     for region in regions::all() {
-        let climate = built_in(region.latitude().0, region.longitude().0, region.altitude().0);
-        if climate.source == ClimateSource::Grid {
-            let deviation = mean_deviation(&region.clearness_frac(), &climate.clearness_frac);
-            println!("{:32} {:4.1} %", region.name, deviation * 100.0);
-            assert!(deviation < 0.20, "{}: {deviation:.3}", region.name);
-            deviations.push(deviation);
+        for (lat, lon, measured) in measured() {
+            if (lat - region.latitude().0).abs() <= 0.5 && (lon - region.longitude().0).abs() <= 0.5
+            {
+                let deviation = mean_deviation(&region.clearness_frac(), &measured);
+                println!("{:32} {:4.1} %", region.name, deviation * 100.0);
+                assert!(deviation < 0.20, "{}: {deviation:.3}", region.name);
+                deviations.push(deviation);
+            }
         }
     }
     assert!(deviations.len() >= 20, "{}", deviations.len());
@@ -122,33 +130,27 @@ fn regions_agree_with_the_measured_table_where_they_overlap() {
     assert!(mean < 0.10, "{mean:.3}");
 }
 
+/// The satellite's table against the climate in force. The table stands 7 5 10 8 3 6 4 4 7 4 13 12 %
+/// above 18 measured stations of 1991-2020 (stated with the data); recent years are brighter.
 #[test]
-fn the_table_is_the_published_one_at_cell_centres_and_runs_straight_between() {
-    let published = measured();
-    assert_eq!(published.len(), 144);
-    for (lat, lon, clearness) in &published {
-        let climate = built_in(*lat, *lon, 0.0);
-        assert_eq!(climate.source, ClimateSource::Grid);
-        for (ours, theirs) in climate.clearness_frac.iter().zip(clearness) {
-            assert!((ours - theirs).abs() <= 0.00126, "{lat} {lon}: {ours} {theirs}");
+fn central_europe_lies_below_the_satellite_as_its_stations_do() {
+    let above = [7.0, 5.0, 10.0, 8.0, 3.0, 6.0, 4.0, 4.0, 7.0, 4.0, 13.0, 12.0];
+    let (mut sums, mut cells) = ([0.0; 12], 0.0);
+    for (lat, lon, satellite) in measured() {
+        let climate = built_in(lat, lon, 0.0);
+        // The open sea has no cells.
+        if climate.source == ClimateSource::World {
+            cells += 1.0;
+            for month in 0..12 {
+                sums[month] += satellite[month] / climate.clearness_frac[month];
+            }
         }
     }
-    let (a, b) = (built_in(50.5, 8.5, 0.0), built_in(50.5, 9.5, 0.0));
-    let between = built_in(50.5, 9.0, 0.0);
+    assert!(cells > 120.0, "{cells}");
     for month in 0..12 {
-        let half = (a.clearness_frac[month] + b.clearness_frac[month]) / 2.0;
-        assert!((between.clearness_frac[month] - half).abs() < 1e-12);
-    }
-    assert!(GRID_CREDIT.contains("EUMETSAT CM SAF"));
-}
-
-#[test]
-fn the_table_ends_where_its_cells_end() {
-    for (lat, lon) in [(45.0, 5.0), (57.0, 17.0), (45.0, 17.0), (57.0, 5.0)] {
-        assert_eq!(built_in(lat, lon, 0.0).source, ClimateSource::Grid, "{lat} {lon}");
-    }
-    for (lat, lon) in [(44.99, 10.0), (57.01, 10.0), (50.0, 4.99), (50.0, 17.01)] {
-        assert_ne!(built_in(lat, lon, 0.0).source, ClimateSource::Grid, "{lat} {lon}");
+        let found = (sums[month] / cells - 1.0) * 100.0;
+        println!("month {month}: satellite {found:+.1} %, at stations {:+.1} %", above[month]);
+        assert!((found - above[month]).abs() < 6.0, "month {month}: {found:.1}");
     }
 }
 
@@ -159,7 +161,7 @@ fn amsterdam_has_its_typical_year() {
         [0.297, 0.379, 0.420, 0.397, 0.455, 0.429, 0.445, 0.437, 0.403, 0.369, 0.329, 0.263];
     let air = [4.2, 3.7, 5.3, 8.4, 12.7, 15.2, 16.9, 17.1, 14.4, 10.9, 6.5, 4.4];
     let ours = built_in(52.3, 4.77, 0.0);
-    assert!(matches!(ours.source, ClimateSource::Region { .. }), "{:?}", ours.source);
+    assert_eq!(ours.source, ClimateSource::World);
     let deviation = mean_deviation(&ours.clearness_frac, &clearness);
     assert!(deviation < 0.12, "{deviation:.3}");
     for (month, (ours, theirs)) in ours.air.iter().zip(air).enumerate() {
@@ -169,9 +171,9 @@ fn amsterdam_has_its_typical_year() {
 
 /// De Bilt, 52.10 N 5.18 E, even years 1980-2018. Source: KNMI daily data, station 260, CC BY 4.0.
 ///
-/// The satellite table reads high there: by 6 % over the year against the measured years it shares
-/// (2006-2018), by 12 to 15 % from November to January; by 12 % over the year against all years
-/// from 1980, which were duller. The stated error of the table allows for the former.
+/// The years grew brighter: those from 2004 lie 4 % above those from 1991, and these above the
+/// eighties. The climate counts recent years as recent, so it lies between. De Bilt has a say in it;
+/// left out, it comes out 3 % higher (`make_climate.py`).
 #[test]
 fn de_bilt_has_the_sun_measured_there() {
     let measured_since = |first_year: u32| -> [f64; 12] {
@@ -187,11 +189,13 @@ fn de_bilt_has_the_sun_measured_there() {
         std::array::from_fn(|month| sum[month] / f64::from(days[month]))
     };
     let ours = built_in(52.10, 5.18, 4.0);
-    assert_eq!(ours.source, ClimateSource::Grid);
+    assert_eq!(ours.source, ClimateSource::World);
     let h0 = h0_month(52.10, 5.18);
     let expected: [f64; 12] = std::array::from_fn(|m| ours.clearness_frac[m] * h0[m].0);
     let year = |months: &[f64; 12]| months.iter().sum::<f64>();
-    for (first_year, single_month, whole_year) in [(2006, 0.155, 0.07), (1980, 0.21, 0.12)] {
+    for (first_year, single_month, whole_year) in
+        [(2004, 0.08, 0.03), (1991, 0.09, 0.03), (1980, 0.12, 0.055)]
+    {
         let measured = measured_since(first_year);
         for month in 0..12 {
             let off = expected[month] / measured[month] - 1.0;
@@ -202,7 +206,7 @@ fn de_bilt_has_the_sun_measured_there() {
         println!("from {first_year}, year: {:+.1} %", off * 100.0);
         assert!(off.abs() < whole_year, "from {first_year}: {off:.3}");
     }
-    assert!(ours.accuracy_frac >= 0.15);
+    assert!((0.03..0.06).contains(&ours.accuracy_frac));
 }
 
 /// 45 N 8 E, daily sun on the horizontal by month [kWh/m2]: typical year of the European
@@ -245,7 +249,7 @@ fn air_is_near_the_normals_of_well_known_towns() {
 }
 
 #[test]
-fn the_order_is_own_sun_table_region_latitude() {
+fn the_order_is_own_sun_world_region_latitude() {
     let own = MonthlySun([WattHoursPerSquareMetre(2000.0); 12]);
     let h0 = h0_month(51.0, 9.0);
     let with_own = Climate::at(&place(51.0, 9.0, 200.0), Some(&own), &h0);
@@ -257,15 +261,18 @@ fn the_order_is_own_sun_table_region_latitude() {
         let expected = (2000.0 / h0.0).clamp(0.05, 0.85);
         assert!((clearness - expected).abs() < 1e-12);
     }
-    assert_eq!(built_in(51.0, 9.0, 200.0).source, ClimateSource::Grid);
-    assert!(matches!(built_in(36.7, -4.4, 10.0).source, ClimateSource::Region { .. }));
+    assert_eq!(built_in(51.0, 9.0, 200.0).source, ClimateSource::World);
+    let region = from_regions(36.7, -4.4, 10.0);
+    assert!(matches!(region.source, ClimateSource::Region { .. }));
+    // Hawaii: the world has no cell there.
+    assert!(matches!(built_in(20.5, -157.0, 10.0).source, ClimateSource::Region { .. }));
     // The middle of the southern Pacific.
     let far = built_in(-40.0, -120.0, 0.0);
     assert_eq!(far.source, ClimateSource::Latitude);
     assert_eq!(far.air_source, AirSource::Latitude);
     // The farther the source, the wider the stated error.
-    assert!(built_in(51.0, 9.0, 200.0).accuracy_frac < built_in(36.7, -4.4, 10.0).accuracy_frac);
-    assert!(built_in(36.7, -4.4, 10.0).accuracy_frac < far.accuracy_frac);
+    assert!(built_in(51.0, 9.0, 200.0).accuracy_frac < region.accuracy_frac);
+    assert!(region.accuracy_frac < far.accuracy_frac);
 }
 
 #[test]
@@ -275,7 +282,7 @@ fn own_sun_for_some_months_leaves_the_others_and_impossible_sun_is_reported() {
     own.0[11] = WattHoursPerSquareMetre(9000.0);
     let h0 = h0_month(52.3, 4.8);
     let built_in = built_in(52.3, 4.8, 0.0);
-    let climate = Climate::at(&place(52.3, 4.8, 0.0), Some(&own), &h0);
+    let climate = Climate::from_world(Some(world()), &place(52.3, 4.8, 0.0), Some(&own), &h0);
     let ClimateSource::OwnSun { given, pulled_in } = climate.source else {
         panic!("{:?}", climate.source)
     };
@@ -289,7 +296,10 @@ fn own_sun_for_some_months_leaves_the_others_and_impossible_sun_is_reported() {
     }
     assert_eq!(climate.accuracy_frac, built_in.accuracy_frac);
     let none = MonthlySun([WattHoursPerSquareMetre(0.0); 12]);
-    assert_eq!(Climate::at(&place(52.3, 4.8, 0.0), Some(&none), &h0), built_in);
+    assert_eq!(
+        Climate::from_world(Some(world()), &place(52.3, 4.8, 0.0), Some(&none), &h0),
+        built_in
+    );
 }
 
 #[test]
@@ -359,14 +369,15 @@ proptest! {
     ) {
         let own = MonthlySun([WattHoursPerSquareMetre(sun); 12]);
         let h0 = h0_month(latitude, longitude);
-        for own in [None, Some(&own)] {
-            let climate = Climate::at(&place(latitude, longitude, altitude), own, &h0);
+        for (world, own) in [(None, None), (None, Some(&own)), (Some(world()), None)] {
+            let climate =
+                Climate::from_world(world, &place(latitude, longitude, altitude), own, &h0);
             for month in 0..12 {
                 prop_assert!((0.0..=0.85).contains(&climate.clearness_frac[month]));
-                prop_assert!((-75.0..=45.0).contains(&climate.air[month].0));
+                prop_assert!((-100.0..=55.0).contains(&climate.air[month].0));
                 prop_assert!((0.5..=13.0).contains(&climate.half_range_k[month]));
             }
-            prop_assert!((0.1..=0.3).contains(&climate.accuracy_frac));
+            prop_assert!((0.02..=0.3).contains(&climate.accuracy_frac));
         }
     }
 }

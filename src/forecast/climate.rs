@@ -2,7 +2,7 @@
 //! turns a user's own kWh/m2 into clearness.
 
 use super::plan::SkyAndAir;
-use crate::model::climate::Climate;
+use crate::model::climate::{Climate, World};
 use crate::model::{Place, Trip};
 use crate::physics::solar::sun::daily_extraterrestrial;
 use crate::units::WattHoursPerSquareMetre;
@@ -22,12 +22,18 @@ pub fn monthly_extraterrestrial(place: &Place, year: i32) -> [WattHoursPerSquare
     })
 }
 
-/// Climate of the trip's place, the user's own sun first.
+/// Climate of the trip's place from what the program carries, the user's own sun first.
 #[must_use]
 pub fn climate_of(trip: &Trip) -> Climate {
+    climate_in(None, trip)
+}
+
+/// As [`climate_of`], with the climate of the world where it is here.
+#[must_use]
+pub fn climate_in(world: Option<&World>, trip: &Trip) -> Climate {
     let place = trip.place.coarse();
     let above = monthly_extraterrestrial(&place, i32::from(trip.year));
-    Climate::at(&place, trip.own_sun.as_ref(), &above)
+    Climate::from_world(world, &place, trip.own_sun.as_ref(), &above)
 }
 
 impl From<&Climate> for SkyAndAir {

@@ -13,7 +13,7 @@ pub mod supply;
 pub mod weather;
 
 pub use charging::{ChargeSession, Charger, charge_session};
-pub use climate::climate_of;
+pub use climate::{climate_in, climate_of};
 pub use course::{Course, CutOutEvent, HourRecord};
 pub use ledger::Ledger;
 pub use odds::{Odds, OddsRun};

@@ -180,7 +180,7 @@ fn example_town() -> Place {
     }
 }
 
-/// What [`Climate::at`] gives for the town of the example, written out for the same reason; `None`
+/// What [`Climate::from_world`] gives for the town of the example, written out for the same reason; `None`
 /// for a trip elsewhere or with figures of the user's own. A test holds the two together.
 #[must_use]
 pub fn example_climate(trip: &Trip) -> Option<Climate> {
@@ -188,18 +188,22 @@ pub fn example_climate(trip: &Trip) -> Option<Climate> {
         return None;
     }
     let air = [
-        0.7725, 0.7725, 3.7725, 7.7725, 11.7725, 15.7725, 17.7725, 17.7725, 14.7725, 9.7725,
-        5.7725, 2.7725,
+        0.2750, 0.9308, 3.7590, 8.0750, 12.7590, 16.5192, 18.2750, 17.5192, 14.4910, 10.0750,
+        5.4910, 1.9308,
     ];
     Some(Climate {
         clearness_frac: [
-            0.301, 0.365, 0.431, 0.511, 0.501, 0.503, 0.4835, 0.491, 0.481, 0.396, 0.323, 0.2805,
+            0.272, 0.33479, 0.41135, 0.478, 0.50325, 0.48721, 0.472, 0.47532, 0.45475, 0.378,
+            0.28665, 0.24668,
         ],
         air: air.map(Celsius),
-        half_range_k: [1.8, 2.15978, 3.25994, 4.2, 4.2, 4.2, 4.2, 4.2, 3.73069, 2.5459, 1.8, 1.8],
-        source: ClimateSource::Grid,
-        air_source: AirSource::Region { name: "German Baltic coast", distance_km: 78.93416 },
-        accuracy_frac: 0.15,
+        half_range_k: [
+            2.5, 2.95096, 3.68301, 4.5, 5.18301, 5.54904, 5.5, 5.04904, 4.31699, 3.5, 2.81699,
+            2.45096,
+        ],
+        source: ClimateSource::World,
+        air_source: AirSource::World,
+        accuracy_frac: 0.04,
     })
 }
 

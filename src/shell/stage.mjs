@@ -14,6 +14,7 @@ import { availableParallelism } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
+import { gzipSync } from "node:zlib";
 import { packed } from "./packs.mjs";
 
 /** Files that a page never loads: crawlers do, and installers of the icon once. */
@@ -154,6 +155,17 @@ export async function stageTexts(directory, texts) {
   }
 }
 
+/** What is fetched when it is first needed: packed here, as not every server packs a file of bytes. */
+const DATA = ["climate/climate.bin"];
+
+/** Puts the tables beside the page. */
+export async function stageData(directory, model) {
+  for (const file of DATA) {
+    const bytes = gzipSync(await readFile(path.join(model, file)), { level: 9 });
+    await writeFile(path.join(directory, path.basename(file)), bytes);
+  }
+}
+
 async function walk(directory, prefix = "") {
   const found = [];
   for (const entry of await readdir(directory, { withFileTypes: true })) {
@@ -200,6 +212,7 @@ async function build(directory) {
   if (!parts) throw new Error("NIGHTBANK_PARTS names no folder: build with bash .ci/build");
   await stageParts(directory, parts, optimised);
   await stageTexts(directory, fileURLToPath(new URL("../i18n", import.meta.url)));
+  await stageData(directory, fileURLToPath(new URL("../model", import.meta.url)));
   if (process.env.TRUNK_PROFILE !== "release") {
     console.log("debug build: no content policy, no service worker");
     return;

@@ -28,6 +28,8 @@ pub mod answer;
 pub mod arc_ptr_eq;
 pub mod change;
 pub mod chart;
+pub mod climate_file;
+pub mod fetched;
 pub mod focus;
 pub mod icons;
 pub mod jobs;

@@ -68,6 +68,9 @@ as-planned = wie geplant
 
 climate-title = Sonne und Luft
 climate-air-region = Lufttemperatur nach üblichen Werten für { $name }, { $distance } km entfernt, nicht gemessen, auf die Höhe hier umgerechnet: im Monatsmittel auf etwa 2 °C genau, einzelne Tage weichen viel stärker ab.
+climate-air-world = Lufttemperatur aus derselben Tabelle, auf die Höhe hier umgerechnet: im Monatsmittel auf etwa 2 °C genau, einzelne Tage weichen viel stärker ab.
+climate-coming = Die Klimatabelle wird noch geladen. Bis dahin gelten übliche Werte der Region.
+climate-not-fetched = Die Klimatabelle ließ sich nicht laden. Solange gelten übliche Werte der Region; bei der nächsten Änderung der Reise wird es wieder versucht.
 climate-air-latitude = Lufttemperatur nur nach Breitengrad und Höhe geschätzt: kann um 5 °C und mehr danebenliegen.
 climate-impossible = Kein Himmel kann das liefern, was für { $months } eingegeben wurde. Stattdessen zählt der nächste mögliche Wert.
 climate-months = Monat für Monat

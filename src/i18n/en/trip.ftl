@@ -68,6 +68,9 @@ as-planned = as planned
 
 climate-title = Sun and air
 climate-air-region = Air from typical values for { $name }, { $distance } km away, not measured, brought to the height here: within about 2 °C for a month’s mean, single days stray much farther.
+climate-air-world = Air from the same table, brought to the height here: within about 2 °C for a month’s mean, single days stray much farther.
+climate-coming = The climate table is on its way. Until it is here, typical values of the region count.
+climate-not-fetched = The climate table could not be fetched. Typical values of the region count meanwhile; it is tried again when the trip changes.
 climate-air-latitude = Air guessed from latitude and height alone: it may be off by 5 °C and more.
 climate-impossible = No sky can give what was typed for { $months }. The nearest possible figure counts instead.
 climate-months = Month by month

@@ -68,6 +68,9 @@ as-planned = comme prévu
 
 climate-title = Soleil et air
 climate-air-region = Température de l’air d’après des valeurs habituelles pour { $name }, à { $distance } km, non mesurées, ramenée à l’altitude d’ici : à environ 2 °C près pour la moyenne d’un mois ; certains jours s’en écartent bien plus.
+climate-air-world = Température de l’air d’après la même table, ramenée à l’altitude d’ici : à environ 2 °C près pour la moyenne d’un mois ; certains jours s’en écartent bien plus.
+climate-coming = La table du climat arrive. D’ici là, les valeurs habituelles de la région comptent.
+climate-not-fetched = La table du climat n’a pas pu être chargée. En attendant, les valeurs habituelles de la région comptent ; nouvel essai au prochain changement du séjour.
 climate-air-latitude = Température de l’air estimée d’après la latitude et l’altitude seules : l’erreur peut atteindre 5 °C et plus.
 climate-impossible = Aucun ciel ne peut donner ce qui a été saisi pour { $months }. Le chiffre possible le plus proche compte à la place.
 climate-months = Mois par mois

@@ -6,11 +6,12 @@ use super::copies::Copies;
 use super::prices;
 use crate::advice::compare::differences::Difference;
 use crate::advice::compare::{Column, CompareJob, LifeCost, MOST_SETUPS};
-use crate::forecast::{SkyAndAir, climate_of};
+use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::{Chemistry, Setup};
 use crate::store::EntryId;
 use crate::units::Money;
+use crate::view::climate_file;
 use crate::view::icons::Icon;
 use crate::view::jobs::Generations;
 use crate::view::lang::{percent, quantity_fixed, t, t_args, watt_hours};
@@ -187,8 +188,10 @@ fn search(app: AppState, setups: Option<Setups>, state: CompareState) {
         }
         let query = all.clone();
         let make = move || {
-            let skies: Vec<SkyAndAir> =
-                all.iter().map(|setup| SkyAndAir::from(&climate_of(&setup.trip))).collect();
+            let skies: Vec<SkyAndAir> = all
+                .iter()
+                .map(|setup| SkyAndAir::from(&climate_file::climate(&setup.trip)))
+                .collect();
             let pairs: Vec<(&Setup, &SkyAndAir)> = all.iter().zip(&skies).collect();
             Ok(CompareJob::new(&pairs))
         };

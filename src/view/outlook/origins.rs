@@ -198,13 +198,14 @@ pub(super) fn drains(facts: &Facts<'_>) -> Vec<Told> {
 /// Where the climate comes from and how good it is.
 #[must_use]
 pub fn climate_source(climate: &Climate) -> String {
-    let accuracy = percent(climate.accuracy_frac);
+    // Two standard deviations: nineteen of twenty lie within.
+    let accuracy = percent(2.0 * climate.accuracy_frac);
     let accuracy = ("accuracy", Arg::Text(&accuracy));
     match climate.source {
         ClimateSource::OwnSun { .. } => t_args("sure-own", &[accuracy]),
-        ClimateSource::Grid => t_args(
-            "sure-grid",
-            &[accuracy, ("credit", Arg::Text(crate::model::climate::GRID_CREDIT))],
+        ClimateSource::World => t_args(
+            "sure-world",
+            &[accuracy, ("credit", Arg::Text(crate::model::climate::WORLD_CREDIT))],
         ),
         ClimateSource::Region { name, distance_km } => t_args(
             "sure-region",

@@ -6,8 +6,8 @@
 
 use super::Setups;
 use super::{files, notices};
-use crate::forecast::climate_of;
 use crate::store::Key;
+use crate::view::climate_file;
 use crate::view::lang::t;
 use crate::view::offline::Offline;
 use crate::view::outlook::ClimateOf;
@@ -38,7 +38,7 @@ pub fn storage_module() -> &'static StorageModule {
         steps: [open, follow, stay_usable],
         notices: notices::notices,
         toasts,
-        climate: climate_of,
+        climate: climate_file::climate,
     };
     &MODULE
 }

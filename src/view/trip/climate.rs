@@ -6,6 +6,7 @@ use crate::model::climate::Climate;
 use crate::model::limits::{AIR_C, FRAC};
 use crate::model::{AirSource, ClimateSource};
 use crate::units::{Celsius, WattHoursPerSquareMetre};
+use crate::view::climate_file::{self, State};
 use crate::view::lang::{celsius, month_name, number, number_fixed, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::outlook::{Calculation, climate_source};
@@ -27,11 +28,25 @@ pub(super) fn source(calculation: Calculation) -> AnyView {
             view! {
                 <p>{climate_source(&climate)}</p>
                 <p>{air_source(&climate)}</p>
+                {without_table(&climate)}
                 {impossible}
             }
         })
     };
     view! { <div class="sources">{told}</div> }.into_any()
+}
+
+/// Why the climate table does not count here yet.
+fn without_table(climate: &Climate) -> Option<AnyView> {
+    if climate.air_source == AirSource::World {
+        return None;
+    }
+    let text = match climate_file::state() {
+        State::Coming => t("climate-coming"),
+        State::Failed => t("climate-not-fetched"),
+        State::Here(_) => return None,
+    };
+    Some(view! { <p class="notice" role="status">{text}</p> }.into_any())
 }
 
 fn air_source(climate: &Climate) -> String {
@@ -43,6 +58,7 @@ fn air_source(climate: &Climate) -> String {
                 &[("name", Arg::Text(name)), ("distance", Arg::Text(&distance))],
             )
         }
+        AirSource::World => t("climate-air-world"),
         AirSource::Latitude => t("climate-air-latitude"),
     }
 }

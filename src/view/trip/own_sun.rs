@@ -6,6 +6,7 @@ use crate::model::climate::Climate;
 use crate::model::limits::{Range, SUN_WH_M2};
 use crate::model::{MonthlySun, Setup};
 use crate::units::WattHoursPerSquareMetre;
+use crate::view::climate_file;
 use crate::view::lang::{month_name, number, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
@@ -48,7 +49,8 @@ fn built_in(app: AppState) -> Memo<Vec<WattHoursPerSquareMetre>> {
     Memo::new(move |_| {
         basis.with(|(place, year)| {
             let above = monthly_extraterrestrial(place, *year);
-            let climate = Climate::at(place, None, &above);
+            let world = climate_file::world();
+            let climate = Climate::from_world(world.as_deref(), place, None, &above);
             climate.clearness_frac.iter().zip(&above).map(|(k, h0)| *h0 * *k).collect()
         })
     })

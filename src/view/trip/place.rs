@@ -8,6 +8,7 @@ use crate::model::places::coordinates::{self, CoordinateError};
 use crate::model::places::{nearest, search};
 use crate::model::{Place, Setup};
 use crate::units::{Degrees, Metres};
+use crate::view::climate_file;
 use crate::view::focus;
 use crate::view::icons::{Icon, icon};
 use crate::view::lang::{number, quantity, t, t_args};
@@ -186,6 +187,8 @@ fn at(latitude: Degrees, longitude: Degrees) -> Place {
         }
         if distance_km <= HEIGHT_WITHIN_KM {
             place.altitude = town.altitude();
+        } else if let Some(height) = climate_file::height(&place) {
+            place.altitude = height;
         }
     }
     if place.name.is_empty() {
