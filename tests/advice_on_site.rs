@@ -173,15 +173,15 @@ fn the_correction_restarts_the_forecast_at_the_last_reading() {
     assert_eq!(at, Hours(62.0));
     let ReadingKind::StateOfCharge { soc_frac: read } = readings[5].kind else { unreachable!() };
     assert_eq!(soc_frac, read);
-    let nights = |correction| {
+    let lasts = |correction| {
         let setup = Setup { correction, ..setup.clone() };
         let plan = TripPlan::build(&setup, sun(&setup));
         let outlook = Outlook::of(&setup, &plan);
         assert!((outlook.course.hours[61].soc_frac - read).abs() < 0.3);
-        (outlook.nights, outlook.course.hours[62].soc_frac)
+        (outlook.first_low.map_or(9999.0, |low| low.0), outlook.course.hours[62].soc_frac)
     };
-    let (planned, _) = nights(nightbank::model::Correction::default());
-    let (corrected, just_after) = nights(fit.correction.clone());
+    let (planned, _) = lasts(nightbank::model::Correction::default());
+    let (corrected, just_after) = lasts(fit.correction.clone());
     assert!(corrected < planned);
     assert!((just_after - read).abs() < 0.03);
 }

@@ -138,10 +138,10 @@ fn reasons_that_hold_in_the_warm() {
 #[test]
 fn reasons_that_the_cold_adds() {
     let (warm, cold) = (reasons(&climate(25.0, 0.0)), reasons(&climate(5.0, 0.0)));
-    // IEEE 485 at 4.4 degrees: factor 1.300 (from memory), 78 % left; LiFePO4 80 to 90 % at 0
-    // degrees (published).
+    // IEEE 485 at 4.4 degrees: factor 1.300 (from memory), 78 % left at rates of hours, and half of the
+    // loss at the slow rate of this trip; LiFePO4 80 to 90 % at 0 degrees (published).
     let [lead, lithium] = given(&cold, BatteryReason::ColdReach);
-    within(lead, 0.76, 0.79, "reach AGM");
+    within(lead, 0.82, 0.89, "reach AGM");
     within(lithium, 0.85, 0.92, "reach LiFePO4");
     let ratio = |of: fn(&[Difference]) -> [f64; 2]| {
         let (w, c) = (of(&warm), of(&cold));
@@ -195,9 +195,11 @@ fn the_nights_differ_for_those_reasons() {
     for air in [5.0, 25.0] {
         assert!(low(&lithium, air) > 1.7 * low(&lead, air), "at {air}");
     }
-    // Cold costs lead more of its time than lithium.
+    // At the slow rates of camping a cool battery of either kind keeps some 85 to 90 % of its time.
     let kept = |setup: &Setup| low(setup, 5.0) / low(setup, 25.0);
-    assert!(kept(&lead) < kept(&lithium) - 0.03, "{} {}", kept(&lead), kept(&lithium));
+    for (setup, what) in [(&lead, "AGM"), (&lithium, "LiFePO4")] {
+        within(kept(setup), 0.80, 0.92, what);
+    }
     // The depth of discharge is the largest part: allowed as deep, lead comes near, but not up to.
     let mut deep = lead.clone();
     deep.bank.soc_min_frac = lithium.bank.soc_min_frac;

@@ -58,9 +58,10 @@ fn days(setup: &Setup, climate: &SkyAndAir) -> f64 {
     low as f64 / 24.0
 }
 
-/// Share of the capacity the cold leaves, as the rules are told it.
+/// Share of the capacity the cold leaves, as the rules are told it: a stay of days draws slowly, and half
+/// of what the cell-size factor takes at rates of hours is left.
 fn in_the_cold(at: Celsius) -> f64 {
-    1.0 / lead_size_factor(at)
+    1.0 - 0.5 * (1.0 - 1.0 / lead_size_factor(at))
 }
 
 /// With nothing that charges, the days of autonomy a battery was sized for by hand are the days it
@@ -83,7 +84,7 @@ fn days_of_autonomy_are_nights_without_charging() {
                 max_discharge_frac: DEPTH_FRAC,
                 max_daily_discharge_frac: DEPTH_FRAC,
                 end_of_life_frac: 0.8,
-                temperature_factor: lead_size_factor(at),
+                temperature_factor: 1.0 / in_the_cold(at),
                 margin: 1.0,
             };
             let sheet = SandiaWorksheet {

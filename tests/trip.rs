@@ -7,6 +7,7 @@ use nightbank::model::{
     Bank, Chemistry, DayPlan, Draw, Driving, DrivingCharger, EveryNth, HookUp, Load, Setup,
     SolarArray, SystemVoltage, Usage, Weather,
 };
+use nightbank::physics::battery::BankPhysics;
 use nightbank::physics::battery::chemistry::cell_data;
 use nightbank::units::{
     AmpHours, Amps, Celsius, Hours, Metres, Ohms, SquareMillimetres, Volts, Watts,
@@ -88,9 +89,10 @@ fn cold_takes_capacity_from_lead_and_charge_from_lithium() {
         setup
     };
     let hours = |air| outlook(&steady(12.0), air).first_low.map_or(9999.0, |low| low.0);
-    // At -5 degrees Celsius lead-acid gives about 64 % of its capacity (IEEE 485, from memory).
+    // At -5 degrees Celsius lead-acid gives about 64 % of its capacity at rates of hours (IEEE 485, from
+    // memory) and about 82 % at the slowest; 12 W on 100 Ah are the 100 h rate.
     let cold = hours(-5.0) / hours(25.0);
-    assert!((0.58..=0.68).contains(&cold), "{cold}");
+    assert!((0.78..=0.86).contains(&cold), "{cold}");
     let frozen = outlook(&bank(Chemistry::LiFePo4), -12.0).course.ledger;
     let mild = outlook(&bank(Chemistry::LiFePo4), 10.0).course.ledger;
     assert!(frozen.cold_locked.0 > 10.0, "{frozen:?}");
@@ -134,7 +136,90 @@ fn agm_and_lithium_differ_for_the_reasons_an_expert_gives() {
     let reach = |c, air| outlook(&setup(c), air).usable.0;
     let lead_loss = reach(Chemistry::Agm, 5.0) / reach(Chemistry::Agm, 25.0);
     let lithium_loss = reach(Chemistry::LiFePo4, 5.0) / reach(Chemistry::LiFePo4, 25.0);
-    assert!(lead_loss < lithium_loss, "{lead_loss} {lithium_loss}");
+    // At the slow rates of camping cool air takes about as much from both.
+    for loss in [lead_loss, lithium_loss] {
+        assert!((0.82..=0.92).contains(&loss), "{lead_loss} {lithium_loss}");
+    }
+}
+
+/// Heating warms the cells once and then holds them: a larger battery keeps its advantage. 25 W for each
+/// 100 Ah all the time would leave 300 Ah fewer nights than 100 Ah.
+#[test]
+fn a_larger_heated_battery_never_lasts_fewer_nights() {
+    for air in [-2.0, -5.0, -9.0, -15.0] {
+        for peak in [60.0, 120.0, 200.0, 400.0] {
+            let hours = |ah| {
+                let mut setup = steady(25.0);
+                setup.bank.chemistry = Chemistry::LiFePo4;
+                setup.bank.soc_min_frac = 0.1;
+                setup.bank.heated = true;
+                setup.bank.capacity_20h = AmpHours(ah);
+                setup.trip.month = 3;
+                setup.solar.push(SolarArray { peak: Watts(peak), ..SolarArray::default() });
+                let outlook = outlook(&setup, air);
+                balance_holds(&outlook.course);
+                outlook.first_low.map_or(9999.0, |low| low.0)
+            };
+            let all = [100.0, 150.0, 200.0, 300.0, 400.0].map(hours);
+            assert!(all.windows(2).all(|pair| pair[1] >= pair[0]), "{air} {peak}: {all:?}");
+        }
+    }
+}
+
+/// Ohm's law with the battery's own resistance (computed by hand): LiFePO4 of 100 Ah at 13.2 V, an
+/// alternator of 14.2 V, 8 m of 16 mm2 (19.5 milliohm), contacts of 15 milliohm and 3 milliohm of
+/// battery: 1.0 V / 37.5 milliohm = 27 A, and half an hour of it is 13 Ah.
+#[test]
+fn a_relay_meets_the_resistance_of_the_battery_itself() {
+    let mut setup = Setup::default();
+    setup.bank.chemistry = Chemistry::LiFePo4;
+    setup.bank.soc_min_frac = 0.1;
+    setup.bank.soc_start_frac = 0.5;
+    setup.driving = Driving {
+        fitted: true,
+        every: EveryNth(1),
+        minutes: 30.0,
+        from_min: 18 * 60,
+        charger: DrivingCharger::Relay {
+            alternator: Volts(14.2),
+            cable_length: Metres(8.0),
+            cable_size: SquareMillimetres(16.0),
+            limit: Amps(80.0),
+            smart_alternator: false,
+        },
+    };
+    let course = outlook(&setup, 25.0).course;
+    let gained = course.hours[2].soc_frac - course.hours[1].soc_frac;
+    assert!((0.125..=0.14).contains(&gained), "{gained}");
+}
+
+/// A fridge that stops at 10.4 V: behind the usual cable it stops 0.6 V earlier than behind one of 16 mm2.
+#[test]
+fn a_cut_out_sees_the_drop_of_its_own_cable() {
+    let mut setup = steady(45.0);
+    setup.loads[0].cut_out = Some(nightbank::model::CutOut { off: Volts(11.4), on: Volts(12.0) });
+    let usual = outlook(&setup, 25.0).cut_outs;
+    setup.cables.push(nightbank::model::CableRun {
+        load_id: Some(1),
+        length: Metres(2.0),
+        size: nightbank::model::ConductorSize::Metric { area: SquareMillimetres(16.0) },
+        ..nightbank::model::CableRun::default()
+    });
+    let thick = outlook(&setup, 25.0).cut_outs;
+    let first = |of: &[nightbank::forecast::course::CutOutEvent]| {
+        of.first().map_or(usize::MAX, |event| event.first_hour)
+    };
+    assert!(first(&usual) < first(&thick), "{usual:?} {thick:?}");
+}
+
+/// 200 W h of energy cost the same management whether they stand at 12 or 24 V.
+#[test]
+fn management_draws_the_same_at_either_voltage() {
+    let draw = |system| {
+        let bank = Bank { chemistry: Chemistry::LiFePo4, system, ..Bank::default() };
+        BankPhysics::new(&bank, Hours(0.5)).management()
+    };
+    assert_eq!(draw(SystemVoltage::V12), draw(SystemVoltage::V24));
 }
 
 #[test]
@@ -349,8 +434,11 @@ proptest! {
             usage: Usage::AlwaysOn,
             ..Load::default()
         });
-        let lowest = |s: &Setup| Course::average(&plan(s, air)).lowest.0;
-        prop_assert!(lowest(&more) <= lowest(&setup) + 1e-9);
+        // A heavier draw puts the lowest part of a cold battery out of reach: below that nothing falls.
+        let (less, more) = (plan(&setup, air), plan(&more, air));
+        let floor = more.hours.iter().map(|hour| hour.conditions.empty_frac).fold(0.0, f64::max);
+        let lowest = |plan: &TripPlan| Course::average(plan).lowest.0;
+        prop_assert!(lowest(&more) <= lowest(&less).max(floor) + 1e-9);
     }
 
     /// In the named cold lock too: there more sun changes nothing but what it feeds by day.

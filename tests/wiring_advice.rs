@@ -59,6 +59,23 @@ fn constant_power_draws_more_at_low_voltage() {
     close(current.continuous.0, 5.263, 5e-4);
 }
 
+/// Cut-outs are stated for 12 V: a fridge of 45 W that stops at 11.4 V per 12 V stops at 22.8 V of
+/// 24, where it draws 1.97 A (computed by hand), and half a volt above that is no cut-out yet.
+#[test]
+fn a_cut_out_stated_for_twelve_volts_counts_twice_at_twenty_four() {
+    let mut all = setup(vec![Load {
+        cut_out: Some(CutOut { off: Volts(11.4), on: Volts(12.1) }),
+        ..fridge()
+    }]);
+    all.bank.system = SystemVoltage::V24;
+    close(wiring::run_current(&run_for(1, 2.5, 6.0, 10.0), &all).continuous.0, 1.974, 5e-4);
+    let thin = wiring::check(&run_for(1, 1.0, 20.0, 10.0), &all, Surroundings::default());
+    assert!(has(&thin, |finding| matches!(
+        finding,
+        Finding::MayCutOut { at_load, cut_out } if at_load < cut_out && *cut_out == Volts(22.8)
+    )));
+}
+
 /// A 2000 W inverter of 88 %: 206.6 A at 11 V (computed by hand).
 #[test]
 fn the_inverter_is_sized_at_eleven_volts() {

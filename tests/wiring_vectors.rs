@@ -256,6 +256,21 @@ fn prospective_current_decides_the_make() {
     assert_eq!((weak.kind, weak.rating), (FuseKind::Blade, Amps(15.0)));
 }
 
+/// The smallest standard fuse of at least 1.25 times the load, whatever the cable could bear beyond
+/// that: 12.5, 22.5 and 37.5 A are 15, 25 and 40 A blades, on a battery whose short a blade cannot
+/// interrupt only behind a main fuse (rule: common practice and boat wiring standards, from memory).
+#[test]
+fn a_thicker_cable_does_not_ask_for_a_larger_fuse() {
+    for (load, carries, fuse_a) in
+        [(10.0, 25.0, 15.0), (10.0, 45.0, 15.0), (18.0, 45.0, 25.0), (30.0, 60.0, 40.0)]
+    {
+        let choice = fuse::choose(Amps(load), Amps(load), Amps(carries), Amps(3200.0));
+        let choice = choice.expect("window");
+        assert_eq!((choice.kind, choice.rating), (FuseKind::Blade, Amps(fuse_a)), "{load} A");
+        assert!(choice.needs_main_fuse);
+    }
+}
+
 /// A fridge that starts with 11 A gets a fuse that holds the start, not the smallest possible.
 #[test]
 fn the_fuse_holds_the_start() {

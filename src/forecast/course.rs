@@ -209,25 +209,21 @@ impl TripPlan {
     }
 }
 
-/// Moves the bank by one step; returns flow, power to battery heating, and whether a surplus met
-/// a battery too cold to charge.
+/// Moves the bank by one step; returns flow, power to battery heating, and the share of the step in
+/// which a surplus met a battery too cold to charge.
 #[inline]
 fn balance(
     bank: &BankPhysics,
     state: &mut BankState,
     conditions: &Conditions,
     surplus: Watts,
-) -> (Flow, Watts, bool) {
+) -> (Flow, Watts, f64) {
+    let (heating, share) = bank.warm(state, conditions, surplus);
     if surplus.0 < 0.0 {
-        return (bank.discharge(state, conditions, -surplus), Watts::ZERO, false);
+        return (bank.discharge(state, conditions, -surplus), Watts::ZERO, 0.0);
     }
-    let heating = conditions.heating;
-    if heating.0 > 0.0 && surplus.0 <= heating.0 {
-        // Not enough to warm the cells: no charge goes in.
-        return (bank.rest(state, conditions), Watts::ZERO, surplus.0 > 0.0);
-    }
-    let locked = !conditions.may_charge && surplus.0 > 0.0;
-    (bank.charge(state, conditions, surplus - heating), heating, locked)
+    let locked = if surplus.0 > 0.0 { 1.0 - share } else { 0.0 };
+    (bank.charge(state, conditions, (surplus - heating) * share), heating, locked)
 }
 
 /// Plays one hour fast: only the state moves.
@@ -241,8 +237,9 @@ pub(super) fn advance_hour(
     for _ in 0..plan.steps_per_hour {
         let offer = offer(&plan.bank, state, hour, sun);
         let mut surplus = offer.sun + offer.machines() - hour.load;
-        if hour.conditions.heating.0 > 0.0 && surplus.0 > 0.0 {
-            surplus = (surplus - hour.conditions.heating).max(Watts::ZERO);
+        let (heating, share) = plan.bank.warm(state, &hour.conditions, surplus);
+        if surplus.0 > 0.0 {
+            surplus = (surplus - heating) * share;
         }
         plan.bank.advance(state, &hour.conditions, surplus);
     }
@@ -275,7 +272,7 @@ fn account(
     offer: Offer,
     flow: &Flow,
     heating: Watts,
-    locked: bool,
+    locked: f64,
     dt: Hours,
 ) -> Ledger {
     let wanted = hour.load * dt;
@@ -317,6 +314,6 @@ fn account(
         stored: flow.stored,
         unmet,
         fuel: Litres::ZERO,
-        cold_locked: if locked { dt } else { Hours::ZERO },
+        cold_locked: dt * locked,
     }
 }

@@ -11,8 +11,9 @@
 //! | energy a day | as typed |
 //!
 //! The energy is spread evenly over the window of the day in which it runs; where the running
-//! time does not fit into the window it is spread over the whole day. What stays on between uses
-//! draws its standby power for the rest of the time.
+//! time does not fit into the window, it runs all through it, and what is left is spread evenly
+//! over the rest of the day. What stays on between uses draws its standby power for the rest of
+//! the time.
 //!
 //! Behind the inverter, `P_dc = P0 + P + r P^2` ([`crate::physics::inverter`]): each load is
 //! charged `P + r P^2` at its running power, not at its average, and the no-load draw `P0` is
@@ -29,7 +30,7 @@
 //! | `d` | duty cycle | - |
 //! | `eta` | charger efficiency | - |
 
-use crate::model::{DutyCycle, Feed, Inverter, InverterSwitching, Load, Setup, Usage, Window};
+use crate::model::{DutyCycle, Feed, Inverter, InverterSwitching, Load, Setup, Usage};
 use crate::physics::fridge;
 use crate::physics::inverter::InverterCurve;
 use crate::units::{Celsius, HOURS_PER_DAY, Hours, WattHours, Watts};
@@ -107,11 +108,11 @@ impl LoadDay {
     pub fn of(load: &Load, air: &[Celsius; 24]) -> Self {
         let pieces = f64::from(load.quantity);
         let watts = load.draw.watts();
-        let window = effective_window(load);
-        let length = window.length().0;
+        let inside = share_inside_window(load);
+        let length = load.window.length().0;
         let mut hours = [LoadHour::default(); 24];
         for (hour, out) in hours.iter_mut().enumerate() {
-            let share = window.share_of_hour(hour);
+            let share = load.window.share_of_hour(hour);
             let running = match load.usage {
                 Usage::Duty { cycle } => {
                     let duty = match cycle {
@@ -122,7 +123,11 @@ impl LoadDay {
                     };
                     watts * (duty * share)
                 }
-                _ => running_energy(load) / Hours(length) * share,
+                _ => {
+                    let outside = (1.0 - share) / (HOURS_PER_DAY - length).max(f64::EPSILON);
+                    running_energy(load) / Hours(1.0)
+                        * (inside * share / length + (1.0 - inside) * outside)
+                }
             };
             let momentary = if running.0 > 0.0 { watts.max(running) } else { Watts::ZERO };
             let busy = if momentary.0 > 0.0 { (running / momentary).min(1.0) } else { 0.0 };
@@ -180,12 +185,17 @@ impl LoadEnergy {
     }
 }
 
-/// The window, or the whole day where the running time does not fit.
-fn effective_window(load: &Load) -> Window {
+/// Share of the day's energy used inside the window, 0..1: all of it unless it runs longer than the
+/// window lasts. What never stops is inside and outside alike.
+fn share_inside_window(load: &Load) -> f64 {
+    let length = load.window.length().0;
     if matches!(load.usage, Usage::AlwaysOn) {
-        return Window::ALL_DAY;
+        return length / HOURS_PER_DAY;
     }
-    if fits_window(load) { load.window } else { Window::ALL_DAY }
+    match running_time(load) {
+        Some(time) if time.0 > length => length / time.0.min(HOURS_PER_DAY),
+        _ => 1.0,
+    }
 }
 
 /// Whether the running time fits into the window of the day.

@@ -50,7 +50,7 @@ fn relay_offer(
     let most = bank.accepts(state, &hour.conditions);
     let loop_ohm = relay.loop_resistance.0;
     let current = if most.0 > 0.0 {
-        let polarisation = (hour.conditions.absorption.0 - rest.0).max(0.02) / most.0;
+        let polarisation = bank.polarisation(&hour.conditions, rest, most).0;
         ((relay.alternator.0 - rest.0 + polarisation * load.0) / (loop_ohm + polarisation))
             .min(most.0 + load.0)
     } else {

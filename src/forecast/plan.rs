@@ -239,6 +239,9 @@ impl TripPlan {
             .iter()
             .map(|air| day_demand(setup, &air.by_hour(), setup.correction.use_factor))
             .collect();
+        let drawn = demands.iter().flatten().map(HourDemand::total).sum::<Watts>()
+            / (24 * demands.len().max(1)) as f64;
+        let bank = bank.drawn_at(drawn + electronics);
         let count = horizon_hours(trip, sun.horizon_nights);
         let hours = (0..count)
             .filter_map(|index| {

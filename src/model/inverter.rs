@@ -84,4 +84,47 @@ impl Inverter {
         }
         sanitiser.number(&mut cut_out.0, INVERTER_CUT_OUT_V, 10.5);
     }
+
+    /// Usual draw from the battery with nothing connected, low and high [W], of an inverter of this
+    /// continuous rating: 3 to 6 W at 300 W, 8 to 12 at 1 kW, 10 to 22 at 2 kW, 18 to 35 at 3 kW,
+    /// straight between and on in proportion beyond (common practice, no source).
+    #[must_use]
+    pub fn usual_idle(continuous: Watts) -> (Watts, Watts) {
+        const USUAL_W: [(f64, f64, f64); 5] = [
+            (0.0, 2.0, 4.0),
+            (300.0, 3.0, 6.0),
+            (1000.0, 8.0, 12.0),
+            (2000.0, 10.0, 22.0),
+            (3000.0, 18.0, 35.0),
+        ];
+        let rating = continuous.0.max(0.0);
+        let pair = USUAL_W.windows(2).find(|pair| rating <= pair[1].0);
+        match pair {
+            Some(&[(from, low, high), (to, next_low, next_high)]) => {
+                let t = (rating - from) / (to - from);
+                (Watts(low + t * (next_low - low)), Watts(high + t * (next_high - high)))
+            }
+            _ => (Watts(18.0 / 3000.0 * rating), Watts(35.0 / 3000.0 * rating)),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Usual ranges by rating (common practice, no source), and the default at its upper end.
+    #[test]
+    fn no_load_draw_grows_with_the_rating() {
+        let usual = |rating| Inverter::usual_idle(Watts(rating));
+        assert_eq!(usual(2000.0), (Watts(10.0), Watts(22.0)));
+        assert_eq!(usual(1000.0).1, Inverter::default().idle);
+        assert_eq!(usual(6000.0), (Watts(36.0), Watts(70.0)));
+        let mut last = (Watts::ZERO, Watts::ZERO);
+        for rating in 0..100 {
+            let now = usual(f64::from(rating) * 50.0);
+            assert!(now.0 >= last.0 && now.1 >= last.1 && now.0 < now.1, "{rating} {now:?}");
+            last = now;
+        }
+    }
 }

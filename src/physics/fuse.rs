@@ -96,6 +96,10 @@ impl FuseWindow {
     }
 }
 
+/// Largest fuse of a circuit behind the main fuse, the end of the small blades; anything larger is
+/// taken to stand at the battery (common practice, no source).
+pub const CIRCUIT_FUSE: Amps = Amps(40.0);
+
 /// Start over rating up to which a fuse can be trusted to hold a short start: twice the rating is
 /// carried for at least 0.15 s (ISO 8820-3, from memory).
 pub const START_LIMIT: f64 = 2.0;
@@ -103,11 +107,11 @@ pub const START_LIMIT: f64 = 2.0;
 /// The fuse for a load of `continuous` and `start` current on a cable that carries `ampacity`,
 /// where a short could draw `prospective`.
 ///
-/// Kinds that can interrupt the prospective current go first; where none of their ratings lies in
-/// the window (a thin circuit on a strong battery) any other kind serves behind a main fuse. Then
-/// the smallest rating that also holds the start, the simplest kind of that rating; if none holds
-/// the start, the largest in the window. `None` if no rating lies in the window: the cable is too
-/// thin for the load.
+/// The smallest rating in the window that also holds the start; if none holds the start, the largest
+/// in the window. A circuit of up to [`CIRCUIT_FUSE`] takes the simplest kind of that rating, which
+/// stands behind a main fuse where it cannot interrupt the prospective current. A larger fuse stands
+/// at the battery itself: kinds that can interrupt the prospective current go first. `None` if no
+/// rating lies in the window: the cable is too thin for the load.
 #[must_use]
 pub fn choose(
     continuous: Amps,
@@ -126,14 +130,19 @@ pub fn choose(
             needs_main_fuse: kind.interrupting() < prospective,
         })
         .collect();
-    let strong: Vec<FuseChoice> =
-        all.iter().filter(|choice| !choice.needs_main_fuse).copied().collect();
-    let inside = if strong.is_empty() { all } else { strong };
-    let first = inside.first().copied()?;
-    let holding = inside.iter().filter(|choice| choice.rating * START_LIMIT >= start).copied();
     let smaller = |a: FuseChoice, b: FuseChoice| if b.rating < a.rating { b } else { a };
     let larger = |a: FuseChoice, b: FuseChoice| if b.rating > a.rating { b } else { a };
-    Some(holding.reduce(smaller).unwrap_or_else(|| inside.into_iter().fold(first, larger)))
+    let best = |of: &[FuseChoice]| {
+        let holding = of.iter().filter(|choice| choice.rating * START_LIMIT >= start).copied();
+        holding.reduce(smaller).or_else(|| of.iter().copied().reduce(larger))
+    };
+    let any = best(&all)?;
+    if any.rating <= CIRCUIT_FUSE {
+        return Some(any);
+    }
+    let strong: Vec<FuseChoice> =
+        all.iter().filter(|choice| !choice.needs_main_fuse).copied().collect();
+    best(&strong).or(Some(any))
 }
 
 /// Time a blade fuse takes to open at a multiple of its rating.

@@ -29,7 +29,7 @@ pub fn failing_van() -> Setup {
     let mut setup = Setup::default();
     let fridge = Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c: 0.32 } };
     setup.loads.push(load(1, 45.0, fridge));
-    setup.loads.push(load(2, 4.0, Usage::AlwaysOn));
+    setup.loads.push(load(2, 6.0, Usage::AlwaysOn));
     setup.loads[1].group = nightbank::model::Group::Standby;
     setup.loads.push(load(3, 8.0, Usage::Daily { minutes: 300.0 }));
     setup.loads[2].window = Window::EVENING;

@@ -127,7 +127,9 @@ impl RunVerdict {
 pub fn load_current(load: &Load, system: SystemVoltage) -> RunCurrent {
     let nominal_volts = system.nominal();
     let low = match load.cut_out {
-        Some(cut_out) if cut_out.off.0 > 0.0 => cut_out.off.min(nominal_volts * LOW_VOLTAGE_FRAC),
+        Some(cut_out) if cut_out.off.0 > 0.0 => {
+            (cut_out.off * system.series_12v()).min(nominal_volts * LOW_VOLTAGE_FRAC)
+        }
         _ => nominal_volts * LOW_VOLTAGE_FRAC,
     };
     let one = load.draw.watts().max(load.standby);
@@ -273,7 +275,7 @@ fn findings(run: &CableRun, setup: &Setup, verdict: &RunVerdict) -> Vec<Finding>
         if let Some(cut_out) = named.filter(|load| load.feed == Feed::Dc).and_then(|l| l.cut_out) {
             let low = setup.bank.system.nominal() * LOW_VOLTAGE_FRAC;
             let at_load = low - verdict.start_drop;
-            let cut_out = cut_out.off;
+            let cut_out = cut_out.off * setup.bank.system.series_12v();
             push_if(at_load < cut_out, Finding::MayCutOut { at_load, cut_out });
         }
         if let ConductorSize::Awg { gauge } = run.size

@@ -1,7 +1,7 @@
 //! Energy a day and draw by hour.
 
 use super::*;
-use crate::model::Draw;
+use crate::model::{Draw, Window};
 use crate::units::{Amps, Litres, LitresPerMinute, MilliAmpHours, Volts};
 
 const AIR: [Celsius; 24] = [Celsius(25.0); 24];
@@ -89,6 +89,42 @@ fn the_window_moves_energy_but_keeps_it() {
     lamp.usage = Usage::Daily { minutes: 600.0 };
     assert!(!fits_window(&lamp));
     assert!((wh(&lamp) - 50.0).abs() < 1e-9);
+    // Ten hours into a window of five: lit all through it, five hours left for the other nineteen.
+    let day = LoadDay::of(&lamp, &AIR);
+    assert!((day.hours[20].running.0 - 5.0).abs() < 1e-9);
+    assert!((day.hours[12].running.0 - 25.0 / 19.0).abs() < 1e-9);
+}
+
+#[test]
+fn use_just_longer_than_its_window_moves_next_to_nothing() {
+    // 80 W for 300 and for 300.5 minutes in a window of five hours.
+    let day = |minutes| {
+        let mut heater = load(80.0, Usage::Daily { minutes });
+        heater.window = Window::EVENING;
+        LoadDay::of(&heater, &AIR)
+    };
+    let (fits, spills) = (day(300.0), day(300.5));
+    for (a, b) in fits.hours.iter().zip(&spills.hours) {
+        assert!((a.running - b.running).0.abs() < 0.5, "{a:?} {b:?}");
+    }
+}
+
+proptest::proptest! {
+    #[test]
+    fn a_little_more_use_never_makes_a_leap(
+        minutes in 0.0..1439.0_f64, more in 0.0..1.0_f64, from in 0_u16..1440, to in 0_u16..1440,
+    ) {
+        let day = |minutes| {
+            let mut lamp = load(60.0, Usage::Daily { minutes });
+            lamp.window = Window { from_min: from, to_min: to };
+            LoadDay::of(&lamp, &AIR)
+        };
+        let (a, b) = (day(minutes), day(minutes + more));
+        for (a, b) in a.hours.iter().zip(&b.hours) {
+            // One more minute of 60 W is one watt-hour, wherever it falls.
+            proptest::prop_assert!((a.running - b.running).0.abs() <= more + 1e-9);
+        }
+    }
 }
 
 #[test]

@@ -93,7 +93,7 @@ window-morning = Morgens
 window-own = Eigene Zeiten
 window-from = Von
 window-to = Bis
-window-too-short = Es läuft { $time } am Tag, das passt nicht in diese Zeiten. Stattdessen zählt der ganze Tag.
+window-too-short = Es läuft { $time } am Tag, länger als diese Zeiten. Es füllt sie aus, der Rest verteilt sich auf die übrigen Stunden.
 
 add-title = Gerät hinzufügen
 add-search = Suche: Kühlbox, Handy…

@@ -23,6 +23,7 @@ from-inverter-conversion = Beim Umwandeln für das, was läuft: { $amount } am T
 from-electronics = Solarregler und Batterie-Elektronik nehmen { $power }, Tag und Nacht.
 from-heating = Heizung der Batterie: { $amount } am Tag.
 from-charging = Beim Laden: { $amount } am Tag.
+from-charging-flooded = Bei Nassbatterien sind sich die Quellen uneins: Von halb bis fast voll brauchen sie 1,1 bis 1,5 Ah für jede gespeicherte 1 Ah. Hier zählen 1,3 Ah.
 from-resistance = Im Widerstand der Batterie: { $amount } am Tag.
 from-cables = In den Kabeln von der Batterie: { $amount } am Tag.
 from-self-discharge = Durch Selbstentladung: { $amount } am Tag.

@@ -101,6 +101,7 @@ inverter-fitted = Ein Wechselrichter ist eingebaut
 inverter-continuous = Dauerleistung
 inverter-surge = Leistung für Sekunden
 inverter-idle = Leerlaufaufnahme
+inverter-idle-usual = Üblich bei dieser Größe: { $low } bis { $high } W, ohne dass etwas angeschlossen ist.
 inverter-switching = Eingeschaltet
 inverter-when-used = Nur bei Bedarf
 inverter-all-day = Tag und Nacht
@@ -194,6 +195,7 @@ parked-days = { $days_n ->
    *[other] { $days } Tagen
 }
 parked-years = mehr als zwei Jahren
-parked-freezes = So geladen wie oben gefriert diese Batterie bei { $first }; bis zum niedrigsten erlaubten Stand entladen, bei { $at }.
+parked-freezes = So geladen wie oben gefriert diese Batterie bei { $first }; bis zum niedrigsten erlaubten Stand entladen, bei { $at }; leer, bei { $flat }.
+parked-frost-after = Bei { $air } gefriert sie nach { $days }, weil sie sich leert: Lade sie vorher oder klemme sie ab.
 parked-frost = Ist es kälter, kann sie platzen: Halte sie geladen oder nimm sie vor dem Frost heraus. Lade nie eine gefrorene Batterie.
 parked-lithium = Lithium lagert am besten teilgeladen und abgeklemmt, so wie es der Hersteller angibt, und darf unter 0 °C nicht geladen werden.

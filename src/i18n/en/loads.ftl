@@ -93,7 +93,7 @@ window-morning = Morning
 window-own = Own times
 window-from = From
 window-to = Until
-window-too-short = It runs { $time } a day, which does not fit into these times. The whole day is used instead.
+window-too-short = It runs { $time } a day, longer than these times. It fills them, and the rest is spread over the other hours.
 
 add-title = Add an appliance
 add-search = Search: fridge, phone…

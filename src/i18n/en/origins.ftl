@@ -23,6 +23,7 @@ from-inverter-conversion = In converting for what runs: { $amount } a day.
 from-electronics = Solar controllers and battery management take { $power }, day and night.
 from-heating = Heating of the battery: { $amount } a day.
 from-charging = In charging: { $amount } a day.
+from-charging-flooded = Sources disagree on flooded batteries: from half to nearly full they take 1.1 to 1.5 Ah for each 1 Ah stored. Counted here: 1.3 Ah.
 from-resistance = In the battery’s resistance: { $amount } a day.
 from-cables = In the cables from the battery: { $amount } a day.
 from-self-discharge = By self-discharge: { $amount } a day.

@@ -101,6 +101,7 @@ inverter-fitted = An inverter is fitted
 inverter-continuous = Continuous power
 inverter-surge = Surge power, for seconds
 inverter-idle = Draw with nothing plugged in
+inverter-idle-usual = Usual for this size: { $low } to { $high } W with nothing connected.
 inverter-switching = Switched on
 inverter-when-used = Only when used
 inverter-all-day = Day and night
@@ -194,6 +195,7 @@ parked-days = { $days_n ->
    *[other] { $days } days
 }
 parked-years = more than two years
-parked-freezes = Charged as above, this battery freezes at { $first }; down to the lowest allowed, at { $at }.
+parked-freezes = Charged as above, this battery freezes at { $first }; down to the lowest allowed, at { $at }; flat, at { $flat }.
+parked-frost-after = At { $air } it freezes after { $days }, as it empties: charge it or disconnect it before.
 parked-frost = Colder than that it can burst: keep it charged, or take it out before the frost. Never charge a frozen battery.
 parked-lithium = Lithium is best stored partly charged and disconnected, as its maker says, and must not be charged below 0 °C.

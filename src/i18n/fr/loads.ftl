@@ -93,7 +93,7 @@ window-morning = Matin
 window-own = Mes horaires
 window-from = De
 window-to = À
-window-too-short = Il tourne { $time } par jour, ce qui ne tient pas dans ces horaires. La journée entière est utilisée à la place.
+window-too-short = Il tourne { $time } par jour, plus longtemps que ces horaires. Il les remplit, et le reste est réparti sur les autres heures.
 
 add-title = Ajouter un appareil
 add-search = Chercher : frigo, téléphone…

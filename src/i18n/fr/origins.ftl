@@ -23,6 +23,7 @@ from-inverter-conversion = En convertissant pour ce qui marche : { $amount } par
 from-electronics = Les régulateurs solaires et l’électronique de la batterie prennent { $power }, jour et nuit.
 from-heating = Chauffage de la batterie : { $amount } par jour.
 from-charging = À la charge : { $amount } par jour.
+from-charging-flooded = Les sources divergent sur les batteries à électrolyte liquide : de la moitié à presque plein, il faut 1,1 à 1,5 Ah pour chaque 1 Ah stocké. Compté ici : 1,3 Ah.
 from-resistance = Dans la résistance de la batterie : { $amount } par jour.
 from-cables = Dans les câbles depuis la batterie : { $amount } par jour.
 from-self-discharge = Par autodécharge : { $amount } par jour.

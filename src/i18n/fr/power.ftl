@@ -101,6 +101,7 @@ inverter-fitted = Un convertisseur est installé
 inverter-continuous = Puissance continue
 inverter-surge = Pointe, quelques secondes
 inverter-idle = Consommation à vide
+inverter-idle-usual = Habituel pour cette taille : { $low } à { $high } W sans rien de branché.
 inverter-switching = Allumé
 inverter-when-used = Seulement à l’usage
 inverter-all-day = Jour et nuit
@@ -194,6 +195,7 @@ parked-days = { $days_n ->
    *[other] { $days } jours
 }
 parked-years = plus de deux ans
-parked-freezes = Chargée comme indiqué, cette batterie gèle à { $first } ; au minimum autorisé, à { $at }.
+parked-freezes = Chargée comme indiqué, cette batterie gèle à { $first } ; au minimum autorisé, à { $at } ; vide, à { $flat }.
+parked-frost-after = Par { $air }, elle gèle après { $days }, à mesure qu’elle se vide : rechargez-la ou débranchez-la avant.
 parked-frost = En dessous, elle peut éclater : gardez-la chargée, ou retirez-la avant le gel. Ne chargez jamais une batterie gelée.
 parked-lithium = Une batterie lithium se stocke de préférence partiellement chargée et débranchée, comme le dit son fabricant, et ne doit pas être chargée sous 0 °C.

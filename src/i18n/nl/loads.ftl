@@ -93,7 +93,7 @@ window-morning = ’s Ochtends
 window-own = Eigen tijden
 window-from = Van
 window-to = Tot
-window-too-short = Het draait { $time } per dag, en dat past niet in deze tijden. In plaats daarvan wordt de hele dag gebruikt.
+window-too-short = Het draait { $time } per dag, langer dan deze tijden. Die raken vol en de rest wordt verdeeld over de andere uren.
 
 add-title = Apparaat toevoegen
 add-search = Zoek: koelkast, telefoon…

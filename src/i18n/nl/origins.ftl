@@ -23,6 +23,7 @@ from-inverter-conversion = Bij het omvormen voor wat draait: { $amount } per dag
 from-electronics = Zonneregelaars en accu-elektronica nemen { $power }, dag en nacht.
 from-heating = Verwarming van de accu: { $amount } per dag.
 from-charging = Bij het laden: { $amount } per dag.
+from-charging-flooded = Over natte accu’s zijn de bronnen het oneens: van half tot bijna vol nemen ze 1,1 tot 1,5 Ah op voor elke 1 Ah die erin blijft. Hier telt 1,3 Ah.
 from-resistance = In de weerstand van de accu: { $amount } per dag.
 from-cables = In de kabels vanaf de accu: { $amount } per dag.
 from-self-discharge = Door zelfontlading: { $amount } per dag.

@@ -101,6 +101,7 @@ inverter-fitted = Er is een omvormer ingebouwd
 inverter-continuous = Continu vermogen
 inverter-surge = Vermogen, enkele seconden
 inverter-idle = Nullastverbruik
+inverter-idle-usual = Gebruikelijk bij deze maat: { $low } tot { $high } W zonder dat er iets is aangesloten.
 inverter-switching = Ingeschakeld
 inverter-when-used = Alleen bij gebruik
 inverter-all-day = Dag en nacht
@@ -194,6 +195,7 @@ parked-days = { $days_n ->
    *[other] { $days } dagen
 }
 parked-years = meer dan twee jaar
-parked-freezes = Geladen zoals hierboven bevriest deze accu bij { $first }; op het laagste toegestane niveau bij { $at }.
+parked-freezes = Geladen zoals hierboven bevriest deze accu bij { $first }; op het laagste toegestane niveau bij { $at }; leeg bij { $flat }.
+parked-frost-after = Bij { $air } bevriest hij na { $days }, omdat hij leegloopt: laad hem eerder op of koppel hem los.
 parked-frost = Is het nog kouder, dan kan hij barsten: houd hem geladen of haal hem er vóór de vorst uit. Laad nooit een bevroren accu.
 parked-lithium = Lithium bewaar je het best deels geladen en losgekoppeld, zoals de fabrikant aangeeft; onder 0 °C mag het niet worden geladen.

@@ -35,6 +35,7 @@
 
 use super::chemistry::{CellData, cell_data};
 use super::flow::{BankState, Conditions, Flow};
+use super::heating;
 use super::open_circuit::OpenCircuit;
 use super::rate::Kinetic;
 use super::temperature;
@@ -43,6 +44,8 @@ use crate::units::{AmpHours, Amps, Celsius, Hours, Ohms, Volts, WattHours, Watts
 
 /// A month for self-discharge figures.
 const MONTH: Hours = Hours(30.0 * 24.0);
+/// Rate of the rated capacity.
+const RATED_AT: Hours = Hours(20.0);
 /// Passes to find the mean voltage of a step; each gains about three decimals.
 const PASSES: usize = 5;
 /// A mean voltage is found when it changes by less than this [V].
@@ -61,13 +64,15 @@ pub struct BankPhysics {
     pub soc_min_frac: f64,
     /// Voltage and energy over state of charge.
     pub curve: OpenCircuit,
-    series_12v: f64,
+    pub(super) series_12v: f64,
     resistance_25c: Ohms,
     cable: Ohms,
     kinetic: Kinetic,
-    dt: Hours,
+    pub(super) dt: Hours,
     cold_charge: bool,
-    heated: bool,
+    pub(super) heated: bool,
+    /// Time in which the mean draw takes the rated capacity.
+    rate: Hours,
 }
 
 impl BankPhysics {
@@ -92,13 +97,23 @@ impl BankPhysics {
             dt,
             cold_charge: bank.chemistry.is_lead() || bank.heated || bank.cold_charge_allowed,
             heated: bank.heated && !bank.chemistry.is_lead(),
+            rate: RATED_AT,
         }
+    }
+
+    /// The same bank where `mean` is drawn on average: what the cold takes follows the rate. Without
+    /// it, the 20 h rate counts.
+    #[must_use]
+    pub fn drawn_at(mut self, mean: Watts) -> Self {
+        let current = mean / self.curve.volts(0.5);
+        self.rate = if current.0 > 0.0 { self.capacity / current } else { Hours(f64::INFINITY) };
+        self
     }
 
     /// Conditions at a battery temperature.
     #[must_use]
     pub fn conditions(&self, at: Celsius) -> Conditions {
-        let reach = temperature::capacity_frac(self.chemistry, at);
+        let reach = temperature::capacity_frac(self.chemistry, at, self.rate);
         let frost = at.0 < 0.0;
         let absorption = self.cell.absorption.0
             + self.cell.absorption_v_per_k * (at.0 - 25.0).clamp(-25.0, 20.0);
@@ -113,13 +128,22 @@ impl BankPhysics {
             self_discharge: self.capacity / MONTH
                 * (self.cell.self_discharge_month_frac * temperature::self_discharge_factor(at)),
             may_charge: self.cold_charge || !frost,
-            // About 25 W for 100 Ah at 12 V (common practice, no source).
             heating: if self.heated && frost {
-                Watts(0.25 * self.capacity.0 * self.series_12v)
+                heating::most(self.capacity * self.series_12v)
             } else {
                 Watts::ZERO
             },
         }
+    }
+
+    /// Rise of the voltage over rest for each ampere of charge. Lead-acid comes to its charge voltage
+    /// with all the current it accepts; LiFePO4 rises by its own resistance alone, until it is nearly
+    /// full.
+    #[inline]
+    #[must_use]
+    pub fn polarisation(&self, c: &Conditions, rest: Volts, most: Amps) -> Ohms {
+        let to_absorption = (c.absorption - rest).max(Volts(0.02)) / most;
+        if self.chemistry.is_lead() { to_absorption } else { to_absorption.min(c.resistance) }
     }
 
     /// Energy within reach between full and the user's limit, at the terminals without load.
@@ -128,10 +152,10 @@ impl BankPhysics {
         self.curve.energy(1.0) - self.curve.energy(conditions.low_frac)
     }
 
-    /// Draw of the battery's management system.
+    /// Draw of the battery's management system: one to a bank, whatever its voltage.
     #[must_use]
     pub fn management(&self) -> Watts {
-        self.cell.management * self.series_12v
+        self.cell.management
     }
 
     /// Most current the bank accepts now.
@@ -164,8 +188,12 @@ impl BankPhysics {
         if most.0 <= 0.0 {
             return c.absorption.max(rest);
         }
-        let share = (current.0 / most.0).clamp(0.0, 1.0);
-        Volts(rest.0 + (c.absorption.0 - rest.0).max(0.0) * share)
+        if current >= most {
+            return c.absorption.max(rest);
+        }
+        (rest + self.polarisation(c, rest, most) * current.max(Amps::ZERO))
+            .min(c.absorption)
+            .max(rest)
     }
 
     /// Voltage at the terminals at a momentary draw, surface depletion included. Infinite power
@@ -203,7 +231,7 @@ impl BankPhysics {
         let mut volts = mean_v;
         for _ in 0..PASSES {
             let above = (c.absorption.0 - mean_v).max(0.02);
-            let polarisation = Ohms(above / most.0);
+            let polarisation = self.polarisation(c, Volts(mean_v), most);
             let wanted = charging_current(offered, Volts(mean_v), polarisation).0.min(bulk);
             let (straight, tapered) = self.fill(missing, wanted, eta, c.taper.0);
             gain = (straight + tapered).min(missing);
@@ -261,7 +289,7 @@ impl BankPhysics {
                 let eta = self.charge_frac(before);
                 let guess = (surplus / rest_v).min(most);
                 let middle = self.curve.volts(before + eta * guess.0 * half_step);
-                let polarisation = Ohms((c.absorption.0 - middle.0).max(0.02) / most.0);
+                let polarisation = self.polarisation(c, middle, most);
                 let bulk = self.cell.bulk_limit_c * self.capacity.0;
                 let wanted = charging_current(surplus, middle, polarisation).0.min(bulk);
                 let missing = (1.0 - before) * self.capacity.0;

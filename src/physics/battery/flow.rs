@@ -24,7 +24,7 @@ pub struct Conditions {
     pub self_discharge: Amps,
     /// It may be charged (false: lithium in the cold).
     pub may_charge: bool,
-    /// Power of the battery's own heating while it is charged in the cold.
+    /// Most power of the battery's own heating, below freezing.
     pub heating: Watts,
 }
 
@@ -35,13 +35,15 @@ pub struct BankState {
     pub soc_frac: f64,
     /// Height difference of the kinetic wells [Ah].
     pub difference_ah: f64,
+    /// Heated cells above their surroundings [K].
+    pub warmth_k: f64,
 }
 
 impl BankState {
     /// At rest at a state of charge.
     #[must_use]
     pub fn rested(soc_frac: f64) -> Self {
-        Self { soc_frac: soc_frac.clamp(0.0, 1.0), difference_ah: 0.0 }
+        Self { soc_frac: soc_frac.clamp(0.0, 1.0), difference_ah: 0.0, warmth_k: 0.0 }
     }
 }
 

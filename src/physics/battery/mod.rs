@@ -3,6 +3,7 @@
 pub mod bank;
 pub mod chemistry;
 pub mod flow;
+pub mod heating;
 pub mod open_circuit;
 pub mod rate;
 pub mod stages;

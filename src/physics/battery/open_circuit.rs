@@ -105,7 +105,8 @@ const LIFEPO4_TABLES: [&[(f64, f64)]; 2] = [
 /// Hours without load or charge after which a table applies; sources say 2 to 24 h.
 pub const RESTED: Hours = Hours(4.0);
 
-/// Error of an ordinary voltmeter as a share of the reading (1 %: about 120 mV).
+/// Error of a digital voltmeter as a share of the reading, about 25 mV at 12 V (common practice, no
+/// source; a poor one may be 1 % off, 120 mV).
 const METER_ERROR_FRAC: f64 = 0.002;
 /// What an unrested battery may still be away from rest, per 12 V [V].
 const UNRESTED_V: f64 = 0.25;

@@ -21,7 +21,7 @@
 use super::bank::BankPhysics;
 use super::flow::{BankState, Conditions};
 use crate::model::Bank;
-use crate::units::{Amps, Celsius, Hours, Watts};
+use crate::units::{Amps, Celsius, Hours};
 
 /// Step of the charge; times are right to so much.
 pub const STAGE_STEP: Hours = Hours(1.0 / 60.0);
@@ -89,9 +89,8 @@ pub fn charge_stages(
     let physics = BankPhysics::new(bank, STAGE_STEP);
     let c = physics.conditions(at);
     let mut state = BankState::rested(from_frac);
-    let offered =
-        |state: &BankState| current * physics.charging_volts(state, &c, current) - c.heating;
-    if current.0 <= 0.0 || !c.may_charge || offered(&state) <= Watts::ZERO {
+    let offered = |state: &BankState| current * physics.charging_volts(state, &c, current);
+    if current.0 <= 0.0 || !c.may_charge {
         return None;
     }
     let mut stages = ChargeStages {
@@ -107,9 +106,11 @@ pub fn charge_stages(
         let mut now = current;
         if step > 0 {
             let power = offered(&state);
-            now = physics.charge(&mut state, &c, power).current;
+            let (heating, share) = physics.warm(&mut state, &c, power);
+            now = physics.charge(&mut state, &c, (power - heating) * share).current;
         }
-        let stage = physics.stage(&state, &c, now)?;
+        // Cells that are still being warmed take nothing yet.
+        let stage = physics.stage(&state, &c, now).unwrap_or(ChargeStage::Bulk);
         if stage > ChargeStage::Bulk && !stages.bulk.is_finite() {
             stages.bulk = time;
             stages.absorption_from_frac = state.soc_frac;

@@ -6,7 +6,7 @@ use crate::forecast::Ledger;
 use crate::forecast::outlook::{Drawer, LoadShare};
 use crate::i18n::Arg;
 use crate::model::climate::{Climate, ClimateSource};
-use crate::model::{Feed, Load};
+use crate::model::{Chemistry, Feed, Load};
 use crate::units::{Hours, WattHours, Watts};
 use crate::view::lang::{Shown, key, number, percent, t, t_args, watt_hours, watts};
 use crate::view::widgets::{Told, ToldBar};
@@ -125,15 +125,21 @@ impl Row {
                 told.extend(parts([(key!("from-heating"), ledger.battery_heating)], days));
                 told
             }
-            Self::BatteryLosses => parts(
-                [
-                    (key!("from-charging"), ledger.charge_loss),
-                    (key!("from-resistance"), ledger.resistance_loss),
-                    (key!("from-cables"), ledger.cable_loss),
-                    (key!("from-self-discharge"), ledger.self_discharge),
-                ],
-                days,
-            ),
+            Self::BatteryLosses => {
+                let mut told = parts(
+                    [
+                        (key!("from-charging"), ledger.charge_loss),
+                        (key!("from-resistance"), ledger.resistance_loss),
+                        (key!("from-cables"), ledger.cable_loss),
+                        (key!("from-self-discharge"), ledger.self_discharge),
+                    ],
+                    days,
+                );
+                if facts.setup.bank.chemistry == Chemistry::Flooded && ledger.charge_loss.0 > 0.0 {
+                    told.push(t("from-charging-flooded"));
+                }
+                told
+            }
             Self::Stored => {
                 let last = facts.plan.stay_hours().saturating_sub(1);
                 let at_end = facts.outlook.course.hours.get(last).map_or(0.0, |hour| hour.soc_frac);

@@ -6,6 +6,7 @@ use crate::forecast::Odds;
 use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
 use crate::forecast::outlook::Drawer;
 use crate::i18n::Arg;
+use crate::model::Feed;
 use crate::units::{Volts, WattHours};
 use crate::view::answer::{AnswerDetail, AnswerView, Drain};
 use crate::view::lang::{
@@ -146,6 +147,10 @@ pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
             ],
         ));
     }
+    let own_cable = |id| setup.load(id).is_some_and(|load| load.feed == Feed::Dc);
+    if outlook.cut_outs.iter().filter_map(|event| event.load_id).any(own_cable) {
+        notes.push(t("note-cut-out-cable"));
+    }
     if course.ledger.cold_locked.0 > 0.0 {
         let hours = duration(course.ledger.cold_locked);
         notes.push(t_args("note-cold-lock", &[("hours", Arg::Text(&hours))]));
@@ -153,6 +158,15 @@ pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
     let coldest = course.hours.iter().map(|hour| 1.0 - hour.empty_frac).fold(1.0, f64::min);
     if coldest < 0.97 {
         notes.push(t_args("note-cold-capacity", &[("share", Arg::Text(&percent(coldest)))]));
+    }
+    let limit = setup.bank.soc_min_frac;
+    let highest = course.hours.iter().map(|hour| hour.low_frac).fold(limit, f64::max);
+    if highest > limit + 0.02 && limit > 0.0 {
+        let (limit, at) = (percent(limit), percent(highest));
+        notes.push(t_args(
+            "note-cold-limit",
+            &[("limit", Arg::Text(&limit)), ("at", Arg::Text(&at))],
+        ));
     }
     if let Some(hour) = course.first_unmet {
         notes.push(t_args("note-unmet", &[("when", Arg::Text(&moment(facts, hour)))]));
@@ -162,8 +176,7 @@ pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
         let a_day = watt_hours(unused / days_of(facts));
         notes.push(t_args("note-unused-sun", &[("amount", Arg::Text(&a_day))]));
     }
-    let needs_inverter =
-        setup.enabled_loads().any(|load| load.feed == crate::model::Feed::Inverter);
+    let needs_inverter = setup.enabled_loads().any(|load| load.feed == Feed::Inverter);
     if needs_inverter && !setup.inverter.fitted {
         notes.push(t("note-no-inverter"));
     }

@@ -1,12 +1,13 @@
 //! The inverter.
 
 use super::inverter_figures;
+use crate::i18n::Arg;
 use crate::model::limits::{
     INVERTER_CUT_OUT_V, INVERTER_FRAC, INVERTER_IDLE_W, INVERTER_SURGE_W, INVERTER_W,
 };
-use crate::model::{InverterSwitching, Setup};
+use crate::model::{Inverter, InverterSwitching, Setup};
 use crate::units::{Volts, Watts};
-use crate::view::lang::t;
+use crate::view::lang::{number, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{Caution, NumberField, Term, caution, choice_row, disclosure, toggle};
@@ -47,6 +48,15 @@ fn switching_lens() -> Lens<usize> {
     )
 }
 
+/// Another rating; a no-load draw that was the usual one of the old rating follows.
+fn rated(inverter: &mut Inverter, continuous: Watts) {
+    let usual = |rating| Watts(Inverter::usual_idle(rating).1.0.round().min(INVERTER_IDLE_W.max));
+    if inverter.idle == usual(inverter.continuous) {
+        inverter.idle = usual(continuous);
+    }
+    inverter.continuous = continuous;
+}
+
 pub(super) fn view(app: AppState) -> AnyView {
     let fitted = Memo::new(move |_| app.setup.with(|setup| setup.inverter.fitted));
     view! {
@@ -63,6 +73,8 @@ pub(super) fn view(app: AppState) -> AnyView {
 }
 
 fn form(app: AppState) -> AnyView {
+    let usual =
+        Memo::new(move |_| app.setup.with(|setup| Inverter::usual_idle(setup.inverter.continuous)));
     let sleeps = Memo::new(move |_| app.setup.with(|setup| switching(setup) == 2));
     let asleep = Lens::<f64>::new(
         |setup| match setup.inverter.switching {
@@ -102,7 +114,7 @@ fn form(app: AppState) -> AnyView {
                     t("inverter-continuous"),
                     "W",
                     INVERTER_W,
-                    Lens::of(|s| s.inverter.continuous.0, |s, v| s.inverter.continuous = Watts(v)),
+                    Lens::of(|s| s.inverter.continuous.0, |s, v| rated(&mut s.inverter, Watts(v))),
                 )
                 .view(app)}
             {NumberField::new(
@@ -122,6 +134,16 @@ fn form(app: AppState) -> AnyView {
                 .term(Term::NoLoadDraw)
                 .view(app)}
         </div>
+        <p class="field-hint" aria-live="polite">
+            {move || {
+                let (low, high) = usual.get();
+                let (low, high) = (number(low.0, 0), number(high.0, 0));
+                t_args(
+                    "inverter-idle-usual",
+                    &[("low", Arg::Text(&low)), ("high", Arg::Text(&high))],
+                )
+            }}
+        </p>
         {choice_row(
             app,
             t("inverter-switching"),

@@ -87,16 +87,22 @@ fn figures(result: &Parked) -> AnyView {
 }
 
 fn frost(result: &Parked, air: Celsius) -> AnyView {
-    let (Some(first), Some(freezes_at)) = (result.freezes_at_first, result.freezes_at_low) else {
+    let (Some(first), Some(low), Some(flat)) =
+        (result.freezes_at_first, result.freezes_at_low, result.freezes_at_flat)
+    else {
         return view! { <p class="field-hint">{t("parked-lithium")}</p> }.into_any();
     };
-    let (first, at) = (celsius(first), celsius(freezes_at));
-    let text = t_args("parked-freezes", &[("first", Arg::Text(&first)), ("at", Arg::Text(&at))]);
-    let danger = air.0 <= freezes_at.0;
-    view! {
-        <p class=if danger { "notice" } else { "field-hint" }>
-            {text} {danger.then(|| view! { " " {t("parked-frost")} })}
-        </p>
-    }
-    .into_any()
+    let (first, low, flat) = (celsius(first), celsius(low), celsius(flat));
+    let text = t_args(
+        "parked-freezes",
+        &[("first", Arg::Text(&first)), ("at", Arg::Text(&low)), ("flat", Arg::Text(&flat))],
+    );
+    let danger = result.freezes_after.filter(|after| after.is_finite()).map(|after| {
+        let (air, days) = (celsius(air), days(after));
+        let text =
+            t_args("parked-frost-after", &[("air", Arg::Text(&air)), ("days", Arg::Text(&days))]);
+        view! { " " {text} " " {t("parked-frost")} }
+    });
+    let class = if danger.is_some() { "notice" } else { "field-hint" };
+    view! { <p class=class>{text} {danger}</p> }.into_any()
 }
