@@ -40,7 +40,7 @@ use super::open_circuit::OpenCircuit;
 use super::rate::Kinetic;
 use super::temperature;
 use crate::model::{Bank, Chemistry};
-use crate::units::{AmpHours, Amps, Celsius, Hours, Ohms, Volts, WattHours, Watts};
+use crate::units::{AmpHours, Amps, Celsius, Hours, Ohms, Volts, Watts};
 
 /// A month for self-discharge figures.
 const MONTH: Hours = Hours(30.0 * 24.0);
@@ -72,7 +72,7 @@ pub struct BankPhysics {
     cold_charge: bool,
     pub(super) heated: bool,
     /// Time in which the mean draw takes the rated capacity.
-    rate: Hours,
+    pub(super) rate: Hours,
 }
 
 impl BankPhysics {
@@ -99,15 +99,6 @@ impl BankPhysics {
             heated: bank.heated && !bank.chemistry.is_lead(),
             rate: RATED_AT,
         }
-    }
-
-    /// The same bank where `mean` is drawn on average: what the cold takes follows the rate. Without
-    /// it, the 20 h rate counts.
-    #[must_use]
-    pub fn drawn_at(mut self, mean: Watts) -> Self {
-        let current = mean / self.curve.volts(0.5);
-        self.rate = if current.0 > 0.0 { self.capacity / current } else { Hours(f64::INFINITY) };
-        self
     }
 
     /// Conditions at a battery temperature.
@@ -144,12 +135,6 @@ impl BankPhysics {
     pub fn polarisation(&self, c: &Conditions, rest: Volts, most: Amps) -> Ohms {
         let to_absorption = (c.absorption - rest).max(Volts(0.02)) / most;
         if self.chemistry.is_lead() { to_absorption } else { to_absorption.min(c.resistance) }
-    }
-
-    /// Energy within reach between full and the user's limit, at the terminals without load.
-    #[must_use]
-    pub fn usable(&self, conditions: &Conditions) -> WattHours {
-        self.curve.energy(1.0) - self.curve.energy(conditions.low_frac)
     }
 
     /// Draw of the battery's management system: one to a bank, whatever its voltage.

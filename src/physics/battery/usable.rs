@@ -18,8 +18,26 @@
 //! | `m`, `m_T` | lowest state of charge allowed, the same in the cold ([`super::bank`]) | - |
 
 use super::bank::BankPhysics;
+use super::flow::Conditions;
 use crate::model::Bank;
-use crate::units::{Celsius, Hours, WattHours};
+use crate::units::{Celsius, Hours, WattHours, Watts};
+
+impl BankPhysics {
+    /// The same bank where `mean` is drawn on average: what the cold takes follows the rate. Without
+    /// it, the 20 h rate counts.
+    #[must_use]
+    pub fn drawn_at(mut self, mean: Watts) -> Self {
+        let current = mean / self.curve.volts(0.5);
+        self.rate = if current.0 > 0.0 { self.capacity / current } else { Hours(f64::INFINITY) };
+        self
+    }
+
+    /// Energy within reach between full and the user's limit, at the terminals without load.
+    #[must_use]
+    pub fn usable(&self, conditions: &Conditions) -> WattHours {
+        self.curve.energy(1.0) - self.curve.energy(conditions.low_frac)
+    }
+}
 
 /// Why the usable energy is not the one on the label. Losses are positive.
 #[derive(Clone, Copy, Debug, PartialEq)]
