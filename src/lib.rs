@@ -3,6 +3,7 @@
 //! Layers point one way: [`units`] <- [`model`] <- [`physics`] <- forecast <- advice; links and
 //! storage stand beside the model; the page stands on top.
 pub mod advice;
+pub mod export;
 pub mod forecast;
 pub mod i18n;
 pub mod link;

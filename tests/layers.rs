@@ -23,7 +23,7 @@ const LAYERS: [(&str, &[&str]); 10] = [
     ("link", &["units", "model"]),
     ("store", &["units", "model", "link"]),
     ("i18n", &[]),
-    ("export", &["units", "model", "link", "i18n"]),
+    ("export", &["units"]),
     (
         "view",
         &["units", "model", "physics", "forecast", "advice", "link", "store", "i18n", "export"],

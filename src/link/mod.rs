@@ -21,9 +21,6 @@ mod address;
 mod base62;
 mod bits;
 mod editions;
-pub mod post;
-pub mod qr;
-pub mod ranking;
 mod v1;
 mod wire;
 

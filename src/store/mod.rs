@@ -5,7 +5,6 @@
 //! cannot be read is handed back as it was, so that the page can set it aside; nothing is erased.
 
 pub mod copies;
-pub mod csv;
 pub mod file;
 pub mod keys;
 pub mod library;

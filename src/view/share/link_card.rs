@@ -1,8 +1,8 @@
 //! The link of what is on screen: to copy, to hand on, to scan; and links that come in.
 
 use super::share_sheet::{can_hand_on, copy, hand_on};
+use crate::export::qr::{QrMatrix, qr_matrix};
 use crate::i18n::Arg;
-use crate::link::qr::{QrMatrix, qr_matrix};
 use crate::link::{REFUSE_CHARS, TooLong, WARN_CHARS, encode};
 use crate::view::lang::{t, t_args};
 use crate::view::page_address::address_with;

@@ -1,9 +1,9 @@
 //! The answer and what it was made from, for everything that is given on.
 
+use crate::export::forum_text::{Answer as Post, Line};
+use crate::export::ranking::{RankedRow, Ranking};
 use crate::forecast::{Outlook, TripPlan};
 use crate::i18n::Arg;
-use crate::link::post::{Answer as Post, Line};
-use crate::link::ranking::{RankedRow, Ranking};
 use crate::model::Setup;
 use crate::units::Watts;
 use crate::view::answer::{AnswerDetail, AnswerView, Drain};

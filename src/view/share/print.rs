@@ -1,15 +1,15 @@
 //! One A4 page of the answer, built when the browser is about to print.
 //!
-//! Style sheets show it in place of everything else (`style/print.css`); where it has not been
+//! Style sheets show it in place of everything else (`print.css` beside this file); where it has not been
 //! built, the page prints as it is.
 
 use super::link_card::qr_view;
 use super::outcome::{Outcome, WholeAnswer, setup_lines};
 use super::pictures::course_on_paper;
+use crate::export::forum_text::Line;
+use crate::export::qr::qr_matrix;
 use crate::i18n::Arg;
 use crate::link::encode;
-use crate::link::post::Line;
-use crate::link::qr::qr_matrix;
 use crate::model::Setup;
 use crate::view::lang::{number, percent, t, t_args, watt_hours_a_day};
 use crate::view::page_address::address_with;

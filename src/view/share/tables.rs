@@ -1,11 +1,11 @@
 //! Loads and days as tables for a spreadsheet.
 
+use crate::export::csv::{
+    CsvError, DayHeaders, DayRow, Dialect, LoadHeaders, LoadRow, days_csv, loads_csv,
+};
 use crate::forecast::outlook::Drawer;
 use crate::forecast::{Outlook, TripPlan};
 use crate::model::{Feed, Group, Setup, Weather};
-use crate::store::csv::{
-    CsvError, DayHeaders, DayRow, Dialect, LoadHeaders, LoadRow, days_csv, loads_csv,
-};
 use crate::units::{Celsius, Hours, WattHours};
 use crate::view::lang::{field_number, t};
 use crate::view::words::loads::usage_words;

@@ -43,9 +43,10 @@ export class Deciding {
 
   /** The odds are all played. */
   async settled() {
-    await pause(this.page, 250);
     await this.goTo("Nights");
-    await this.page.locator(".answer-working").waitFor({ state: "detached", timeout: 20_000 });
+    // What was done a moment ago may begin its work in a task of its own.
+    await pause(this.page, 50);
+    await this.page.locator("#app:not([data-working])").waitFor({ state: "attached", timeout: 30_000 });
   }
 
   /** Chance of lasting all nights asked for, 0..1. */

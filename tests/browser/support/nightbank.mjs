@@ -30,9 +30,11 @@ export class Nightbank {
     await this.page.locator("#app[data-ready][data-keeps]").waitFor({ timeout: 20_000 });
   }
 
-  /** Typing has paused long enough for storage and address to follow. */
+  /** No search plays, no chunk is on its way, and storage and address have followed what was typed. */
   async settled() {
-    await pause(this.page, 700);
+    // What was done a moment ago may begin its work in a task of its own.
+    await pause(this.page, 50);
+    await this.page.locator("#app:not([data-working])").waitFor({ state: "attached", timeout: 30_000 });
   }
 
   /** The message of the first visit, that the page works offline now, has come and is put away. */
@@ -84,7 +86,6 @@ export class Nightbank {
     return this.page.getByRole("main");
   }
 
-  /** What `boot.js` says where the page cannot start. */
   /** Opens a part of the page by its name in the navigation. */
   async openPart(name) {
     await this.page.getByRole("navigation").getByRole("button", { name, exact: true }).click();
@@ -118,6 +119,7 @@ export class Nightbank {
     return this.page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
   }
 
+  /** What `boot.js` says where the page cannot start. */
   trouble() {
     return this.page.locator("#trouble");
   }

@@ -1,0 +1,8 @@
+//! Answers and setups for use elsewhere: text for a forum, a ranking as a picture, a QR code, tables.
+//!
+//! The page hands over finished words and figures; everything here is text out of text.
+
+pub mod csv;
+pub mod forum_text;
+pub mod qr;
+pub mod ranking;
