@@ -84,7 +84,7 @@ pub const ANSWER_ID: &str = "answer";
 
 /// One line that stays in sight while editing; leads to the whole answer.
 #[must_use]
-pub fn glance(app: AppState, answer: Answer) -> AnyView {
+pub fn answer_bar(app: AppState, answer: Answer) -> AnyView {
     let at_hand = Memo::new(move |_| app.tab.get() != Tab::Nights);
     view! {
         <div class="glance">

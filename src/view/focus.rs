@@ -1,4 +1,4 @@
-//! Where the keyboard is: it never falls back to the top of the page because what it stood on went away.
+//! Keeps keyboard focus when the focused element is removed.
 
 use js_sys::Array;
 use leptos::ev;

@@ -1,4 +1,4 @@
-//! Parts of the program that are fetched when they are first needed.
+//! Chunks of the program that are fetched when they are first needed.
 //!
 //! The build splits the program at the functions of `split`; the first load brings the answer and
 //! no more. The service worker keeps all files, so offline every part is there.
@@ -28,9 +28,9 @@ use split::{
     split_edit, split_look, split_more,
 };
 
-/// A part that travels in files of its own.
+/// A part of the program that travels in files of its own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Part {
+enum Chunk {
     /// Reading and writing setups, files and links.
     Keep,
     /// The odds, the course of the battery as a picture, and what stands below the answer.
@@ -43,7 +43,7 @@ enum Part {
     More,
 }
 
-impl Part {
+impl Chunk {
     const ALL: [Self; 5] = [Self::Keep, Self::Look, Self::Edit, Self::Decide, Self::More];
 }
 
@@ -105,18 +105,18 @@ impl Parts {
         }
     }
 
-    fn state(self, part: Part) -> RwSignal<State> {
+    fn state(self, part: Chunk) -> RwSignal<State> {
         match part {
-            Part::Keep => self.keep,
-            Part::Look => self.look,
-            Part::Edit => self.edit,
-            Part::Decide => self.decide,
-            Part::More => self.more,
+            Chunk::Keep => self.keep,
+            Chunk::Look => self.look,
+            Chunk::Edit => self.edit,
+            Chunk::Decide => self.decide,
+            Chunk::More => self.more,
         }
     }
 
     /// Fetches a part, unless it is here or on its way.
-    fn fetch(self, part: Part) {
+    fn fetch(self, part: Chunk) {
         let state = self.state(part);
         if !matches!(state.try_get_untracked(), Some(State::Away | State::Failed)) {
             return;
@@ -126,21 +126,21 @@ impl Parts {
         spawn_local(async move {
             let _working = working;
             let came = match part {
-                Part::Keep => {
+                Chunk::Keep => {
                     fetch_storage_module().await.map(|module| self.attach_as_tasks(module))
                 }
-                Part::Look => fetch_look().await,
-                Part::Edit => fetch_edit().await,
-                Part::Decide => fetch_decide().await,
-                Part::More => fetch_more().await,
+                Chunk::Look => fetch_look().await,
+                Chunk::Edit => fetch_edit().await,
+                Chunk::Decide => fetch_decide().await,
+                Chunk::More => fetch_more().await,
             };
-            if part == Part::Look {
+            if part == Chunk::Look {
                 // What is seen comes first.
-                self.fetch(Part::Keep);
+                self.fetch(Chunk::Keep);
             }
             match came {
-                Ok(()) if part == Part::Look => self.look_as_tasks(),
-                Ok(()) if part == Part::Keep => {}
+                Ok(()) if part == Chunk::Look => self.look_as_tasks(),
+                Ok(()) if part == Chunk::Keep => {}
                 Ok(()) => _ = state.try_set(State::Here),
                 Err(_) => _ = state.try_set(State::Failed),
             }
@@ -175,9 +175,9 @@ impl Parts {
     }
 
     /// The state of a part: one that can change setups is here once what keeps them is here too.
-    fn ready(self, part: Part) -> State {
+    fn ready(self, part: Chunk) -> State {
         // What only shows waits for nothing but itself.
-        let keep = if part == Part::Look { State::Here } else { self.keep.get() };
+        let keep = if part == Chunk::Look { State::Here } else { self.keep.get() };
         match (keep, self.state(part).get()) {
             (State::Here, own) => own,
             (State::Failed, _) | (_, State::Failed) => State::Failed,
@@ -190,7 +190,7 @@ impl Parts {
     pub fn notices(self) -> AnyView {
         let inside = move || match self.module.get() {
             Some(module) => (module.notices)(self.setups, self.offline),
-            None if self.keep.get() == State::Failed => self.failed(Part::Keep),
+            None if self.keep.get() == State::Failed => self.failed(Chunk::Keep),
             None => ().into_any(),
         };
         view! { {inside} }.into_any()
@@ -203,9 +203,9 @@ impl Parts {
         view! { {inside} }.into_any()
     }
 
-    fn failed(self, part: Part) -> AnyView {
+    fn failed(self, part: Chunk) -> AnyView {
         let again = move |_| {
-            self.fetch(Part::Keep);
+            self.fetch(Chunk::Keep);
             self.fetch(part);
         };
         view! {
@@ -221,19 +221,19 @@ impl Parts {
 
     /// Fetches all parts, so that none is missed later on.
     pub fn fetch_all(self) {
-        Part::ALL.into_iter().for_each(|part| self.fetch(part));
+        Chunk::ALL.into_iter().for_each(|part| self.fetch(part));
     }
 
     /// A view of a part: `view` once the part is here.
-    fn show(self, part: Part, view: impl Fn() -> AnyView + Send + 'static) -> AnyView {
-        if part != Part::Look {
-            self.fetch(Part::Keep);
+    fn show(self, part: Chunk, view: impl Fn() -> AnyView + Send + 'static) -> AnyView {
+        if part != Chunk::Look {
+            self.fetch(Chunk::Keep);
         }
         self.fetch(part);
         self.boxed(part, Box::new(view))
     }
 
-    fn boxed(self, part: Part, view: Box<dyn Fn() -> AnyView + Send>) -> AnyView {
+    fn boxed(self, part: Chunk, view: Box<dyn Fn() -> AnyView + Send>) -> AnyView {
         let inside = move || match self.ready(part) {
             State::Here => view(),
             State::Away | State::Coming => {
@@ -252,7 +252,7 @@ impl Parts {
         let chart = move || {
             answers.get().then(|| {
                 let inside =
-                    self.show(Part::Look, move || now(split_look(Look::Course(app, calculation))));
+                    self.show(Chunk::Look, move || now(split_look(Look::Course(app, calculation))));
                 view! { <h2>{t("answer-course")}</h2> <div class="course">{inside}</div> }
             })
         };
@@ -263,7 +263,7 @@ impl Parts {
     #[must_use]
     pub fn details(self) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
-        self.show(Part::Look, move || now(split_look(Look::Details(app, calculation))))
+        self.show(Chunk::Look, move || now(split_look(Look::Details(app, calculation))))
     }
 
     /// The part "Loads".
@@ -292,13 +292,13 @@ impl Parts {
 
     fn edit(self, what: Edit) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
-        self.show(Part::Edit, move || now(split_edit(what, app, calculation)))
+        self.show(Chunk::Edit, move || now(split_edit(what, app, calculation)))
     }
 
     /// The part "Change".
     #[must_use]
     pub fn change(self) -> AnyView {
-        self.show(Part::Decide, move || now(split_decide(Decide::Change(self.setups.app))))
+        self.show(Chunk::Decide, move || now(split_decide(Decide::Change(self.setups.app))))
     }
 
     /// The course hour by hour in figures, and how far figures that nobody measured could move the
@@ -307,7 +307,7 @@ impl Parts {
     pub fn below_the_answer(self) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
         let here = move || {
-            (self.ready(Part::Decide) == State::Here)
+            (self.ready(Chunk::Decide) == State::Here)
                 .then(|| now(split_decide(Decide::BelowTheAnswer(app, calculation))))
         };
         view! { {here} }.into_any()
@@ -316,13 +316,13 @@ impl Parts {
     /// The part "More".
     #[must_use]
     pub fn more(self) -> AnyView {
-        self.show(Part::More, move || now(split_more(More { setups: self.setups, paper: None })))
+        self.show(Chunk::More, move || now(split_more(More { setups: self.setups, paper: None })))
     }
 
     /// The answer on paper; nothing where the part is not here yet, as paper does not wait.
     #[must_use]
     pub fn paper(self) -> AnyView {
-        if untrack(|| self.ready(Part::More)) != State::Here {
+        if untrack(|| self.ready(Chunk::More)) != State::Here {
             return ().into_any();
         }
         let outcome = Outcome { app: self.setups.app, calculation: self.calculation };

@@ -117,7 +117,7 @@ fn page(setups: Setups, answer: Answer, parts: Parts, stages: Stages) -> AnyView
             </header>
             {navigation(app)}
             {notices(setups, parts, starting)}
-            {answer::glance(app, answer)}
+            {answer::answer_bar(app, answer)}
             <aside class="answer-side">
                 {move || stages.answer.get().then(|| answer::summary(answer, parts.course()))}
             </aside>

@@ -10,7 +10,8 @@ use crate::view::lang::t;
 use crate::view::state::AppState;
 use crate::view::tasks::{ViewFn, mount_as_tasks};
 use crate::view::widgets::{
-    DataTable, Opened, Term, Told, data_table, made_when_open, tip_with, told_list,
+    DataTable, ExplainedFigure, OpenDetails, Term, data_table, explained_list, made_when_open,
+    tip_with,
 };
 use leptos::prelude::*;
 
@@ -29,8 +30,8 @@ pub fn course(app: AppState, calculation: Calculation) -> AnyView {
 #[derive(Clone, PartialEq)]
 enum Section {
     Notes(Vec<String>),
-    Balance(Vec<Told>),
-    Drains(Vec<Told>),
+    Balance(Vec<ExplainedFigure>),
+    Drains(Vec<ExplainedFigure>),
     ByNight(DataTable),
     Certainty(Vec<String>),
 }
@@ -71,7 +72,7 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
 }
 
 fn follow(section: Memo<Option<Section>>) -> AnyView {
-    let opened = Opened::default();
+    let opened = OpenDetails::default();
     view! { {move || section.get().map(|section| show(section, opened))} }.into_any()
 }
 
@@ -86,7 +87,7 @@ fn folded<T: Send + Sync + PartialEq + 'static>(
     view! { {heading} }.into_any()
 }
 
-fn show(section: Section, opened: Opened) -> AnyView {
+fn show(section: Section, opened: OpenDetails) -> AnyView {
     match section {
         Section::Notes(notes) => show_notes(notes),
         Section::Balance(rows) => show_balance(rows, opened),
@@ -115,22 +116,22 @@ fn show_notes(notes: Vec<String>) -> AnyView {
     .into_any()
 }
 
-fn show_balance(rows: Vec<Told>, opened: Opened) -> AnyView {
+fn show_balance(rows: Vec<ExplainedFigure>, opened: OpenDetails) -> AnyView {
     view! {
         <section class="card">
             <div class="card-head"><h2>{t("answer-balance")}</h2>{tip_with(Term::WattAndWattHour, t("from-balance"))}</div>
             <p class="field-hint">{t("origins-hint")}</p>
-            {told_list(rows, opened)}
+            {explained_list(rows, opened)}
         </section>
     }
     .into_any()
 }
 
-fn show_drains(rows: Vec<Told>, opened: Opened) -> AnyView {
+fn show_drains(rows: Vec<ExplainedFigure>, opened: OpenDetails) -> AnyView {
     view! {
         <section class="card">
             <h2>{t("answer-drains")}</h2>
-            {told_list(rows, opened)}
+            {explained_list(rows, opened)}
         </section>
     }
     .into_any()

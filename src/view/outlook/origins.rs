@@ -9,7 +9,7 @@ use crate::model::climate::{Climate, ClimateSource};
 use crate::model::{Chemistry, Feed, Load};
 use crate::units::{Hours, WattHours, Watts};
 use crate::view::lang::{Shown, key, number, percent, t, t_args, watt_hours, watts};
-use crate::view::widgets::{Told, ToldBar};
+use crate::view::widgets::{ExplainedFigure, FigureBar};
 use crate::view::words::loads::{load_summary, time_in_this_air};
 use crate::view::words::names::draw_source_name;
 use crate::view::words::names::drawer_name;
@@ -165,9 +165,9 @@ pub(super) fn balance_rows(facts: &Facts<'_>) -> impl Iterator<Item = (Row, Watt
 }
 
 /// What comes and goes on an average day, and why.
-pub(super) fn balance(facts: &Facts<'_>) -> Vec<Told> {
+pub(super) fn balance(facts: &Facts<'_>) -> Vec<ExplainedFigure> {
     balance_rows(facts)
-        .map(|(row, a_day)| Told {
+        .map(|(row, a_day)| ExplainedFigure {
             key: row.key().to_owned(),
             name: row.label(),
             value: watt_hours(a_day),
@@ -179,19 +179,19 @@ pub(super) fn balance(facts: &Facts<'_>) -> Vec<Told> {
 }
 
 /// What takes most, largest first, and why.
-pub(super) fn drains(facts: &Facts<'_>) -> Vec<Told> {
+pub(super) fn drains(facts: &Facts<'_>) -> Vec<ExplainedFigure> {
     let shares: Vec<&LoadShare> = largest_shares(facts).collect();
     let longest = shares.iter().map(|share| share.per_day.0).fold(0.0, f64::max);
     shares
         .into_iter()
         .map(|share| {
             let of_usable = percent(share.of_usable_frac);
-            Told {
+            ExplainedFigure {
                 key: format!("{:?}", share.drawer),
                 name: drawer_name(facts.setup, share.drawer),
                 value: watt_hours(share.per_day),
                 from: from_share(facts, share),
-                bar: Some(ToldBar {
+                bar: Some(FigureBar {
                     length_frac: share.per_day.0 / longest,
                     note: t_args("answer-usable-share", &[("share", Arg::Text(&of_usable))]),
                 }),

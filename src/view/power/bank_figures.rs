@@ -9,7 +9,7 @@ use crate::units::{Celsius, WattHours};
 use crate::view::lang::{amp_hours, celsius, number, percent, t, t_args, volts, watt_hours};
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
-use crate::view::widgets::{Opened, Told, told_list};
+use crate::view::widgets::{ExplainedFigure, OpenDetails, explained_list};
 use leptos::prelude::*;
 
 /// At this temperature batteries are rated [degrees Celsius].
@@ -19,17 +19,17 @@ const RATED_AT: Celsius = Celsius(25.0);
 pub(super) fn view(app: AppState) -> AnyView {
     let bank = Memo::new(move |_| app.setup.with(|s| s.bank.clone()));
     let coldest = coldest_hour(app);
-    let opened = Opened::default();
+    let opened = OpenDetails::default();
     view! {
         <div class="figures" aria-live="off">
-            {move || bank.with(|bank| told_list(bill(bank), opened))}
+            {move || bank.with(|bank| explained_list(bill(bank), opened))}
             {move || bank.with(|bank| on_the_trip(bank, coldest.get()))}
         </div>
     }
     .into_any()
 }
 
-fn bill(bank: &Bank) -> Vec<Told> {
+fn bill(bank: &Bank) -> Vec<ExplainedFigure> {
     let energy = UsableEnergy::at(bank, RATED_AT);
     let capacity = amp_hours(bank.rated_capacity());
     let system = volts(bank.system.nominal());
@@ -40,7 +40,7 @@ fn bill(bank: &Bank) -> Vec<Told> {
     let ah = ("ah", Arg::Text(&capacity));
     let system = ("volts", Arg::Text(&system));
     let lowest = ("lowest", Arg::Text(&lowest));
-    let row = |key: &str, name: String, value: String, from: String| Told {
+    let row = |key: &str, name: String, value: String, from: String| ExplainedFigure {
         key: key.to_owned(),
         name,
         value,
@@ -71,7 +71,7 @@ fn bill(bank: &Bank) -> Vec<Told> {
     rows.push(row("kept", kept_back, signed(-energy.kept_back), from));
     let usable = t_args("bank-usable", &[("at", Arg::Text(&at))]);
     let usable = row("usable", usable, watt_hours(energy.usable), t("from-usable"));
-    rows.push(Told { total: true, ..usable });
+    rows.push(ExplainedFigure { total: true, ..usable });
     rows
 }
 

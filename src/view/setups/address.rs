@@ -7,7 +7,7 @@
 
 use super::Setups;
 use super::persistence::restart;
-use crate::link::{self, encode, quantised};
+use crate::link::{self, LinkError, Opened, encode, quantised};
 use crate::model::Setup;
 use crate::store::{EntryId, Key, Library};
 use crate::view::page_address::bare_path;
@@ -130,15 +130,19 @@ impl Setups {
             Ok(opened) if lost && self.library.with_untracked(|l| l.entries().is_empty()) => {
                 self.add_setup(opened.setup);
             }
-            _ => self.open_link(&fragment),
+            opened => self.show_link(opened),
         }
     }
 
     /// Opens a link, or a text with one in it, beside the user's own setups. What does not open is
     /// told.
     pub fn open_link(self, pasted: &str) {
+        self.show_link(link::open(pasted));
+    }
+
+    fn show_link(self, opened: Result<Opened, LinkError>) {
         remember_shown(None);
-        match link::open(pasted) {
+        match opened {
             Err(error) => {
                 self.link_fault.try_set(Some(error));
             }

@@ -34,13 +34,13 @@ pub struct Preview {
     pub adjusted: usize,
 }
 
-/// Whether the setups are kept in this browser.
+/// Whether the setups are saved in this browser.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Kept {
+pub enum SaveState {
     /// Written, or nothing to write yet.
-    Yes,
+    Saved,
     /// Not written, and why.
-    No(StorageFault),
+    NotSaved(StorageFault),
 }
 
 /// The setups; copies share them.
@@ -55,7 +55,7 @@ pub struct Setups {
     /// A link that did not open.
     pub link_fault: RwSignal<Option<LinkError>>,
     /// Whether the setups are kept.
-    pub kept: RwSignal<Kept>,
+    pub save_state: RwSignal<SaveState>,
     /// What could not be read, as it was.
     pub aside: RwSignal<Vec<String>>,
     /// Something was set aside during this visit.
@@ -126,7 +126,7 @@ impl Setups {
             library,
             preview: RwSignal::new(None),
             link_fault: RwSignal::new(None),
-            kept: RwSignal::new(Kept::Yes),
+            save_state: RwSignal::new(SaveState::Saved),
             aside: RwSignal::new(Vec::new()),
             aside_told: RwSignal::new(false),
             adjusted: RwSignal::new(0),

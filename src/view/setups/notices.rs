@@ -2,7 +2,7 @@
 
 use super::files;
 use super::seen_hints::{SeenHint, is_ios_like};
-use super::{Kept, Setups};
+use super::{SaveState, Setups};
 use crate::i18n::Arg;
 use crate::view::lang::{key, t, t_args};
 use crate::view::offline::Offline;
@@ -36,9 +36,9 @@ pub fn notices(setups: Setups, offline: Offline) -> AnyView {
             let close = in_text(t("notice-close"), move || { setups.file_told.try_set(None); });
             notice(told, vec![close])
         })}
-        {move || match setups.kept.get() {
-            Kept::Yes => None,
-            Kept::No(fault) => Some(kept_notice(setups, fault)),
+        {move || match setups.save_state.get() {
+            SaveState::Saved => None,
+            SaveState::NotSaved(fault) => Some(kept_notice(setups, fault)),
         }}
         {move || setups.aside_told.get().then(|| aside_notice(setups))}
         {move || {

@@ -5,7 +5,7 @@
 //! aside first; where even that finds no room, nothing is written at all.
 
 use super::seen_hints;
-use super::{Kept, Pending, Setups, tab_number};
+use super::{Pending, SaveState, Setups, tab_number};
 use crate::model::Setup;
 use crate::store::{Key, Library, Loaded, TabMemory, TakenIn, read_library};
 use crate::view::recovery;
@@ -25,7 +25,7 @@ struct Start {
     aside: Vec<String>,
     aside_now: bool,
     aside_pending: bool,
-    kept: Kept,
+    kept: SaveState,
     adjusted: usize,
 }
 
@@ -37,12 +37,12 @@ fn load() -> Start {
         aside: set_aside_before(),
         aside_now: false,
         aside_pending: false,
-        kept: Kept::Yes,
+        kept: SaveState::Saved,
         adjusted: 0,
     };
     let mut unread = Vec::new();
     match storage::text(Key::Library) {
-        Found::Blocked => start.kept = Kept::No(StorageFault::Blocked),
+        Found::Blocked => start.kept = SaveState::NotSaved(StorageFault::Blocked),
         Found::Nothing => {}
         Found::Text(text) => {
             match read_library(&text) {
@@ -51,7 +51,7 @@ fn load() -> Start {
                     start.adjusted = notes.adjusted;
                     unread.extend(notes.set_aside);
                 }
-                Loaded::Newer { .. } => start.kept = Kept::No(StorageFault::Newer),
+                Loaded::Newer { .. } => start.kept = SaveState::NotSaved(StorageFault::Newer),
                 Loaded::Corrupt { raw, .. } => unread.push(raw),
             }
             start.stored = Some(text);
@@ -102,13 +102,13 @@ impl Setups {
     /// Puts what this browser kept on screen.
     pub(super) fn restore(self) {
         let Start { library, stored, aside, aside_now, aside_pending, kept, adjusted } = load();
-        let newer = kept == Kept::No(StorageFault::Newer);
+        let newer = kept == SaveState::NotSaved(StorageFault::Newer);
         let memory = TabMemory::new(tab_number(), library.clone(), stored, newer);
         let _ = self.book.try_update_value(|book| {
             book.memory = memory;
             book.aside_pending = aside_pending;
         });
-        self.kept.try_set(kept);
+        self.save_state.try_set(kept);
         self.aside.try_set(aside);
         self.aside_told.try_set(aside_now);
         self.adjusted.try_set(adjusted);
@@ -162,11 +162,11 @@ impl Setups {
 
     fn note(self, written: Result<(), StorageFault>) {
         let kept = match written {
-            Ok(()) => Kept::Yes,
-            Err(fault) => Kept::No(fault),
+            Ok(()) => SaveState::Saved,
+            Err(fault) => SaveState::NotSaved(fault),
         };
-        if self.kept.try_get_untracked() != Some(kept) {
-            self.kept.try_set(kept);
+        if self.save_state.try_get_untracked() != Some(kept) {
+            self.save_state.try_set(kept);
         }
         let on_screen = self.app.setup.try_get_untracked();
         let _ = self.library.try_with_untracked(|library| remember(library, on_screen.as_ref()));

@@ -1,6 +1,6 @@
 //! The link of what is on screen: to copy, to hand on, to scan; and links that come in.
 
-use super::share_sheet::{can_hand_on, copy, hand_on};
+use super::share_sheet::{copy, has_share_sheet, open_share_sheet};
 use crate::export::qr::{QrMatrix, qr_matrix};
 use crate::i18n::Arg;
 use crate::link::{REFUSE_CHARS, TooLong, WARN_CHARS, encode};
@@ -50,7 +50,7 @@ fn link_out(setups: Setups, link: Memo<Result<String, TooLong>>) -> AnyView {
     };
     let give = move || {
         let name = setups.app.setup.with_untracked(setup_name);
-        hand_on(setups.app, name, link.with_untracked(|l| l.clone().unwrap_or_default()));
+        open_share_sheet(setups.app, name, link.with_untracked(|l| l.clone().unwrap_or_default()));
     };
     view! {
         <div class="field">
@@ -76,7 +76,7 @@ fn link_out(setups: Setups, link: Memo<Result<String, TooLong>>) -> AnyView {
         </div>
         <div class="button-row">
             {button(None, t("link-copy"), press)}
-            {can_hand_on().then(|| quiet_button(None, t("link-hand-on"), give))}
+            {has_share_sheet().then(|| quiet_button(None, t("link-hand-on"), give))}
         </div>
         <p class="field-hint">{t("link-privacy")}</p>
         {qr_part(link)}

@@ -43,14 +43,14 @@ pub fn copy(app: AppState, text: String, field: Option<HtmlTextAreaElement>) {
 
 /// Whether this browser has a share sheet.
 #[must_use]
-pub fn can_hand_on() -> bool {
+pub fn has_share_sheet() -> bool {
     let share = navigator()
         .and_then(|navigator| Reflect::get(&navigator, &JsValue::from_str("share")).ok());
     share.is_some_and(|share| share.is_function())
 }
 
 /// Opens the share sheet of the device with a link.
-pub fn hand_on(app: AppState, title: String, address: String) {
+pub fn open_share_sheet(app: AppState, title: String, address: String) {
     let Some(navigator) = navigator() else { return };
     let data = web_sys::ShareData::new();
     data.set_title(&title);

@@ -10,6 +10,7 @@ mod caution;
 mod choice;
 mod data_table;
 mod disclosure;
+mod explained_figure;
 mod facts;
 mod lanterns;
 mod number_field;
@@ -18,13 +19,13 @@ mod text_field;
 mod time_field;
 mod tip;
 mod toast;
-mod told;
 
 pub use buttons::{button, icon_button, quiet_button};
 pub use caution::{Caution, caution};
 pub use choice::{choice_row, radios, select_field, toggle};
 pub use data_table::{DataTable, data_table};
 pub use disclosure::{disclosure, made_when_open, table_disclosure};
+pub use explained_figure::{ExplainedFigure, FigureBar, OpenDetails, explained_list};
 pub use facts::{Fact, facts};
 pub use lanterns::{LanternLevel, LanternNight, lantern, lantern_row, lantern_sprite};
 pub use number_field::NumberField;
@@ -33,7 +34,6 @@ pub use text_field::text_field;
 pub use time_field::{date_field, time_field};
 pub use tip::{Term, origin, tip, tip_with};
 pub use toast::toasts;
-pub use told::{Opened, Told, ToldBar, told_list};
 
 use std::cell::Cell;
 

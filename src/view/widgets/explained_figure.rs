@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 
 /// A figure, and where it comes from.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Told {
+pub struct ExplainedFigure {
     /// Tells it from the others of its list, whatever the figures are.
     pub key: String,
     /// What it is.
@@ -16,31 +16,31 @@ pub struct Told {
     /// Where it comes from.
     pub from: Vec<String>,
     /// A bar under it.
-    pub bar: Option<ToldBar>,
+    pub bar: Option<FigureBar>,
     /// It sums up those before it.
     pub total: bool,
 }
 
 /// The bar of a figure.
 #[derive(Clone, Debug, PartialEq)]
-pub struct ToldBar {
+pub struct FigureBar {
     /// Length, 0..1 of the longest.
     pub length_frac: f64,
-    /// Something to add in small print.
+    /// Small print beside the bar, such as the share of the usable charge.
     pub note: String,
 }
 
-/// Which figures stand open; survives that the list is made anew.
+/// Which figures stand open. It outlives the list, which is built anew with every answer.
 #[derive(Clone, Copy)]
-pub struct Opened(StoredValue<BTreeSet<String>>);
+pub struct OpenDetails(StoredValue<BTreeSet<String>>);
 
-impl Default for Opened {
+impl Default for OpenDetails {
     fn default() -> Self {
         Self(StoredValue::new(BTreeSet::new()))
     }
 }
 
-impl Opened {
+impl OpenDetails {
     fn has(self, key: &str) -> bool {
         self.0.try_with_value(|opened| opened.contains(key)) == Some(true)
     }
@@ -54,13 +54,13 @@ impl Opened {
 
 /// The figures, one under the other; those opened before stay so.
 #[must_use]
-pub fn told_list(rows: Vec<Told>, opened: Opened) -> AnyView {
+pub fn explained_list(rows: Vec<ExplainedFigure>, opened: OpenDetails) -> AnyView {
     let rows: Vec<AnyView> = rows.into_iter().map(|row| told(row, opened)).collect();
     view! { <ul class="told-list">{rows}</ul> }.into_any()
 }
 
-fn told(row: Told, opened: Opened) -> AnyView {
-    let Told { key, name, value, from, bar, total } = row;
+fn told(row: ExplainedFigure, opened: OpenDetails) -> AnyView {
+    let ExplainedFigure { key, name, value, from, bar, total } = row;
     let open = opened.has(&key);
     let toggled = move |event: Event| {
         opened.set(&key, event_target::<web_sys::Element>(&event).has_attribute("open"));
