@@ -31,7 +31,7 @@ const GOLDEN: [Golden; 3] = [
     },
     Golden {
         what: "version 1, edition 1: every part and every choice",
-        link: "1HmEMz1E3iFaRZrEfJY8kRo44Hxvkmd1EXgYrW7UW1T0TCgka0sodXtN8bWEQpc88inBjWBISMx\
+        link: "1HoSZb95hXvHLZrEfJY8kRo44Hxvkmd1EXgYrW7UW1T0TCgka0sodXtN8bWEQpc88inBjWBISMx\
             gHRpSns4fKIY4OaaAC3ZZ0FjVFGVg9Ipoo0XL02jZdH273KMIyvRrklgpDbuFviMsBOTeRAXu0c\
             OLBa9iDDpKIon0CkG9wO8fgNZl82JxLJ61XlcFEfdxhaQIku0noGvFPwkf6KioLA2tXxL8CGDVK\
             uawgQQ8XCG19Rfr0JhY0uol0kQUGT04Sjkr97IQJaMFCfrccaxYNsXtzmORNXLxD6eqlbGrG1gI\
@@ -42,10 +42,10 @@ const GOLDEN: [Golden; 3] = [
             dzs228Akg9wYhfjhQLk0fps5T9GY4EmPs0oY0WKJzIA7wlqHdc4R4bGiFS9Wq5VAazBn7TZk9Yy\
             7lW5vzT2XBtngKKnAeXBXWuRF1FqG53ld20cMI0Azh3BQGMQI87T6N8Xa8Nhnyqq5jxSbfyjs6V\
             4XxbIzQQ3sIcS7nGxZ2nq6lbNdrjhN2uxREGHbKoux9MxKUANkDVTNnVg2QTdK5eAhRhI7VRVWC\
-            tos40GsyL7eVCEDQ6IVtbyXREwOe0zIrY2ObFTUr5dYNGK6yKccwCo9asbMyBYvt18R3IGnOA0l\
-            7ffdZQAo8EMNHW9tchJVxzF7owBBHCKDOGku2SaL7dgVNNMGt1ceRMBH4n6yzAPSq9ejSCHEWLO\
-            yAPCsUFCCUSjFCnHHAJqURoxTnDMavXqpgRycl1DBe7as6cNe0TsTRnR2S4AJd4A1D0qNDfA8Cw\
-            DIy9Pj3YIl2JaF2nmhxjAjWTCuP6M6uGcQ1nDEBb8DrYrkfDzwB7CHl",
+            tos40GsyL7eVCEDQ6IVtbyXREwOe0zIrY2ObFTUr5dYNGSOsT78IhGsPVffbJ9wuW101YULR08V\
+            HfSdsYjIs9t2kGku2SaL5HuKDp8yt5Z2C1e61RiHI7j6A4528t68tA6DlxUSmAwcByVSNicGJLN\
+            ZsprGM3WSAzuvx4Sw181ulMZjj7TWh7BgfdTJABG63FKMBRN1XMEwl9wHX1SIr9yM9DiNICwsVn\
+            tjV1xK393afCxBnBByrLM3R1Z7zr92z0d9Y7IOXqPZg02Sc2ZE2ymCBlV",
         means: include_str!("data/links/v1_everything.json"),
     },
 ];

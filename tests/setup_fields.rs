@@ -11,7 +11,7 @@ use nightbank::forecast::demand::LoadEnergy;
 use nightbank::model::{CableRun, DayPlan, Load, OtherSource, Setup, SolarArray};
 use nightbank::units::Celsius;
 use serde_json::Value;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// One row in each list, all as usual.
 fn usual() -> Setup {
@@ -29,6 +29,48 @@ fn usual() -> Setup {
 /// A choice with figures is an object with a single field; it is one value here.
 fn is_struct(value: &Value) -> bool {
     value.as_object().is_some_and(|fields| fields.len() > 1)
+}
+
+/// The values of each field, lists without their indices: `bank.chemistry`, `solar[].peak`.
+fn fields(value: &Value, path: &str, found: &mut BTreeMap<String, BTreeSet<String>>) {
+    match value {
+        Value::Object(own) if is_struct(value) || path.is_empty() => {
+            for (name, value) in own {
+                let path = if path.is_empty() { name.clone() } else { format!("{path}.{name}") };
+                fields(value, &path, found);
+            }
+        }
+        Value::Array(rows) if rows.iter().any(is_struct) => {
+            for row in rows {
+                fields(row, &format!("{path}[]"), found);
+            }
+        }
+        leaf => {
+            found.entry(path.to_owned()).or_default().insert(leaf.to_string());
+        }
+    }
+}
+
+fn fields_of(setup: &Setup) -> BTreeMap<String, BTreeSet<String>> {
+    let mut found = BTreeMap::new();
+    fields(&serde_json::to_value(setup).expect("plain data"), "", &mut found);
+    found
+}
+
+#[test]
+fn the_sample_of_everything_takes_each_field_off_its_usual_value() {
+    let (usual, full) = (fields_of(&usual()), fields_of(&sample::everything()));
+    assert!(usual.len() > 90, "{}", usual.len());
+    let mut as_usual = Vec::new();
+    for (field, values) in usual.iter().filter(|(field, _)| *field != "readings") {
+        let inside = format!("{field}.");
+        let taken = full.get(field).is_some_and(|taken| !taken.is_subset(values));
+        // Or a value that has fields of its own where it is there at all, as a cut-out.
+        if !taken && !full.keys().any(|other| other.starts_with(&inside)) {
+            as_usual.push(field);
+        }
+    }
+    assert!(as_usual.is_empty(), "{as_usual:?}");
 }
 
 /// Every name of a field and of a choice in a value.

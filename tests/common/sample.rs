@@ -144,6 +144,8 @@ pub fn everything() -> Setup {
         array.controller = Controller::Pwm;
         array.controller_frac = 0.975;
         array.self_use = Watts(0.12);
+        array.shade.midday_frac = 0.15;
+        array.shade.afternoon_frac = 0.45;
         array.shade.sky_frac = 0.25;
         array.low_light_frac = 0.065;
         array.dirt_frac = 0.055;
