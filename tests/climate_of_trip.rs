@@ -55,10 +55,9 @@ fn the_example_fails_in_an_instructive_way() {
     let setup = example_setup();
     let (outlook, odds) = odds(&setup);
     println!(
-        "example: need {:.0}, usable {:.0}, sun {:.0} Wh; {} nights average, {} at 9 in 10, {} even",
+        "example: need {:.0}, usable {:.0} Wh; {} nights average, {} at 9 in 10, {} even",
         outlook.need_per_day.0,
         outlook.usable.0,
-        outlook.sun_per_day.0,
         outlook.nights,
         odds.nights_at(0.9),
         odds.nights_at(0.5)

@@ -77,6 +77,16 @@ fn nrel_ac(dc: f64, dc_rated: f64, nominal_frac: f64) -> f64 {
     nominal_frac / 0.9637 * shape * dc
 }
 
+/// Mains power at which the curve takes `dc` watts from the battery, by halving.
+fn mains_power(curve: &InverterCurve, dc: f64) -> f64 {
+    let (mut low, mut high) = (0.0, dc);
+    for _ in 0..60 {
+        let middle = 0.5 * (low + high);
+        if curve.dc_power(Watts(middle)).0 < dc { low = middle } else { high = middle }
+    }
+    low
+}
+
 /// The reference is the published one: 90 W of dc into a 100 W, 95 % unit gives 85.5856 W.
 /// Given its idle draw and its full-load efficiency, our curve lies above it by no more than the
 /// reference's linear loss (1 - 0.9858), which two figures cannot tell and ours leaves out.
@@ -91,7 +101,7 @@ fn the_curve_follows_the_nrel_part_load_curve() {
     for tenth in 1..=10 {
         let dc = rated_dc * f64::from(tenth) / 10.0;
         let reference = nrel_ac(dc, rated_dc, 0.9637) / dc;
-        let got = ours.ac_power(Watts(dc)).0 / dc;
+        let got = mains_power(&ours, dc) / dc;
         let over = got - reference;
         assert!(over > -1e-9 && over < 1.0 - 0.9858, "{dc} W: {got} against {reference}");
     }
@@ -144,11 +154,9 @@ fn contradicting_figures_are_found() {
 
 proptest! {
     #[test]
-    fn back_and_forth(rating in 50.0..10_000.0f64, idle in 0.0..100.0f64, eta in 0.5..0.98f64, share in 0.0..2.0f64) {
+    fn what_is_drawn_is_the_mains_power_and_more(rating in 50.0..10_000.0f64, idle in 0.0..100.0f64, eta in 0.5..0.98f64, share in 0.0..2.0f64) {
         let curve = InverterCurve::of(&unit(rating, idle, eta));
         let ac = Watts(rating * share);
-        let back = curve.ac_power(curve.dc_power(ac));
-        prop_assert!((back.0 - ac.0).abs() < 1e-6 * (1.0 + ac.0));
         prop_assert!(curve.dc_power(ac).0 >= ac.0 + idle);
         prop_assert!((0.0..1.0).contains(&curve.efficiency_frac(ac)) || idle == 0.0);
     }

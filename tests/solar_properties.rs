@@ -6,7 +6,7 @@ use nightbank::physics::solar::sun::{daily_extraterrestrial, daily_horizontal};
 use nightbank::physics::solar::{
     ArrayDay, DaySun, JulianDate, Panel, SolarTable, SunTimes, TripSky,
 };
-use nightbank::units::{Celsius, Degrees, Hours, Metres, Watts, WattsPerSquareMetre};
+use nightbank::units::{Celsius, Degrees, Metres, Watts, WattsPerSquareMetre};
 use proptest::prelude::*;
 use time::{Date, Duration, Month};
 
@@ -183,10 +183,9 @@ proptest! {
         let length = sun.east.hypot(sun.north).hypot(sun.up);
         prop_assert!((length - 1.0).abs() < 1e-4);
         let times = SunTimes::on(date, place.latitude, place.longitude, place.longitude.0 * 4.0);
-        prop_assert!((Hours(0.0)..=Hours(24.5)).contains(&times.day_length()), "{:?}", times);
         match times {
             SunTimes::RisesAndSets { rise, noon, set } => {
-                prop_assert!(rise.0 < noon.0 && noon.0 < set.0, "{:?}", times);
+                prop_assert!(rise.0 < noon.0 && noon.0 < set.0 && (set - rise).0 <= 24.5, "{:?}", times);
             }
             SunTimes::PolarDay { noon } | SunTimes::PolarNight { noon } => {
                 prop_assert!((noon.0 - 12.0).abs() < 0.5, "{:?}", times);

@@ -225,20 +225,6 @@ fn a_cable_at_its_ampacity_is_as_warm_as_its_insulation_stands() {
     }
 }
 
-/// ISO 8820-3 opening limits (from memory): a 10 A blade carries 13.5 A for up to ten minutes.
-#[test]
-fn a_blade_fuse_opens_late() {
-    let slow = fuse::blade_opening(Amps(13.5), Amps(10.0));
-    assert_eq!(slow.at_most_s, Some(600.0));
-    assert_eq!(slow.at_least_s, 0.75);
-    let never = fuse::blade_opening(Amps(11.0), Amps(10.0));
-    assert_eq!((never.at_least_s, never.at_most_s), (360_000.0, None));
-    let fast = fuse::blade_opening(Amps(60.0), Amps(10.0));
-    assert_eq!((fast.at_least_s, fast.at_most_s), (0.02, Some(0.1)));
-    let between = fuse::blade_opening(Amps(18.0), Amps(10.0));
-    assert_eq!((between.at_least_s, between.at_most_s), (0.15, Some(50.0)));
-}
-
 /// A short behind 4 milliohms at 12.8 V: 3200 A (computed); a blade or a bolted strip is not made
 /// for that, class T is.
 #[test]

@@ -46,8 +46,6 @@ pub struct Outlook {
     pub usable: WattHours,
     /// Nominal energy, rated charge times nominal voltage, for comparison.
     pub nominal: WattHours,
-    /// Sun offered on an average day of the stay.
-    pub sun_per_day: WattHours,
     /// Nights lasted in average weather, as far as the plan looks.
     pub nights: usize,
     /// The plan's horizon was reached without passing the limit.
@@ -72,17 +70,11 @@ impl Outlook {
         let usable = plan.bank.usable(&conditions);
         let shares = shares(setup, plan, &air, usable);
         let nights = plan.nights_before(course.first_low);
-        let stay_days = plan.nights_wanted.clamp(1, plan.sun.days.len().max(1));
-        let volts = plan.bank.curve.volts(0.8);
-        let sun_per_day = mean(plan.sun.average.iter().take(stay_days).map(|row| {
-            row.iter().map(|hour| hour.power_at(volts).0).sum::<f64>() * plan.sun_factor
-        }));
         Self {
             need_per_day: shares.iter().map(|share| share.per_day).sum(),
             shares,
             usable,
             nominal: setup.bank.rated_capacity() * setup.bank.system.nominal(),
-            sun_per_day: WattHours(sun_per_day),
             nights,
             nights_open: course.first_low.is_none(),
             first_low: course.first_low.map(|hour| Hours((hour + 1) as f64)),

@@ -3,7 +3,7 @@
 //! - Window: 1.25 I_load <= I_fuse <= I_z of the cable where it lies (common practice and boat
 //!   wiring standards, from memory). The fuse protects the cable, so the upper end is never passed.
 //! - A fuse needs far more than its rating to open soon: a 10 A blade may carry 13.5 A for ten
-//!   minutes ([`BLADE_OPENING`], ISO 8820-3, from memory).
+//!   minutes (ISO 8820-3, from memory).
 //! - Prospective current of a short at the battery: I_k = U / (R_battery + R_cable). A fuse must be
 //!   able to interrupt it, or it burns on as an arc.
 
@@ -143,45 +143,6 @@ pub fn choose(
     let strong: Vec<FuseChoice> =
         all.iter().filter(|choice| !choice.needs_main_fuse).copied().collect();
     best(&strong).or(Some(any))
-}
-
-/// Time a blade fuse takes to open at a multiple of its rating.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct OpeningTime {
-    /// It carries the current at least so long [s].
-    pub at_least_s: f64,
-    /// It has opened after so long [s]; `None`: it may never open.
-    pub at_most_s: Option<f64>,
-}
-
-/// Current over rating, least and longest opening time [s]: ISO 8820-3 type C (from memory).
-pub const BLADE_OPENING: [(f64, f64, Option<f64>); 6] = [
-    (1.10, 360_000.0, None),
-    (1.35, 0.75, Some(600.0)),
-    (1.60, 0.25, Some(50.0)),
-    (2.00, 0.15, Some(5.0)),
-    (3.50, 0.04, Some(0.5)),
-    (6.00, 0.02, Some(0.1)),
-];
-
-/// What is certain about the opening time of a blade fuse at `current` over its `rating`.
-///
-/// Between two points of the table: the least time is that of the next higher one, the longest
-/// that of the next lower one, since more current never opens it later.
-#[must_use]
-pub fn blade_opening(current: Amps, rating: Amps) -> OpeningTime {
-    let ratio = if rating.0 > 0.0 { current / rating } else { f64::INFINITY };
-    let close = 1e-9;
-    let at_least_s = BLADE_OPENING
-        .iter()
-        .find(|(multiple, ..)| *multiple + close >= ratio)
-        .map_or(0.0, |(_, least, _)| *least);
-    let at_most_s = BLADE_OPENING
-        .iter()
-        .rev()
-        .find(|(multiple, ..)| *multiple <= ratio + close)
-        .and_then(|(_, _, most)| *most);
-    OpeningTime { at_least_s, at_most_s }
 }
 
 /// Current of a short circuit [A] behind a battery of open-circuit voltage `open_circuit`:

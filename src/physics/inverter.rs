@@ -53,14 +53,6 @@ impl InverterCurve {
         Watts(self.p0.0 + p + self.r_per_watt * p * p)
     }
 
-    /// Power on the mains side [W] that makes it take `dc` from the battery: the inverse of
-    /// [`Self::dc_power`]; 0 where `dc` does not pass the idle draw.
-    #[must_use]
-    pub fn ac_power(&self, dc: Watts) -> Watts {
-        let rest = (dc.0 - self.p0.0).max(0.0);
-        Watts(2.0 * rest / (1.0 + (1.0 + 4.0 * self.r_per_watt * rest).sqrt()))
-    }
-
     /// Mains power over battery power at `ac`, 0..1; 0 with nothing connected.
     #[must_use]
     pub fn efficiency_frac(&self, ac: Watts) -> f64 {

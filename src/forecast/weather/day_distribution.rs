@@ -124,8 +124,8 @@ impl DayDistribution {
     }
 
     /// `lambda` of the density.
-    #[must_use]
-    pub fn lambda(&self) -> f64 {
+    #[cfg(test)]
+    fn lambda(&self) -> f64 {
         self.shape / (self.clearest_frac - DARKEST_DAY_FRAC)
     }
 

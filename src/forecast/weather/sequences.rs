@@ -86,9 +86,6 @@ impl Persistence {
     /// the spread of 3- to 5-day means by less than 2 %, so it is used for every length of stay.
     pub const MEASURED: Self =
         Self { next_day_corr_frac: 0.36, slow_share_frac: 0.05, slow_days: 20.0 };
-    /// Days that know nothing of each other. Dangerously optimistic; for comparison only.
-    pub const INDEPENDENT: Self =
-        Self { next_day_corr_frac: 0.0, slow_share_frac: 0.0, slow_days: 1.0 };
 
     /// The two chains, or an error if no stationary chains fit the figures.
     fn chains(self) -> Result<Chains, WeatherError> {
@@ -198,11 +195,6 @@ impl WeatherSequences {
     #[must_use]
     pub fn days(&self) -> usize {
         self.days.len()
-    }
-
-    /// Continues with sequence number `index`, as if those before it had been drawn.
-    pub fn skip_to(&mut self, index: u64) {
-        self.next_sequence = index;
     }
 
     /// Writes the daily clearness index of the next sequence into `out`, a figure a day. Places past

@@ -79,14 +79,4 @@ impl SunTimes {
             _ => Self::PolarNight { noon: noon_h },
         }
     }
-
-    /// Time from rise to set: 24 h in the polar day, none in the polar night.
-    #[must_use]
-    pub fn day_length(self) -> Hours {
-        match self {
-            Self::RisesAndSets { rise, set, .. } => set - rise,
-            Self::PolarDay { .. } => Hours(24.0),
-            Self::PolarNight { .. } => Hours(0.0),
-        }
-    }
 }

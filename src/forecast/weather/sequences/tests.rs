@@ -71,13 +71,15 @@ fn a_sequence_does_not_depend_on_what_was_drawn_before_or_how_long_the_stay_is()
     for _ in 0..10 {
         long.fill(&mut a);
     }
-    short.skip_to(9);
-    short.fill(&mut b);
+    let mut c = [0.0; 5];
+    for _ in 0..10 {
+        short.fill(&mut b);
+    }
     assert_eq!(a[..5], b);
     let mut other_seed = WeatherSequences::new(unknown_days(0.3, 5), 78).expect("valid");
-    other_seed.skip_to(9);
-    let mut c = [0.0; 5];
-    other_seed.fill(&mut c);
+    for _ in 0..10 {
+        other_seed.fill(&mut c);
+    }
     assert_ne!(b, c);
 }
 
