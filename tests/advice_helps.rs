@@ -293,3 +293,43 @@ proptest! {
         }
     }
 }
+
+/// What protects or has to run is never cut; gas cooks and heats and nothing else; an adapter is offered
+/// only where there is one.
+#[test]
+fn each_appliance_is_offered_what_makes_sense_for_it() {
+    use nightbank::advice::changes::candidates::candidates;
+    use nightbank::model::catalogue::appliance;
+    let offered = |number: u16| {
+        let mut setup = Setup::default();
+        setup.inverter.fitted = true;
+        let load = appliance(number).expect("listed").to_load(1, SystemVoltage::V12);
+        setup.loads.push(load);
+        let sky = nightbank::forecast::SkyAndAir {
+            clearness_frac: [0.4; 12],
+            air: [nightbank::units::Celsius(18.0); 12],
+            half_range_k: [3.0; 12],
+        };
+        let mut trial =
+            nightbank::advice::trial::Trial::with_climate(&setup, &sky, 20).expect("climate");
+        let mut units = 10_000;
+        while trial.advance(&mut units) {}
+        let all = candidates(&setup, &trial.outcome());
+        all.into_iter().filter(|change| change.load() == Some(1)).collect::<Vec<_>>()
+    };
+    // Gas alarm, burglar alarm, electric fence, held relay, heater panel, frost valve, tank heater,
+    // baby monitor.
+    for number in [128, 129, 115, 146, 139, 17, 32, 81] {
+        assert_eq!(offered(number), [], "{number}");
+    }
+    // Games console, wheelchair, spin dryer, straightener: there is no adapter.
+    for number in [65, 80, 104, 101] {
+        let dc = offered(number).iter().any(|change| matches!(change, Change::DcInstead { .. }));
+        assert!(!dc, "{number}");
+    }
+    let gas =
+        |number| offered(number).iter().any(|change| matches!(change, Change::GasInstead { .. }));
+    assert!(gas(83) && gas(85) && gas(20));
+    assert!(!gas(100) && !gas(27));
+    assert!(offered(100).contains(&Change::DoWithout { load: 1 }));
+}

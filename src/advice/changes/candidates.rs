@@ -1,8 +1,8 @@
 //! Which changes make sense for a setup at all; what they are worth is found by playing them.
 //!
-//! Never offered: switching off or cutting what somebody's health depends on, or an alarm that
-//! keeps people safe; driving or hook-up where no charger is fitted; a wet battery moved indoors;
-//! anything that would change nothing.
+//! Never offered: switching off or cutting what somebody's health depends on, or what protects or has to
+//! run; gas for anything but cooking and heating; an adapter for what has none; driving or hook-up
+//! where no charger is fitted; a wet battery moved indoors; anything that would change nothing.
 
 use super::Change;
 use super::cost::is_medical;
@@ -16,8 +16,6 @@ use crate::model::{
 };
 use crate::units::{AmpHours, Amps, Celsius, Degrees, Watts};
 
-/// Catalogue entries that keep people or vehicle safe and stay on: gas alarm, burglar alarm.
-const STAYS_ON: [u16; 2] = [128, 129];
 /// Loads below this a day are not worth a change [Wh].
 const NEGLIGIBLE_WH: f64 = 0.5;
 /// A mains load above this heats: gas or doing without is the usual way [W].
@@ -57,13 +55,14 @@ fn load_changes(setup: &Setup, load: &Load, list: &mut Vec<Change>) {
         load.group,
         Group::Screens | Group::Net | Group::Light | Group::Body | Group::Health
     );
-    if load.feed == Feed::Inverter && small && electronics {
+    let entry = load.appliance.and_then(appliance);
+    let mains_only = entry.is_some_and(|entry| entry.mains_only);
+    if load.feed == Feed::Inverter && small && electronics && !mains_only {
         list.push(Change::DcInstead { load: id });
     }
-    if is_medical(load) || load.appliance.is_some_and(|entry| STAYS_ON.contains(&entry)) {
+    if is_medical(load) || entry.is_some_and(|entry| entry.stays_on) {
         return;
     }
-    let entry = load.appliance.and_then(appliance);
     let has = |caution| entry.is_some_and(|entry| entry.has(caution));
     if has(Caution::DrivingOnly) || has(Caution::CountedElsewhere) {
         list.push(Change::SwitchOff { load: id });
@@ -81,7 +80,12 @@ fn load_changes(setup: &Setup, load: &Load, list: &mut Vec<Change>) {
     let heats = matches!(load.group, Group::Kitchen | Group::Body | Group::Heat | Group::Air)
         && load.draw.watts().0 >= HEAVY_W;
     if heats || has(Caution::Heavy) {
-        list.push(Change::DoWithout { load: id });
+        let flame = matches!(load.group, Group::Kitchen | Group::Heat);
+        list.push(if flame {
+            Change::GasInstead { load: id }
+        } else {
+            Change::DoWithout { load: id }
+        });
     }
     less_use(load, list);
 }

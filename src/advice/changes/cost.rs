@@ -74,6 +74,7 @@ impl Change {
             | Self::Clean { .. }
             | Self::Tilt { roof: false, .. } => Cost::Free,
             Self::DoWithout { .. }
+            | Self::GasInstead { .. }
             | Self::ShorterUse { .. }
             | Self::FewerUses { .. }
             | Self::UseShare { .. }
@@ -115,7 +116,7 @@ impl Change {
     pub fn hazards(&self, setup: &Setup) -> &'static [Hazard] {
         match *self {
             Self::SwitchOff { .. } | Self::OffAtNight { .. } => &[Hazard::SafetyDevices],
-            Self::DoWithout { .. } => &[Hazard::GasFlame],
+            Self::GasInstead { .. } => &[Hazard::GasFlame],
             Self::WarmerFridge { .. } => &[Hazard::Food],
             Self::DcInstead { load } => {
                 let medical = setup.loads.iter().any(|l| l.id == load && is_medical(l));

@@ -30,8 +30,13 @@ pub enum Change {
         /// The load.
         load: u32,
     },
-    /// Do without a heavy electric load: cook and boil with gas, go without.
+    /// Do without a heavy electric load.
     DoWithout {
+        /// The load.
+        load: u32,
+    },
+    /// Cook or heat with gas instead of a heavy electric load.
+    GasInstead {
         /// The load.
         load: u32,
     },
@@ -189,7 +194,7 @@ impl Change {
     pub fn apply(&self, setup: &Setup) -> Setup {
         let mut setup = setup.clone();
         match *self {
-            Self::SwitchOff { load } | Self::DoWithout { load } => {
+            Self::SwitchOff { load } | Self::DoWithout { load } | Self::GasInstead { load } => {
                 on_load(&mut setup, load, |load| load.enabled = false);
             }
             Self::OffAtNight { load } => on_load(&mut setup, load, edits::off_at_night),
@@ -281,6 +286,7 @@ impl Change {
         match *self {
             Self::SwitchOff { load }
             | Self::DoWithout { load }
+            | Self::GasInstead { load }
             | Self::OffAtNight { load }
             | Self::Unplug { load }
             | Self::ShorterUse { load, .. }

@@ -104,7 +104,8 @@ bill-free = { $n ->
 }
 
 change-switch-off = Ganz abschalten: { $name }
-change-do-without = Weglassen oder stattdessen Gas nehmen: { $name }
+change-do-without = Weglassen: { $name }
+change-gas = Stattdessen mit Gas kochen oder heizen: { $name }
 change-off-at-night = Von 23:00 bis 7:00 abschalten: { $name }
 change-unplug = Zwischendurch ausstecken: { $name }
 change-shorter = { $name }: { $amount } weniger am Tag

@@ -104,7 +104,8 @@ bill-free = { $n ->
 }
 
 change-switch-off = Switch off altogether: { $name }
-change-do-without = Do without, or use gas instead: { $name }
+change-do-without = Do without: { $name }
+change-gas = Cook or heat with gas instead: { $name }
 change-off-at-night = Switch off from 23:00 to 7:00: { $name }
 change-unplug = Unplug between uses: { $name }
 change-shorter = { $name }: { $amount } less a day

@@ -104,7 +104,8 @@ bill-free = { $n ->
 }
 
 change-switch-off = Éteindre complètement : { $name }
-change-do-without = S’en passer, ou passer au gaz : { $name }
+change-do-without = S’en passer : { $name }
+change-gas = Cuisiner ou chauffer au gaz à la place : { $name }
 change-off-at-night = Éteindre de 23:00 à 7:00 : { $name }
 change-unplug = Débrancher entre les utilisations : { $name }
 change-shorter = { $name } : { $amount } de moins par jour

@@ -104,7 +104,8 @@ bill-free = { $n ->
 }
 
 change-switch-off = Helemaal uitzetten: { $name }
-change-do-without = Weglaten, of gas gebruiken: { $name }
+change-do-without = Weglaten: { $name }
+change-gas = In plaats daarvan op gas koken of verwarmen: { $name }
 change-off-at-night = Uitzetten van 23:00 tot 7:00: { $name }
 change-unplug = Loskoppelen na gebruik: { $name }
 change-shorter = { $name }: { $amount } minder per dag

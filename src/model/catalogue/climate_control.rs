@@ -30,7 +30,7 @@ pub(super) const TABLE: [Appliance; 22] = [
         .at(COLD_HOURS).caution(BURNS),
     dc(17, "app-water-heater-ignition", HEAT, [0.2, 0.5, 2.0], Usage::AlwaysOn,
         "boiler water heater frost valve ignition warmwasser therme frostwachter ablassventil chauffe eau vanne antigel geiser vorstventiel boiler")
-        .caution(BURNS),
+        .stays_on().caution(BURNS),
     dc(18, "app-electric-blanket", HEAT, [30.0, 50.0, 75.0], hours(3.0),
         "blanket heated underblanket bed heizdecke warmeunterbett couverture chauffante elektrische deken bedverwarming")
         .at(Window::NIGHT),
@@ -51,7 +51,7 @@ pub(super) const TABLE: [Appliance; 22] = [
         .at(Window::EVENING),
     dc(32, "app-tank-heater-pads", HEAT, [15.0, 40.0, 100.0], duty(0.42),
         "tank pipe heater pad frost winter tankheizung heizmatte abwassertank rechauffeur cuve tankverwarming leidingverwarming")
-        .caution(HEAVY),
+        .stays_on().caution(HEAVY),
     dc(33, "app-pellet-stove", HEAT, [10.0, 25.0, 60.0], hours(6.0),
         "pellet stove wood pelletofen holzofen poele granules bois pelletkachel houtkachel")
         .at(COLD_HOURS).caution(BURNS),

@@ -51,7 +51,7 @@ pub(super) const TABLE: [Appliance; 30] = [
         .at(Window::DAYTIME),
     ac(65, "app-games-console", SCREENS, [60.0, 120.0, 210.0], minutes(130.0),
         "games console gaming spielkonsole konsole console jeux spelcomputer spelconsole")
-        .at(Window::EVENING).standby(1.0),
+        .at(Window::EVENING).standby(1.0).mains_only(),
     dc(66, "app-radio", SCREENS, [3.0, 8.0, 25.0], hours(3.0),
         "radio music stereo head unit autoradio musik musique radio muziek")
         .at(Window::DAYTIME).standby(0.3),
@@ -91,8 +91,8 @@ pub(super) const TABLE: [Appliance; 30] = [
         .at(Window::NIGHT).surge(1.5).caution(MEDICAL),
     ac(80, "app-wheelchair-charging", HEALTH, [100.0, 150.0, 250.0], charges(2.0, 35_000.0, 24.0, 0.85),
         "wheelchair mobility scooter charger rollstuhl elektromobil fauteuil roulant scooter rolstoel scootmobiel")
-        .at(Window::DAYTIME).caution(MEDICAL),
+        .at(Window::DAYTIME).mains_only().caution(MEDICAL),
     dc(81, "app-baby-monitor", HEALTH, [1.0, 3.0, 6.0], hours(10.0),
-        "baby monitor babyphone babyfon ecoute bebe babyfoon")
+        "baby monitor babyphone babyfon ecoute bebe babyfoon").stays_on()
         .at(Window::NIGHT),
 ];

@@ -50,6 +50,10 @@ pub struct Appliance {
     pub surge_factor: f64,
     /// It has a low-voltage cut-out of its own.
     pub cuts_out: bool,
+    /// It protects or has to run: nobody is told to switch it off or to use it less.
+    pub stays_on: bool,
+    /// There is no adapter to run it from the battery without an inverter.
+    pub mains_only: bool,
     /// Cautions to show.
     pub cautions: &'static [Caution],
 }
@@ -115,6 +119,16 @@ impl Appliance {
         self
     }
 
+    pub(super) const fn stays_on(mut self) -> Self {
+        self.stays_on = true;
+        self
+    }
+
+    pub(super) const fn mains_only(mut self) -> Self {
+        self.mains_only = true;
+        self
+    }
+
     pub(super) const fn caution(mut self, cautions: &'static [Caution]) -> Self {
         self.cautions = cautions;
         self
@@ -144,6 +158,8 @@ pub(super) const fn dc(
         standby: Watts(0.0),
         surge_factor: 1.0,
         cuts_out: false,
+        stays_on: false,
+        mains_only: false,
         cautions: &[],
     }
 }

@@ -71,22 +71,22 @@ pub(super) const TABLE: [Appliance; 26] = [
         .at(SUPPER).caution(&[Caution::Combustion]),
     ac(100, "app-hairdryer", BODY, [600.0, 1200.0, 2200.0], minutes(6.0),
         "hair dryer hairdryer fohn fon haartrockner seche cheveux fohn haardroger")
-        .at(Window::MORNING).caution(HEAVY),
+        .at(Window::MORNING).caution(HEAVY).mains_only(),
     ac(101, "app-hair-straightener", BODY, [30.0, 50.0, 180.0], minutes(10.0),
         "hair straightener curler glatteisen lockenstab lisseur fer boucler stijltang krultang")
-        .at(Window::MORNING),
+        .at(Window::MORNING).mains_only(),
     ac(102, "app-shaver-toothbrush", BODY, [1.0, 3.0, 8.0], energy(2.0),
         "shaver razor toothbrush rasierer rasierapparat zahnburste rasoir brosse dents scheerapparaat tandenborstel")
         .at(Window::MORNING),
     ac(103, "app-washing-machine", BODY, [120.0, 200.0, 400.0], minutes(30.0),
         "washing machine laundry waschmaschine wasche lave linge wasmachine was")
-        .at(Window::DAYTIME).surge(3.0),
+        .at(Window::DAYTIME).surge(3.0).mains_only(),
     ac(104, "app-spin-dryer", BODY, [100.0, 150.0, 300.0], minutes(5.0),
         "spin dryer laundry schleuder wascheschleuder essoreuse linge centrifuge was")
-        .at(Window::DAYTIME).surge(3.0),
+        .at(Window::DAYTIME).surge(3.0).mains_only(),
     ac(105, "app-iron", BODY, [700.0, 1000.0, 2000.0], minutes(8.0),
         "iron travel bugeleisen fer repasser strijkijzer")
-        .at(Window::DAYTIME).caution(HEAVY),
+        .at(Window::DAYTIME).caution(HEAVY).mains_only(),
     ac(106, "app-hair-clipper", BODY, [5.0, 10.0, 20.0], minutes(3.0),
         "hair clipper trimmer haarschneider tondeuse cheveux tondeuse trimmer")
         .at(Window::MORNING),

@@ -30,7 +30,7 @@ pub(super) const TABLE: [Appliance; 18] = [
         "bed lift tv lift hubbett bettlift lit electrique leve hefbed bedlift")
         .surge(2.0),
     dc(115, "app-electric-fence", TOOLS, [0.1, 0.3, 1.0], Usage::AlwaysOn,
-        "electric fence dog bear weidezaun elektrozaun cloture electrique schrikdraad"),
+        "electric fence dog bear weidezaun elektrozaun cloture electrique schrikdraad").stays_on(),
     ac(116, "app-power-station", TOOLS, [60.0, 120.0, 300.0], charges(2.0, 20_000.0, 14.4, 0.85),
         "power station portable battery tragbarer stromspeicher station energie portable draagbaar powerstation")
         .at(Window::DAYTIME),

@@ -29,6 +29,7 @@ pub fn change_words(setup: &Setup, change: &Change) -> String {
     match *change {
         Change::SwitchOff { load } => named(key!("change-switch-off"), load),
         Change::DoWithout { load } => named(key!("change-do-without"), load),
+        Change::GasInstead { load } => named(key!("change-gas"), load),
         Change::OffAtNight { load } => named(key!("change-off-at-night"), load),
         Change::Unplug { load } => named(key!("change-unplug"), load),
         Change::ShorterUse { load, minutes_less } => {
