@@ -4,7 +4,8 @@
 //! messengers slip in characters of no width. All of that goes; the link itself is letters and
 //! digits only, so it ends at the first other character.
 
-use super::MAX_READ_CHARS;
+/// Characters of a pasted text that are looked at.
+pub const MAX_READ_CHARS: usize = 4096;
 
 /// Most places in one text that are tried as a link.
 const MAX_CANDIDATES: usize = 16;

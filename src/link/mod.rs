@@ -24,6 +24,8 @@ mod editions;
 mod v1;
 mod wire;
 
+pub use address::MAX_READ_CHARS;
+
 use crate::model::Setup;
 use std::fmt;
 
@@ -31,8 +33,6 @@ use std::fmt;
 pub const WARN_CHARS: usize = 500;
 /// Longer links are not given out: many chats and old programs stop at 2,000 characters.
 pub const REFUSE_CHARS: usize = 1800;
-/// Characters of a pasted text that are looked at.
-pub const MAX_READ_CHARS: usize = 4096;
 
 /// The setup is too large for a link; a file carries it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

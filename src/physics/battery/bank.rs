@@ -35,7 +35,6 @@
 
 use super::chemistry::{CellData, cell_data};
 use super::flow::{BankState, Conditions, Flow};
-use super::heating;
 use super::open_circuit::OpenCircuit;
 use super::rate::Kinetic;
 use super::temperature;
@@ -50,6 +49,14 @@ const RATED_AT: Hours = Hours(20.0);
 const PASSES: usize = 5;
 /// A mean voltage is found when it changes by less than this [V].
 const SETTLED_V: f64 = 1e-11;
+
+/// Most power of the heating, per ampere-hour [W]: 25 W for 100 Ah (common practice, no source).
+const HEATING_W_PER_AH: f64 = 0.25;
+
+/// Most power of the heating of a bank, capacity counted at 12 V.
+fn most_heating(capacity: AmpHours) -> Watts {
+    Watts(HEATING_W_PER_AH * capacity.0)
+}
 
 /// A bank ready to be stepped.
 #[derive(Clone, Debug)]
@@ -120,7 +127,7 @@ impl BankPhysics {
                 * (self.cell.self_discharge_month_frac * temperature::self_discharge_factor(at)),
             may_charge: self.cold_charge || !frost,
             heating: if self.heated && frost {
-                heating::most(self.capacity * self.series_12v)
+                most_heating(self.capacity * self.series_12v)
             } else {
                 Watts::ZERO
             },

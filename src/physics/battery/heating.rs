@@ -15,7 +15,7 @@
 
 use super::bank::BankPhysics;
 use super::flow::{BankState, Conditions};
-use crate::units::{AmpHours, Watts};
+use crate::units::Watts;
 
 /// Heat it takes to warm LiFePO4 cells by a kelvin, per ampere-hour of a 12 V block [Wh/K]: 11 kg for
 /// 100 Ah at 1 kJ/(kg K) (from memory).
@@ -23,15 +23,8 @@ const WARMTH_WH_PER_K_AH: f64 = 0.031;
 /// Heat a block loses to its surroundings per ampere-hour [W/K]: 6 W for 100 Ah held 10 K above them
 /// (common practice, no source).
 const LOSS_W_PER_K_AH: f64 = 0.006;
-/// Most power of the heating, per ampere-hour [W]: 25 W for 100 Ah (common practice, no source).
-const HEATING_W_PER_AH: f64 = 0.25;
 /// Heated cells are kept so much above freezing [K] (common practice, no source).
 const ABOVE_FREEZING_K: f64 = 5.0;
-
-/// Most power of the heating of a bank, capacity counted at 12 V.
-pub(super) fn most(capacity: AmpHours) -> Watts {
-    Watts(HEATING_W_PER_AH * capacity.0)
-}
 
 impl BankPhysics {
     /// Warms heated cells out of a surplus at the terminals for one step, first up to freezing, then
