@@ -7,7 +7,6 @@
 readonly TRUNK_VERSION=0.21.14
 readonly BINARYEN_VERSION=132.0.0
 readonly TERSER_VERSION=5.51.4
-readonly SPLIT_VERSION=0.2.4
 readonly NODE_MAJOR=20
 # No path of this machine in what is published, so the same source gives the same bytes anywhere.
 readonly REMAP=--remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}/registry/src=crates
@@ -102,6 +101,13 @@ apt_fetch() {
 # at_least <version> <wanted version>
 at_least() { [[ $(printf '%s\n%s\n' "$2" "$1" | sort -V | head -n 1) == "$2" ]]; }
 
+# announce: says once what is coming where a tool has to be compiled first.
+announce() {
+  [[ -z ${ANNOUNCED:-} ]] || return 0
+  ANNOUNCED=1
+  say "The first time here some tools are compiled, once for this user: some 10 minutes on two processors."
+}
+
 # ---------------------------------------------------------------------------------------------- Rust
 
 # A wasm32 standard library that the current `rustc` already has.
@@ -139,8 +145,7 @@ setup_rust_lints() {
 # - Debian, or rustup told not to install (RUSTUP_AUTO_INSTALL=0): Debian's compiler, and its standard
 #   library built for wasm32 from Debian's copy of the source, once per compiler version, in the tools cache.
 setup_wasm() {
-  local flags="$REMAP $RELOCATIONS $NAMES"
-  WASM_BIN='' WASM_ENV=("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=$flags")
+  WASM_BIN='' WASM_FLAGS=$REMAP WASM_ENV=()
   # What is weighed in the end depends on whether the standard library was built for size.
   export NIGHTBANK_STD=ready-made
   if has_wasm_std; then return; fi
@@ -170,11 +175,8 @@ setup_wasm() {
   mkdir -p "$bin"
   ln -sfn /usr/bin/cargo /usr/bin/rustc /usr/bin/rustdoc "$bin/"
   WASM_BIN=$bin:
-  WASM_ENV=(
-    "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-19"
-    "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS=$flags $TERSE --sysroot=$sysroot"
-    "RUSTC_BOOTSTRAP=1"
-  )
+  WASM_FLAGS="$REMAP $TERSE --sysroot=$sysroot"
+  WASM_ENV=(CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-19 RUSTC_BOOTSTRAP=1)
 }
 
 # drop_what_does_not_fit <stamp of the standard library>: what was compiled against another build of it cannot be linked,
@@ -196,7 +198,8 @@ build_wasm_std() {
   printf '[package]\nname = "std-for-wasm"\nversion = "0.0.0"\nedition = "2021"\n[profile.release]\nopt-level = "z"\n' \
     >"$work/crate/Cargo.toml"
   : >"$work/crate/src/lib.rs"
-  step wasm-std "Building the standard library for wasm32 (2 to 5 minutes, once)" \
+  announce
+  step wasm-std "Compiling the standard library for wasm32 (about 2 minutes)" \
     "It needs Debian's rustc-web, cargo-web, rust-web-src and lld-19 of one version." \
     env -C "$work/crate" -u RUSTUP_TOOLCHAIN -u CARGO_TARGET_DIR PATH="/usr/bin:$PATH" \
     RUSTC=/usr/bin/rustc RUSTC_BOOTSTRAP=1 RUSTFLAGS="-Cembed-bitcode=yes $REMAP $TERSE" \
@@ -216,17 +219,39 @@ build_wasm_std() {
 
 # --------------------------------------------------------------------------------------------- tools
 
-# cargo_tool <crate> <version> <extra cargo-install arguments...>
+# cargo_tool <name> <what is coming> <folder in the tools cache> <arguments of cargo install...>
+#
+# Compiled without optimisation: what that saves on a fresh machine is more than what a build of the page loses by it.
 cargo_tool() {
-  local crate=$1 version=$2 home=$TOOLS/$1-$2
-  shift 2
+  local name=$1 what=$2 home=$TOOLS/$3
+  shift 3
   if [[ ! -f $home/done ]]; then
-    step "install-$crate" "Compiling $crate $version (3 to 8 minutes, once)" \
-      "Check the network and that a C compiler is there, then run this again." \
-      env -u CARGO_TARGET_DIR cargo install "$crate" --version "$version" --root "$home" "$@" || exit 1
+    announce
+    step "install-$name" "Compiling $what" "Check the network and that a C compiler is there, then run this again." \
+      env CARGO_TARGET_DIR="$TOOLS/target-$name" CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off \
+      CARGO_PROFILE_RELEASE_CODEGEN_UNITS=64 CARGO_PROFILE_RELEASE_STRIP=debuginfo \
+      cargo install --root "$home" --locked "$@" || exit 1
+    rm -rf "$TOOLS/target-$name"
     touch "$home/done"
   fi
   PATH=$home/bin:$PATH
+}
+
+setup_trunk() {
+  cargo_tool trunk "trunk $TRUNK_VERSION, which puts the page together (about 5 minutes)" "trunk-$TRUNK_VERSION" \
+    trunk --version "$TRUNK_VERSION" --no-default-features --features rustls
+}
+
+# What stands between the linker and wasm-opt; of exactly the version of wasm-bindgen in the lock file.
+setup_bindgen() {
+  local crate=.ci/tools/bindgen ours wanted hash
+  ours=$(sed -n 's/^version = "\(.*\)"/\1/p' $crate/Cargo.toml)
+  wanted=$(awk '$1 == "name" && $3 == "\"wasm-bindgen\"" { getline; gsub(/"/, "", $3); print $3; exit }' Cargo.lock)
+  [[ $ours == "$wanted" ]] || die "Cargo.lock has wasm-bindgen $wanted, and $crate is made for $ours" \
+    "Put $wanted in the place of $ours in $crate/Cargo.toml, in both lines." \
+    "Then run: cargo update --manifest-path $crate/Cargo.toml wasm-bindgen-cli-support"
+  hash=$(cat $crate/Cargo.toml $crate/Cargo.lock $crate/main.rs | sha256sum | cut -c 1-12)
+  cargo_tool bindgen "wasm-bindgen $wanted and the splitter (about 1 minute)" "bindgen-$hash" --path $crate
 }
 
 setup_node() {
@@ -256,12 +281,7 @@ npm_tool() {
   PATH=$home/node_modules/.bin:$PATH
 }
 
-# wasm-bindgen's command line tool must be of exactly the version the lock file names.
-locked_version() {
-  awk -v name="\"$1\"" '$1 == "name" && $3 == name { getline; gsub(/"/, "", $3); print $3; exit }' Cargo.lock
-}
-
-# Everything `trunk_build` needs.
+# Everything `trunk_build` and `trunk_serve` need.
 setup_build() {
   # One set-up at a time: two clones may start together.
   if have flock; then
@@ -273,22 +293,38 @@ setup_build() {
   npm_tool binaryen "$BINARYEN_VERSION" "wasm-opt, which makes the program smaller"
   npm_tool terser "$TERSER_VERSION" "makes the script around it smaller"
   setup_wasm
-  cargo_tool wasm-bindgen-cli "$(locked_version wasm-bindgen)"
-  cargo_tool wasm_split_cli_support "$SPLIT_VERSION" --locked --features build-binary
-  cargo_tool trunk "$TRUNK_VERSION" --locked --no-default-features --features rustls
+  setup_bindgen
+  setup_trunk
   if have flock; then exec 9>&-; fi
+}
+
+# with_wasm <compiler flags> <command...>: with the compiler and its flags as the page needs them.
+with_wasm() {
+  local flags="$WASM_FLAGS $1"
+  shift
+  env -u RUSTFLAGS -u CARGO_BUILD_TARGET RUST_BACKTRACE=0 PATH="$WASM_BIN$PATH" "${WASM_ENV[@]}" \
+    CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS="$flags" "$@"
+}
+
+fetch_crates() {
+  step cargo-fetch "Fetching crates" \
+    "Check the network. If Cargo.lock is out of date: run cargo check and commit it." cargo fetch --locked
 }
 
 # trunk_build <extra trunk arguments...>: the release build into dist/.
 trunk_build() {
-  step cargo-fetch "Fetching crates" \
-    "Check the network. If Cargo.lock is out of date: run cargo check and commit it." \
-    cargo fetch --locked || return 1
+  fetch_crates || return 1
   step trunk-build "Building the page (release; about 2 minutes, 5 the first time)" \
     "The compiler's messages stand above." \
-    env -u RUSTFLAGS -u CARGO_BUILD_TARGET RUST_BACKTRACE=0 PATH="$ROOT/.ci/tools:$WASM_BIN$PATH" "${WASM_ENV[@]}" \
-    NIGHTBANK_WASM_BINDGEN="$(command -v wasm-bindgen)" NIGHTBANK_PARTS="$ROOT/target/parts" \
-    trunk build --release --offline true "$@"
+    with_wasm "$RELOCATIONS $NAMES" env PATH="$ROOT/.ci/tools:$WASM_BIN$PATH" \
+    NIGHTBANK_WASM_BINDGEN="$(command -v wasm-bindgen)" trunk build --release --features split --offline true "$@"
+}
+
+# trunk_serve <extra trunk arguments...>: a debug build at a local address, built again and reloaded when a file changes.
+# Debug information would be most of what is written at every edit; functions have their names without it.
+trunk_serve() {
+  fetch_crates || return 1
+  with_wasm "" env CARGO_PROFILE_DEV_DEBUG=false trunk serve --offline true --dist "${CARGO_TARGET_DIR:-target}/dev" "$@"
 }
 
 # ------------------------------------------------------------------------------------- browser tests

@@ -1,4 +1,4 @@
-// Puts the pieces of the program that wasm-split cuts into few files: a phone that fetches the chart asks for three
+// Puts the pieces into which the program is cut into few files: a phone that fetches the chart asks for three
 // files instead of a dozen, some of which would be a few hundred bytes.
 //
 // A file is the pieces one after the other. It is called .wasm all the same: hosts compress that, and few compress what
@@ -7,7 +7,7 @@
 /** What a first visit fetches right behind the start; other parts do not bring along what only these need. */
 const EARLY = ["keep", "look"];
 
-/** How a piece is fetched, as `wasm-split-cli` writes it; a comment before one that several parts share lists them. */
+/** How a piece is fetched, as the splitter (`wasm_split_cli_support`) writes it; a comment before one that several parts share lists them. */
 const FETCHED = /((?:\/\* ([\w, ]+) \*\/\s*const __chunk_\d+ = )?)makeLoad\(\(\) => \{\s*const src = fetch\(new URL\("\.\/([\w.-]+)\.wasm", import\.meta\.url\)\);\s*src\.catch\(\(\) => \{\}\);\s*return async \(imports\) => \(WebAssembly\.instantiateStreaming\(src, imports\)\);\s*\}\s*,/g;
 
 /** Takes the place of that. What did not arrive is fetched again the next time it is asked for. */

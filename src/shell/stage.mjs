@@ -1,12 +1,12 @@
-// Trunk's post_build hook, run on the staged files of a release build before they become dist/:
+// Trunk's post_build hook, run on the staged files before they become dist/:
 //
-// 1. The parts of the program that are fetched when needed, and the texts of the languages, are put beside the page.
+// 1. The texts of the languages are put beside the page, and so are the parts of the program that are fetched when needed.
 // 2. index.html gets a Content-Security-Policy that names the hash of each inline script and style, so that
-//    nothing else can run; and absolute addresses in its preview tags if NIGHTBANK_ORIGIN says where it will live.
+//    nothing else can run; and addresses in its preview tags if NIGHTBANK_ADDRESS says where the page will live.
 // 3. sw.js is written: the service worker with the list of files and a version that is a hash of their bytes.
 //
-// A debug build (trunk serve) gets no policy and no service worker: its reload script and stale caches would be in
-// each other's way.
+// A debug build (`trunk serve`, `.ci/dev`) is one program and gets texts and data alone: a policy would forbid the script that
+// reloads the page, and a service worker would show the page of before.
 import { execFile } from "node:child_process";
 import { createHash } from "node:crypto";
 import { mkdir, readdir, readFile, rename, writeFile } from "node:fs/promises";
@@ -64,16 +64,17 @@ export function withPolicy(html) {
   return html.replace(charset, (found) => `${found}\n${meta}`);
 }
 
-/** Crawlers want absolute addresses in preview tags; only who publishes the page knows them. */
-export function withOrigin(html, origin) {
-  if (!origin) return html;
-  const base = new URL(origin.endsWith("/") ? origin : `${origin}/`).href;
-  return html.replace(/<meta\b[^>]*\bog:(?:image|url)\b(?!:)[^>]*>/g, (tag) =>
-    tag.replace(/\bcontent=("?)\.\/([^"\s>]*)\1/, `content="${base}$2"`),
-  );
+/** Tags that make a preview of a link; crawlers want absolute addresses in them. */
+const PREVIEW = /<meta\b[^>]*(?:\bog:(?:image|url)|\btwitter:card)\b[^>]*>\n?/g;
+
+/** Gives the preview tags the address at which the page is published; without one there is nothing they could say. */
+export function withAddress(html, address) {
+  if (!address) return html.replace(PREVIEW, "");
+  const base = new URL(address.endsWith("/") ? address : `${address}/`).href;
+  return html.replace(PREVIEW, (tag) => tag.replace(/\bcontent=("?)\.\/([^"\s>]*)\1/, `content="${base}$2"`));
 }
 
-/** The script that fetches the parts, as `wasm-split-cli` writes it. */
+/** The script that fetches the parts, as the splitter writes it. */
 const PARTS_SCRIPT = "__wasm_split.js";
 
 const digest = (...pieces) => {
@@ -177,9 +178,9 @@ async function walk(directory, prefix = "") {
 }
 
 /** Writes policy and service worker into the directory of a finished build. */
-export async function stage(directory, { origin, template } = {}) {
+export async function stage(directory, { address, template } = {}) {
   const page = path.join(directory, "index.html");
-  const html = withPolicy(withOrigin(await readFile(page, "utf8"), origin));
+  const html = withPolicy(withAddress(await readFile(page, "utf8"), address));
   await writeFile(page, html);
   return writeServiceWorker(directory, template);
 }
@@ -208,16 +209,11 @@ export async function writeServiceWorker(directory, template = fileURLToPath(new
 }
 
 async function build(directory) {
-  const parts = process.env.NIGHTBANK_PARTS;
-  if (!parts) throw new Error("NIGHTBANK_PARTS names no folder: build with bash .ci/build");
-  await stageParts(directory, parts, optimised);
   await stageTexts(directory, fileURLToPath(new URL("../i18n", import.meta.url)));
   await stageData(directory, fileURLToPath(new URL("../model", import.meta.url)));
-  if (process.env.TRUNK_PROFILE !== "release") {
-    console.log("debug build: no content policy, no service worker");
-    return;
-  }
-  const build = await stage(directory, { origin: process.env.NIGHTBANK_ORIGIN });
+  if (process.env.TRUNK_PROFILE !== "release") return;
+  await stageParts(directory, path.join(process.env.CARGO_TARGET_DIR ?? "target", "wasm-bindgen/release/parts"), optimised);
+  const build = await stage(directory, { address: process.env.NIGHTBANK_ADDRESS });
   console.log(`build ${build.version}: ${build.files.length} files kept offline`);
 }
 

@@ -1,11 +1,14 @@
 // What the build does to the staged files: policy, preview addresses, list and version of the service worker.
 import assert from "node:assert/strict";
+import { execFile } from "node:child_process";
 import { createHash } from "node:crypto";
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import os from "node:os";
 import path from "node:path";
 import { test } from "node:test";
-import { contentSecurityPolicy, stage, stageParts, stageTexts, withOrigin, withPolicy } from "../../src/shell/stage.mjs";
+import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
+import { contentSecurityPolicy, stage, stageParts, stageTexts, withAddress, withPolicy } from "../../src/shell/stage.mjs";
 
 const PAGE = `<!doctype html><html lang=en><meta charset=utf-8><title>t</title><link href=./app-0123456789abcdef.js rel=modulepreload><style>p{margin:0}</style><script type=module>start()</script><script src="./other.js"></script>`;
 
@@ -45,13 +48,21 @@ test("a page that the policy would break does not build", () => {
   assert.throws(() => withPolicy("<title>t</title>"), /charset/);
 });
 
+const PREVIEW = `<meta property="og:title" content="t"><meta property="og:image" content="./icons/card.png"><meta content=./icons/card.png property=og:image><meta content=./ property=og:url><meta content=630 property=og:image:height><meta name="twitter:card" content="summary_large_image">`;
+
 test("preview tags get the published address, in any order of attributes, quoted or not", () => {
-  const tags = `<meta property="og:image" content="./icons/card.png"><meta content=./icons/card.png property=og:image><meta content=./ property=og:url><meta content=630 property=og:image:height>`;
   assert.equal(
-    withOrigin(tags, "https://example.org/nightbank"),
-    `<meta property="og:image" content="https://example.org/nightbank/icons/card.png"><meta content="https://example.org/nightbank/icons/card.png" property=og:image><meta content="https://example.org/nightbank/" property=og:url><meta content=630 property=og:image:height>`,
+    withAddress(PREVIEW, "https://example.org/nightbank"),
+    `<meta property="og:title" content="t"><meta property="og:image" content="https://example.org/nightbank/icons/card.png"><meta content="https://example.org/nightbank/icons/card.png" property=og:image><meta content="https://example.org/nightbank/" property=og:url><meta content=630 property=og:image:height><meta name="twitter:card" content="summary_large_image">`,
   );
-  assert.equal(withOrigin(tags, undefined), tags);
+  assert.throws(() => withAddress(PREVIEW, "example.org"), /Invalid URL/);
+});
+
+test("without an address the page has no preview tag that would need one", async () => {
+  assert.equal(withAddress(PREVIEW, undefined), `<meta property="og:title" content="t">`);
+  const source = await readFile(new URL("../../index.html", import.meta.url), "utf8");
+  assert.doesNotMatch(withAddress(source, ""), /og:image|og:url|twitter:card/);
+  assert.doesNotMatch(withAddress(source, "https://example.org/"), /<meta property="og[^>]*"\.\//);
 });
 
 test("the service worker lists what the page may load, not itself, not the preview card", async (t) => {
@@ -79,7 +90,18 @@ test("the version changes with any byte of any file, and with a name, and with n
   assert.notEqual(await version({ ...rest, "texts/nl.ftl": text }), first);
 });
 
-/** How a piece is fetched, as wasm-split-cli writes it. */
+test("a debug build gets texts and data and is left alone otherwise", async (t) => {
+  const directory = await mkdtemp(path.join(os.tmpdir(), "nightbank-stage-"));
+  t.after(() => rm(directory, { recursive: true, force: true }));
+  await writeFile(path.join(directory, "index.html"), PAGE);
+  const hook = fileURLToPath(new URL("../../src/shell/stage.mjs", import.meta.url));
+  await promisify(execFile)(process.execPath, [hook], { env: { ...process.env, TRUNK_PROFILE: "debug", TRUNK_STAGING_DIR: directory } });
+  assert.deepEqual((await readdir(directory)).sort(), ["climate.bin", "i18n", "index.html"]);
+  assert.deepEqual((await readdir(path.join(directory, "i18n"))).sort(), ["de.ftl", "fr.ftl", "nl.ftl"]);
+  assert.equal(await readFile(path.join(directory, "index.html"), "utf8"), PAGE);
+});
+
+/** How a piece is fetched, as the splitter writes it. */
 const fetched = (name) => `makeLoad(() => {
     const src = fetch(new URL("./${name}.wasm", import.meta.url));
     src.catch(() => {});

@@ -1,8 +1,11 @@
 //! The functions at which the build splits the program, one for each part: what only they reach,
 //! texts and tables included, travels in files of its own.
+//!
+//! That takes the feature `split`, which release builds have. Without it the page is one program,
+//! built in seconds, and every part is there from the start.
 
 // The glue that `wasm_split` makes of a marked function declares imports and exports.
-#![allow(unsafe_code)]
+#![cfg_attr(feature = "split", allow(unsafe_code))]
 
 use crate::i18n::texts::{ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST};
 use crate::view::lang;
@@ -15,16 +18,18 @@ use crate::view::tools::measure;
 use crate::view::widgets::Sheet;
 use crate::view::{change, load_energy, loads, more, power, start, trip};
 use leptos::prelude::*;
-use std::future::Future;
-use std::pin::pin;
-use std::task::{Context, Poll, Waker};
-use wasm_split_helpers::{SplitLoaderError, wasm_split};
+use wasm_split_helpers::SplitLoaderError;
+#[cfg(feature = "split")]
+use wasm_split_helpers::wasm_split;
+
+#[cfg(not(feature = "split"))]
+pub(super) use whole::{fetch_decide, fetch_edit, fetch_keep, fetch_look, fetch_more};
 
 type Split = Result<AnyView, SplitLoaderError>;
 
 // One function for each part, as each keeps for itself whether its files are here.
 
-#[wasm_split(keep, fallible, preload(fetch_keep))]
+#[cfg_attr(feature = "split", wasm_split(keep, fallible, preload(fetch_keep)))]
 pub(super) fn split_keep() -> Result<&'static StorageModule, SplitLoaderError> {
     lang::add_english(ENGLISH_KEEP);
     Ok(storage_module())
@@ -37,7 +42,10 @@ pub(super) fn split_keep() -> Result<&'static StorageModule, SplitLoaderError> {
 /// [`SplitLoaderError`]: the files of the part did not come.
 pub async fn fetch_storage_module() -> Result<&'static StorageModule, SplitLoaderError> {
     fetch_keep().await?;
-    split_keep().await
+    #[cfg(feature = "split")]
+    return split_keep().await;
+    #[cfg(not(feature = "split"))]
+    split_keep()
 }
 
 pub(super) enum Look {
@@ -46,7 +54,7 @@ pub(super) enum Look {
     Details(AppState, Calculation),
 }
 
-#[wasm_split(look, fallible, preload(fetch_look))]
+#[cfg_attr(feature = "split", wasm_split(look, fallible, preload(fetch_look)))]
 pub(super) fn split_look(what: Look) -> Split {
     lang::add_english(ENGLISH_LOOK);
     Ok(match what {
@@ -67,7 +75,7 @@ pub(super) enum Edit {
     Start(Sheet),
 }
 
-#[wasm_split(edit, fallible, preload(fetch_edit))]
+#[cfg_attr(feature = "split", wasm_split(edit, fallible, preload(fetch_edit)))]
 pub(super) fn split_edit(what: Edit, app: AppState, calculation: Calculation) -> Split {
     lang::add_english(ENGLISH_LOOK);
     lang::add_english(ENGLISH_REST);
@@ -84,7 +92,7 @@ pub(super) enum Decide {
     BelowTheAnswer(AppState, Calculation),
 }
 
-#[wasm_split(decide, fallible, preload(fetch_decide))]
+#[cfg_attr(feature = "split", wasm_split(decide, fallible, preload(fetch_decide)))]
 pub(super) fn split_decide(what: Decide) -> Split {
     lang::add_english(ENGLISH_LOOK);
     lang::add_english(ENGLISH_REST);
@@ -104,7 +112,7 @@ pub(super) struct More {
     pub(super) paper: Option<Outcome>,
 }
 
-#[wasm_split(more, fallible, preload(fetch_more))]
+#[cfg_attr(feature = "split", wasm_split(more, fallible, preload(fetch_more)))]
 pub(super) fn split_more(what: More) -> Split {
     lang::add_english(ENGLISH_LOOK);
     lang::add_english(ENGLISH_REST);
@@ -115,10 +123,34 @@ pub(super) fn split_more(what: More) -> Split {
 }
 
 /// What a part that is here shows. Its files have come, so the first poll is the last.
+#[cfg(feature = "split")]
 pub(super) fn now(view: impl Future<Output = Split>) -> AnyView {
-    match pin!(view).poll(&mut Context::from_waker(Waker::noop())) {
+    use std::task::{Context, Poll, Waker};
+    match std::pin::pin!(view).poll(&mut Context::from_waker(Waker::noop())) {
         Poll::Ready(Ok(view)) => view,
         // Only asked for once the part is here.
         Poll::Ready(Err(_)) | Poll::Pending => ().into_any(),
     }
+}
+
+/// What a part shows.
+#[cfg(not(feature = "split"))]
+pub(super) fn now(view: Split) -> AnyView {
+    // An error would be a file that did not come, and there is none.
+    view.unwrap_or_else(|_| ().into_any())
+}
+
+/// The functions that fetch a part, where all of them are here.
+#[cfg(not(feature = "split"))]
+mod whole {
+    use super::SplitLoaderError;
+
+    macro_rules! here {
+        ($($fetch:ident),*) => {
+            $(pub async fn $fetch() -> Result<(), SplitLoaderError> {
+                Ok(())
+            })*
+        };
+    }
+    here!(fetch_keep, fetch_look, fetch_edit, fetch_decide, fetch_more);
 }
