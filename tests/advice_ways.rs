@@ -86,7 +86,6 @@ fn without_sun_small_steps_still_add_up() {
     assert!(!base.is_reached_already());
     let way = by_kind(&base, WayKind::Habits);
     assert!(way.reaches && way.steps.len() >= 2, "{way:?}");
-    assert!(way.outcome.certain);
 }
 
 #[test]

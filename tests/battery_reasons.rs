@@ -49,6 +49,7 @@ fn climate(air_c: f64, half_range_k: f64) -> SkyAndAir {
         clearness_frac: [0.42; 12],
         air: [Celsius(air_c); 12],
         half_range_k: [half_range_k; 12],
+        error_frac: 0.0,
     }
 }
 

@@ -12,7 +12,7 @@ use nightbank::advice::sizing::{SizingAim, SizingJob};
 use nightbank::forecast::climate::climate_of;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{OddsRun, Outlook, SkyAndAir, TripPlan};
-use nightbank::model::{Bank, BatteryPlace, Chemistry, Setup, SolarArray, Usage};
+use nightbank::model::{Bank, BatteryPlace, Chemistry, Load, Setup, SolarArray, Usage};
 use nightbank::physics::battery::temperature::lead_size_factor;
 use nightbank::units::{AmpHours, Celsius, Hours, Volts, WattHours, Watts};
 use std::sync::Arc;
@@ -30,7 +30,9 @@ fn a_day(draw: Watts) -> WattHours {
 /// Something that draws day and night, arriving in the morning so that a day is a day.
 fn steady(draw: Watts, bank: Bank) -> Setup {
     let mut setup = Setup::default();
-    setup.loads.push(load(1, draw.0, Usage::AlwaysOn));
+    // The rules of thumb take the load as known.
+    let known = Load { spread_frac: Some(0.0), ..load(1, draw.0, Usage::AlwaysOn) };
+    setup.loads.push(known);
     setup.bank = bank;
     setup.trip.arrival_hour = 8;
     setup.trip.nights = 30;
@@ -43,7 +45,7 @@ fn bank(capacity: AmpHours) -> Bank {
 }
 
 fn air(at: Celsius) -> SkyAndAir {
-    SkyAndAir { clearness_frac: [0.4; 12], air: [at; 12], half_range_k: [0.0; 12] }
+    SkyAndAir { clearness_frac: [0.4; 12], air: [at; 12], half_range_k: [0.0; 12], error_frac: 0.0 }
 }
 
 fn laid_out(setup: &Setup, climate: &SkyAndAir) -> Arc<TripPlan> {
@@ -162,8 +164,12 @@ impl Camp {
         let december = month == 12;
         let clearness = if december { 0.28 } else { 0.45 };
         let mean = Celsius(if december { 5.0 } else { 18.0 });
-        let climate =
-            SkyAndAir { clearness_frac: [clearness; 12], air: [mean; 12], half_range_k: [4.0; 12] };
+        let climate = SkyAndAir {
+            clearness_frac: [clearness; 12],
+            air: [mean; 12],
+            half_range_k: [4.0; 12],
+            error_frac: 0.0,
+        };
         let inside = Bank { place: BatteryPlace::Inside, ..bank(AmpHours(100.0)) };
         let mut setup = steady(DRAW, inside);
         setup.solar.push(SolarArray { peak: Watts(100.0), ..SolarArray::default() });
@@ -333,5 +339,8 @@ fn the_design_month_is_the_month_with_the_fewest_nights() {
     let least = |key: fn(&(f64, f64)) -> f64| {
         year.iter().enumerate().min_by(|a, b| key(a.1).total_cmp(&key(b.1))).map(|found| found.0)
     };
-    assert_eq!(least(|of| of.0), least(|of| of.1), "{year:?}");
+    // Where hardly any sun is left two months may tie: to a twentieth of a night.
+    let darkest = least(|of| of.0).expect("a year has months");
+    let fewest = least(|of| of.1).expect("a year has months");
+    assert!(year[darkest].1 <= year[fewest].1 + 0.05, "{year:?}");
 }

@@ -10,11 +10,7 @@ use std::sync::Arc;
 
 fn outlook(setup: &Setup) -> Outlook {
     let climate = Climate::at(&setup.trip.place, None, &[WattHoursPerSquareMetre::ZERO; 12]);
-    let sky = SkyAndAir {
-        clearness_frac: climate.clearness_frac,
-        air: climate.air,
-        half_range_k: climate.half_range_k,
-    };
+    let sky = SkyAndAir::from(&climate);
     let sun = TripSun::build(setup, &sky).expect("a climate in range");
     Outlook::of(setup, &TripPlan::build(setup, Arc::new(sun)))
 }

@@ -44,8 +44,6 @@ pub struct Outcome {
     pub cold_locked: Hours,
     /// Weather sequences behind the chances; 0 before any was played.
     pub sequences: usize,
-    /// The weather makes no difference: no panel, or every day given.
-    pub certain: bool,
 }
 
 impl Outcome {
@@ -116,7 +114,6 @@ impl Trial {
                 .sum(),
             cold_locked: course.ledger.cold_locked,
             sequences: 0,
-            certain: !plan.sun.is_uncertain(),
         };
         let unit_hours = plan.hours.len().max(1);
         Ok(Self { plan, odds, average, unit_hours, more: true })
@@ -198,7 +195,6 @@ impl Trial {
             nights_even: odds.nights_at(EVEN_FRAC),
             nights_mean: odds.lasting_frac.iter().sum(),
             sequences: odds.played,
-            certain: odds.certain,
             lasting_frac: odds.lasting_frac,
             ..self.average.clone()
         }

@@ -42,6 +42,7 @@ impl From<&Climate> for SkyAndAir {
             clearness_frac: climate.clearness_frac,
             air: climate.air,
             half_range_k: climate.half_range_k,
+            error_frac: climate.accuracy_frac,
         }
     }
 }

@@ -12,7 +12,7 @@
 //! ```
 
 use super::ledger::Ledger;
-use super::offer::{Offer, offer};
+use super::offer::{Circuit, Offer, offer};
 use super::plan::{PlanHour, TripPlan};
 use crate::physics::battery::{BankPhysics, BankState, ChargeStage, Conditions, Flow};
 use crate::physics::solar::panel::HourYield;
@@ -231,17 +231,17 @@ fn balance(
 pub(super) fn advance_hour(
     plan: &TripPlan,
     state: &mut BankState,
-    hour: &PlanHour,
+    hour: &Circuit<'_>,
     sun: HourYield,
 ) {
     for _ in 0..plan.steps_per_hour {
         let offer = offer(&plan.bank, state, hour, sun);
         let mut surplus = offer.sun + offer.machines() - hour.load;
-        let (heating, share) = plan.bank.warm(state, &hour.conditions, surplus);
+        let (heating, share) = plan.bank.warm(state, hour.conditions, surplus);
         if surplus.0 > 0.0 {
             surplus = (surplus - heating) * share;
         }
-        plan.bank.advance(state, &hour.conditions, surplus);
+        plan.bank.advance(state, hour.conditions, surplus);
     }
 }
 
@@ -256,7 +256,7 @@ fn play_hour(
     let mut ledger = Ledger::default();
     let mut volts = Volts::ZERO;
     for _ in 0..plan.steps_per_hour {
-        let offer = offer(&plan.bank, state, hour, sun);
+        let offer = offer(&plan.bank, state, &Circuit::from(hour), sun);
         let surplus = offer.sun + offer.machines() - hour.load;
         let (flow, heating, locked) = balance(&plan.bank, state, &hour.conditions, surplus);
         ledger += account(hour, offer, &flow, heating, locked, dt);

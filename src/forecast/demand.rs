@@ -43,6 +43,12 @@ pub fn energy_per_day(load: &Load, air: &[Celsius; 24]) -> WattHours {
     day.hours.iter().map(|hour| (hour.running + hour.standby) * Hours(1.0)).sum()
 }
 
+/// Whether the draw of a load depends on the temperature of the air.
+#[must_use]
+pub fn follows_air(load: &Load) -> bool {
+    matches!(load.usage, Usage::Duty { cycle: DutyCycle::AirTemperature { .. } })
+}
+
 /// Running time a day [h] of one piece; `None` where the use does not fix one.
 #[must_use]
 pub fn running_time(load: &Load) -> Option<Hours> {

@@ -1,5 +1,6 @@
 //! The trip played through, hour by hour and in many kinds of weather.
 
+pub mod air_response;
 pub mod charging;
 pub mod climate;
 pub mod course;

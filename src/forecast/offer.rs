@@ -1,8 +1,8 @@
 //! What the sources offer to the battery circuit in one step of the trip.
 
 use super::plan::PlanHour;
-use super::supply::Relay;
-use crate::physics::battery::{BankPhysics, BankState};
+use super::supply::{HourSupply, Relay};
+use crate::physics::battery::{BankPhysics, BankState, Conditions};
 use crate::physics::solar::panel::HourYield;
 use crate::units::{Amps, Volts, Watts};
 
@@ -22,16 +22,39 @@ impl Offer {
     }
 }
 
+/// What an hour brings, apart from the sun: as planned, or as one sequence of weather has it.
+#[derive(Clone, Copy)]
+pub(super) struct Circuit<'a> {
+    pub(super) conditions: &'a Conditions,
+    /// Everything drawn.
+    pub(super) load: Watts,
+    pub(super) supply: &'a HourSupply,
+    /// Current offered by dc-dc charger, mains charger and other machines.
+    pub(super) offered: Amps,
+}
+
+impl<'a> From<&'a PlanHour> for Circuit<'a> {
+    fn from(hour: &'a PlanHour) -> Self {
+        Self {
+            conditions: &hour.conditions,
+            load: hour.load,
+            supply: &hour.supply,
+            offered: hour.offered,
+        }
+    }
+}
+
 /// Voltage of the battery circuit while `surplus` (of current sources) may charge.
 #[inline]
-fn circuit_volts(bank: &BankPhysics, state: &BankState, hour: &PlanHour, sun: HourYield) -> Volts {
+fn circuit_volts(
+    bank: &BankPhysics,
+    state: &BankState,
+    hour: &Circuit<'_>,
+    sun: HourYield,
+) -> Volts {
     let rest = bank.curve.volts(state.soc_frac);
     let surplus = sun.mppt - hour.load + (sun.pwm + hour.offered) * rest;
-    if surplus.0 > 0.0 {
-        bank.charging_volts(state, &hour.conditions, surplus / rest)
-    } else {
-        rest
-    }
+    if surplus.0 > 0.0 { bank.charging_volts(state, hour.conditions, surplus / rest) } else { rest }
 }
 
 /// What a split-charge relay delivers: `I = (V_alt - V + R_p I_load) / (R_loop + R_p)`, the
@@ -40,17 +63,17 @@ fn relay_offer(
     relay: &Relay,
     bank: &BankPhysics,
     state: &BankState,
-    hour: &PlanHour,
+    hour: &Circuit<'_>,
 ) -> (Watts, Watts) {
     let rest = bank.curve.volts(state.soc_frac);
     if relay.alternator <= rest || relay.share <= 0.0 {
         return (Watts::ZERO, Watts::ZERO);
     }
     let load = hour.load / rest;
-    let most = bank.accepts(state, &hour.conditions);
+    let most = bank.accepts(state, hour.conditions);
     let loop_ohm = relay.loop_resistance.0;
     let current = if most.0 > 0.0 {
-        let polarisation = bank.polarisation(&hour.conditions, rest, most).0;
+        let polarisation = bank.polarisation(hour.conditions, rest, most).0;
         ((relay.alternator.0 - rest.0 + polarisation * load.0) / (loop_ohm + polarisation))
             .min(most.0 + load.0)
     } else {
@@ -68,10 +91,10 @@ fn relay_offer(
 pub(super) fn offer(
     bank: &BankPhysics,
     state: &BankState,
-    hour: &PlanHour,
+    hour: &Circuit<'_>,
     sun: HourYield,
 ) -> Offer {
-    let supply = &hour.supply;
+    let supply = hour.supply;
     if sun.pwm.0 <= 0.0 && hour.offered.0 <= 0.0 && supply.relay.is_none() {
         return Offer { sun: sun.mppt, ..Offer::default() };
     }

@@ -7,11 +7,14 @@
 //! The plan looks further than the stay that was asked for ([`MIN_HORIZON_NIGHTS`]), so that "how
 //! many nights could it be" has an answer for a weekend too.
 
+use super::air_response::{AirResponse, use_error_frac};
 use super::demand::{HourDemand, day_demand};
 use super::supply::{HourSupply, hour_supply};
-use super::weather::{ForecastDay, MonthlyClearness, WeatherError};
+use super::weather::{AirSpread, ForecastDay, MonthlyClearness, WeatherError};
 use crate::model::{Setup, Trip};
-use crate::physics::battery::temperature::{air_temperature, battery_temperature};
+use crate::physics::battery::temperature::{
+    air_temperature, battery_temperature, unheated_temperature,
+};
 use crate::physics::battery::{BankPhysics, Conditions};
 use crate::physics::solar::panel::HourYield;
 use crate::physics::solar::yield_table::{SolarTable, TripSky};
@@ -37,6 +40,8 @@ pub struct SkyAndAir {
     pub air: [Celsius; 12],
     /// Half the usual range from day to night [K].
     pub half_range_k: [f64; 12],
+    /// Likely error of the mean clearness of a month, one standard deviation as a share of it.
+    pub error_frac: f64,
 }
 
 /// Air of one day.
@@ -85,6 +90,8 @@ pub struct TripSun {
     pub dates: Vec<Date>,
     /// Yield by hour in average weather, see `AVERAGE_SKIES`.
     pub average: Vec<[HourYield; 24]>,
+    /// Likely error of the climate's mean clearness, one standard deviation as a share of it.
+    pub climate_error_frac: f64,
     horizon_nights: usize,
 }
 
@@ -125,23 +132,31 @@ impl TripSun {
         let table = SolarTable::build(&sky, &setup.solar, |day, hour| {
             by_hour.get(day).and_then(|day| day.get(hour)).copied().unwrap_or(Celsius(15.0))
         });
+        let months_c = climate.air.map(|month| month.0);
+        let spreads: Vec<AirSpread> = dates
+            .iter()
+            .map(|date| AirSpread::of(&months_c, mid_month_line(&months_c, *date)))
+            .collect();
         let clearness = MonthlyClearness::new(climate.clearness_frac)?;
         let first = u32::from(start.ordinal());
         let days: Vec<ForecastDay> = clearness
             .distributions(first, day_count)?
             .into_iter()
             .enumerate()
-            .map(|(day, distribution)| {
-                let weather = trip.day_plan(day).weather;
-                let mut day = ForecastDay::for_weather(distribution, weather, table.h0(day));
+            .map(|(day_index, distribution)| {
+                let weather = trip.day_plan(day_index).weather;
+                let h0 = table.h0(day_index);
+                let mut day = ForecastDay::for_weather(distribution, weather, h0);
                 // More sun than there can be is taken as the clearest sky there is.
                 day.given_clearness_frac = day.given_clearness_frac.map(|k| k.clamp(0.0, 0.9));
+                day.air = spreads.get(day_index).copied().unwrap_or_default();
                 day
             })
             .collect();
         let average =
             days.iter().enumerate().map(|(day, of)| average_row(&table, day, of)).collect();
-        Ok(Self { table, days, air, dates, average, horizon_nights })
+        let climate_error_frac = climate.error_frac.clamp(0.0, 0.5);
+        Ok(Self { table, days, air, dates, average, climate_error_frac, horizon_nights })
     }
 
     /// Whether the weather can make a difference: some panel and some day that is not given.
@@ -178,6 +193,8 @@ pub struct PlanHour {
     pub hour_of_day: usize,
     /// Air temperature.
     pub air: Celsius,
+    /// Temperature the battery would have by the air alone.
+    pub unheated: Celsius,
     /// State of the battery's surroundings.
     pub conditions: Conditions,
     /// What the appliances draw.
@@ -211,6 +228,10 @@ pub struct TripPlan {
     pub restart: Option<(usize, f64)>,
     /// Real solar yield over planned.
     pub sun_factor: f64,
+    /// What warmer and colder days change.
+    pub air_response: Arc<AirResponse>,
+    /// Likely error of the use, all loads together, one standard deviation as a share of it.
+    pub use_error_frac: f64,
     /// Hour at which each night is over; `mornings[0]` ends the first night.
     pub mornings: Vec<usize>,
     /// Nights asked for.
@@ -263,6 +284,12 @@ impl TripPlan {
                     day,
                     hour_of_day,
                     air: air_temperature(air.mean, air.half_range_k, middle),
+                    unheated: unheated_temperature(
+                        setup.bank.place,
+                        air.mean,
+                        air.half_range_k,
+                        middle,
+                    ),
                     conditions,
                     demand,
                     electronics,
@@ -276,7 +303,12 @@ impl TripPlan {
             .collect();
         let restart =
             setup.correction.restart.map(|(at, soc_frac)| (at.0.max(0.0) as usize, soc_frac));
+        let first_whole_day = sun.air.get(1).or(sun.air.first());
+        let use_error_frac =
+            first_whole_day.map_or(0.0, |air| use_error_frac(setup, &air.by_hour()));
         Self {
+            air_response: Arc::new(AirResponse::of(setup, &bank)),
+            use_error_frac,
             bank,
             hours,
             start_soc_frac: setup.bank.soc_start_frac,

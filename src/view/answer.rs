@@ -17,7 +17,7 @@ use std::time::Duration;
 pub struct AnswerView {
     /// Nights the battery lasts with nine chances in ten.
     pub sure_nights: u16,
-    /// Nights it lasts at even odds.
+    /// Nights it lasts half the time.
     pub likely_nights: u16,
     /// Nights asked for.
     pub asked_nights: u16,
@@ -25,9 +25,9 @@ pub struct AnswerView {
     pub open_ended: bool,
     /// Chance of lasting all nights asked for, 0..1; `None` while it is not known yet.
     pub chance_frac: Option<f64>,
-    /// When the lowest allowed level is first reached, in words.
+    /// Until when the battery stays above its limit, as surely as the nights, in words.
     pub first_low: Option<String>,
-    /// Lowest state of charge of the middle course, 0..1.
+    /// State of charge the stay keeps above, as surely as the nights, 0..1.
     pub lowest_soc_frac: f64,
     /// Each night.
     pub lanterns: Vec<LanternNight>,

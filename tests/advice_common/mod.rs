@@ -11,12 +11,22 @@ use nightbank::units::{AmpHours, Celsius, Watts};
 
 /// Summer in the middle of Europe.
 pub fn summer() -> SkyAndAir {
-    SkyAndAir { clearness_frac: [0.42; 12], air: [Celsius(18.0); 12], half_range_k: [5.0; 12] }
+    SkyAndAir {
+        clearness_frac: [0.42; 12],
+        air: [Celsius(18.0); 12],
+        half_range_k: [5.0; 12],
+        error_frac: 0.0,
+    }
 }
 
 /// Frost day and night.
 pub fn frost() -> SkyAndAir {
-    SkyAndAir { clearness_frac: [0.42; 12], air: [Celsius(-8.0); 12], half_range_k: [3.0; 12] }
+    SkyAndAir {
+        clearness_frac: [0.42; 12],
+        air: [Celsius(-8.0); 12],
+        half_range_k: [3.0; 12],
+        error_frac: 0.0,
+    }
 }
 
 pub fn load(id: u32, watts: f64, usage: Usage) -> Load {

@@ -23,7 +23,12 @@ pub fn forty_loads() -> Setup {
 
 /// The same sky and air all year round.
 pub fn climate() -> SkyAndAir {
-    SkyAndAir { clearness_frac: [0.42; 12], air: [Celsius(14.0); 12], half_range_k: [5.0; 12] }
+    SkyAndAir {
+        clearness_frac: [0.42; 12],
+        air: [Celsius(14.0); 12],
+        half_range_k: [5.0; 12],
+        error_frac: 0.0,
+    }
 }
 
 /// The shortest time of some runs [s].

@@ -62,7 +62,7 @@ test("what is open stays open while the figures change, in the answer and below 
   const { page } = await atNights(t, { viewport: { width: 1280, height: 800 } });
   await figure(page, "Appliances").locator("summary").click();
   await page.locator(".answer-sure .tip summary").click();
-  assert.match(await page.locator(".answer-sure .tip").innerText(), /In nine of ten/);
+  assert.match(await page.locator(".answer-sure .tip").innerText(), /9 times out of 10/);
   const before = await figure(page, "Appliances").locator(".bar-value").innerText();
   const tab = (name) => page.getByRole("navigation", { name: "Parts of the page" }).getByRole("button", { name, exact: true });
   await tab("Loads").click();

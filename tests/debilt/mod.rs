@@ -11,7 +11,9 @@
 
 pub mod survival;
 
-use nightbank::forecast::weather::{ForecastDay, MonthlyClearness, Persistence, WeatherSequences};
+use nightbank::forecast::weather::{
+    ForecastDay, MonthlyClearness, Persistence, Sequence, WeatherSequences,
+};
 
 pub const LATITUDE_DEG: f64 = 52.10;
 /// Solar constant, W/m2 (Kopp & Lean 2011: 1360.8).
@@ -94,7 +96,7 @@ impl DeBilt {
         let mut starts: Vec<u32> = self.runs(month, length).map(|run| run[0].day_of_year).collect();
         starts.sort_unstable();
         starts.dedup();
-        let mut k = vec![0.0; length];
+        let mut drawn = Sequence::default();
         for start in starts.into_iter().step_by(3) {
             let days = self.climate.distributions(start, length).expect("finite");
             let days = days.into_iter().map(ForecastDay::unknown).collect();
@@ -102,8 +104,8 @@ impl DeBilt {
                 WeatherSequences::with_persistence(days, u64::from(start), persistence)
                     .expect("valid");
             for _ in 0..per_start {
-                source.fill(&mut k);
-                each(start, &k);
+                source.fill(&mut drawn);
+                each(start, &drawn.k_frac);
             }
         }
     }

@@ -11,7 +11,12 @@ use std::sync::Arc;
 
 /// The same sky and air all year round.
 pub fn climate(air_c: f64) -> SkyAndAir {
-    SkyAndAir { clearness_frac: [0.42; 12], air: [Celsius(air_c); 12], half_range_k: [0.0; 12] }
+    SkyAndAir {
+        clearness_frac: [0.42; 12],
+        air: [Celsius(air_c); 12],
+        half_range_k: [0.0; 12],
+        error_frac: 0.0,
+    }
 }
 
 /// 100 Ah AGM and one load that never stops.

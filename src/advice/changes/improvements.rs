@@ -274,10 +274,6 @@ impl HelpsJob {
         if again {
             best.retain(|index| self.sequences_of(*index) < sequences);
         }
-        if self.round > 0 {
-            // What the weather makes no difference to is known after one sequence.
-            best.retain(|index| !self.is_certain(*index));
-        }
         if best.is_empty() {
             self.round = ROUNDS.len();
             return false;
@@ -285,11 +281,6 @@ impl HelpsJob {
         self.round = round + 1;
         self.queue = best.into();
         true
-    }
-
-    fn is_certain(&self, index: usize) -> bool {
-        let result = self.candidates.get(index).and_then(|candidate| candidate.result.as_ref());
-        result.is_some_and(|(_, outcome)| outcome.certain)
     }
 
     fn sequences_of(&self, index: usize) -> usize {

@@ -9,6 +9,7 @@ use rand_distr::StandardNormal;
 use rand_pcg::Pcg32;
 
 use super::WeatherError;
+use super::day_air::{AirSpread, NEXT_DAY_CORR_FRAC};
 use super::day_distribution::{
     CLEAR_DAY_QUANTILE, DULL_DAY_QUANTILE, DayDistribution, MIXED_DAY_QUANTILE,
 };
@@ -26,13 +27,15 @@ pub struct ForecastDay {
     pub distribution: DayDistribution,
     /// Daily clearness index (0..1) where the weather of this day is given; `None` draws it.
     pub given_clearness_frac: Option<f64>,
+    /// How the air strays from its mean; by default it does not.
+    pub air: AirSpread,
 }
 
 impl ForecastDay {
     /// A day whose weather nobody knows.
     #[must_use]
     pub fn unknown(distribution: DayDistribution) -> Self {
-        Self { distribution, given_clearness_frac: None }
+        Self { distribution, given_clearness_frac: None, air: AirSpread::default() }
     }
 
     /// A day with the weather the camper set for it.
@@ -57,7 +60,7 @@ impl ForecastDay {
                 (extraterrestrial.0 > 0.0).then(|| per_day.0 / extraterrestrial.0)
             }
         };
-        Self { distribution, given_clearness_frac }
+        Self { distribution, given_clearness_frac, air: AirSpread::default() }
     }
 }
 
@@ -115,20 +118,36 @@ impl Chains {
         (1.0 - self.share) * libm::pow(self.fast, days) + self.share * libm::pow(self.slow, days)
     }
 
-    /// One unconditional run of `z`.
-    fn draw(self, rng: &mut Pcg32, z: &mut [f64]) {
+    /// One unconditional run of `z`, and of `w`, what of the air does not follow the sky.
+    fn draw(self, rng: &mut Pcg32, z: &mut [f64], w: &mut [f64]) {
         let (fast_weight, slow_weight) = ((1.0 - self.share).sqrt(), self.share.sqrt());
         let fast_noise = (1.0 - self.fast * self.fast).sqrt();
         let slow_noise = (1.0 - self.slow * self.slow).sqrt();
         let mut fast: f64 = rng.sample(StandardNormal);
         let mut slow: f64 = rng.sample(StandardNormal);
-        for figure in z {
-            *figure = fast_weight * fast + slow_weight * slow;
+        let air_noise = (1.0 - NEXT_DAY_CORR_FRAC * NEXT_DAY_CORR_FRAC).sqrt();
+        let mut air: f64 = rng.sample(StandardNormal);
+        for (z, w) in z.iter_mut().zip(w) {
+            *z = fast_weight * fast + slow_weight * slow;
+            *w = air;
             let (e, e_slow): (f64, f64) = (rng.sample(StandardNormal), rng.sample(StandardNormal));
+            let e_air: f64 = rng.sample(StandardNormal);
             fast = self.fast * fast + fast_noise * e;
             slow = self.slow * slow + slow_noise * e_slow;
+            air = NEXT_DAY_CORR_FRAC * air + air_noise * e_air;
         }
     }
+}
+
+/// One possible run of the stay: its weather, and what else nobody knows beforehand.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Sequence {
+    /// Daily clearness index, 0..1, a figure a day.
+    pub k_frac: Vec<f64>,
+    /// Degrees of each day above the usual mean of its time of year [K].
+    pub air_anomaly_k: Vec<f64>,
+    /// How far the user's own figures are off, all together: a standard normal figure.
+    pub use_normal: f64,
 }
 
 /// Draws weather sequences for a stay, one after the other, without allocating.
@@ -146,7 +165,9 @@ pub struct WeatherSequences {
     /// For each day, the kriging weights of the given days (`days.len() * given.len()`).
     weights: Vec<f64>,
     z: Vec<f64>,
+    w: Vec<f64>,
     misses: Vec<f64>,
+    climate_error_frac: f64,
 }
 
 impl WeatherSequences {
@@ -182,6 +203,8 @@ impl WeatherSequences {
         Ok(Self {
             weights: kriging_weights(days.len(), &given, chains),
             z: vec![0.0; days.len()],
+            w: vec![0.0; days.len()],
+            climate_error_frac: 0.0,
             misses: vec![0.0; given.len()],
             days,
             chains,
@@ -197,30 +220,45 @@ impl WeatherSequences {
         self.days.len()
     }
 
-    /// Writes the daily clearness index of the next sequence into `out`, a figure a day. Places past
-    /// the last day are left alone; days past the end of `out` are dropped.
-    pub fn fill(&mut self, out: &mut [f64]) {
+    /// The same with a climate that may be off: each sequence scales the clearness of all its days
+    /// by `1 + climate_error_frac e`, `e` standard normal, so that a place that is known badly gives
+    /// wider odds. Days whose weather is given stay as given. Not below 0; not a number counts as 0.
+    #[must_use]
+    pub fn with_climate_error(mut self, climate_error_frac: f64) -> Self {
+        self.climate_error_frac = climate_error_frac.max(0.0);
+        self
+    }
+
+    /// Writes the next sequence into `out`, a figure a day.
+    pub fn fill(&mut self, out: &mut Sequence) {
         let mut rng = Pcg32::seed_from_u64(scramble(self.seed, self.next_sequence));
         self.next_sequence = self.next_sequence.wrapping_add(1);
-        self.chains.draw(&mut rng, &mut self.z);
+        let site: f64 = rng.sample(StandardNormal);
+        out.use_normal = rng.sample(StandardNormal);
+        out.k_frac.resize(self.days.len(), 0.0);
+        out.air_anomaly_k.resize(self.days.len(), 0.0);
+        let scale = (1.0 + self.climate_error_frac * site).max(0.0);
+        self.chains.draw(&mut rng, &mut self.z, &mut self.w);
         for (miss, &(day, wanted)) in self.misses.iter_mut().zip(&self.given) {
             *miss = wanted - self.z.get(day).copied().unwrap_or(wanted);
         }
         let count = self.misses.len();
-        for (index, (k, day)) in out.iter_mut().zip(&self.days).enumerate() {
-            *k = if let Some(given) = day.given_clearness_frac {
-                given
-            } else {
-                let row = self.weights.get(index * count..(index + 1) * count);
-                let pull: f64 = row
-                    .unwrap_or(&[])
-                    .iter()
-                    .zip(&self.misses)
-                    .map(|(weight, miss)| weight * miss)
-                    .sum();
-                let z = self.z.get(index).copied().unwrap_or(0.0);
-                day.distribution.k_at_normal(z + pull)
-            };
+        let drawn = self.z.iter().zip(&self.w);
+        let places = out.k_frac.iter_mut().zip(&mut out.air_anomaly_k);
+        for (index, (((k, air), day), (z, w))) in places.zip(&self.days).zip(drawn).enumerate() {
+            let row = self.weights.get(index * count..(index + 1) * count);
+            let pull: f64 = row
+                .unwrap_or(&[])
+                .iter()
+                .zip(&self.misses)
+                .map(|(weight, miss)| weight * miss)
+                .sum();
+            let z = z + pull;
+            *k = day.given_clearness_frac.unwrap_or_else(|| {
+                let k = day.distribution.k_at_normal(z);
+                (k * scale).min(day.distribution.clearest_frac().max(k))
+            });
+            *air = day.air.anomaly_k(z, *w);
         }
     }
 }

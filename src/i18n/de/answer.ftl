@@ -6,8 +6,8 @@ answer-nights = { $n ->
    *[other] Nächte
 }
 answer-more = oder mehr
-answer-sure = hält die Batterie, in neun von zehn Fällen
-answer-average = mit Batterie, bei durchschnittlichem Wetter
+answer-sure = mit Batterie, in 9 von 10 Fällen
+answer-average = mit Batterie, bei durchschnittlichem Wetter (die Chancen folgen)
 answer-likely = In der Hälfte der Fälle: { $n ->
     [one] { $n } Nacht
    *[other] { $n } Nächte
@@ -17,9 +17,9 @@ answer-asked = Gewünscht: { $n ->
    *[other] { $n } Nächte
 }.
 answer-chance = Chance, dass sie alle Nächte hält: { $chance }
-answer-first-low = Erreicht den niedrigsten erlaubten Stand am { $when }
-answer-never-low = Bleibt über dem niedrigsten erlaubten Stand
-answer-lowest = Tiefster Ladezustand: { $soc }
+answer-first-low = In 9 von 10 Fällen bleibt sie über deiner Grenze bis { $when }
+answer-never-low = In 9 von 10 Fällen bleibt sie die ganze Zeit über deiner Grenze
+answer-lowest = In 9 von 10 Fällen sinkt sie nie unter { $soc }
 answer-working = Spielt das Wetter durch …
 answer-glance = hält die Batterie. Ganze Antwort zeigen.
 answer-spoken = { $n ->
@@ -28,7 +28,7 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = Verlauf der Batterie
 moment = { $weekday } { $date }, { $time }
-from-nights = Der Aufenthalt wird Stunde für Stunde in zweitausend Wetterverläufen durchgespielt, wie sie an diesem Ort zu dieser Jahreszeit vorkommen. In neun von zehn bleibt die Batterie mindestens so viele Nächte über dem niedrigsten erlaubten Stand.
-from-likely = Bei der Hälfte der durchgespielten Wetterverläufe hält die Batterie mindestens so viele Nächte. Wie viele du willst, steht unter „Reise“.
-from-first-low = Durchschnittliches Wetter an diesem Ort zu dieser Jahreszeit, Stunde für Stunde: wann die Batterie zum ersten Mal unter den niedrigsten erlaubten Stand fällt, falls überhaupt.
-from-lowest = Hier ist es die tiefste Stunde des Aufenthalts bei durchschnittlichem Wetter.
+from-nights = Dein Aufenthalt wird zweitausendmal Stunde für Stunde durchgespielt. Jedes Mal mit eigenem Wetter, wie es an diesem Ort zu dieser Jahreszeit vorkommt, und mit der Kälte oder Wärme, die dazugehört. Auch die Klimawerte des Orts und deine eigenen Angaben liegen jedes Mal ein wenig daneben. In 9 von 10 Fällen bleibt die Batterie mindestens so viele Nächte über deiner Grenze.
+from-likely = In der Hälfte der Fälle hält die Batterie mindestens so viele Nächte. Wie viele du willst, steht unter „Reise“.
+from-first-low = Bis zu dieser Stunde bleibt die Batterie in 9 von 10 Durchläufen deines Aufenthalts über deiner Grenze.
+from-lowest = In 9 von 10 Durchläufen deines Aufenthalts sinkt die Batterie nie tiefer. Solange die Chancen noch fehlen, steht hier das durchschnittliche Wetter.

@@ -6,9 +6,9 @@ answer-nights = { $n ->
    *[other] nights
 }
 answer-more = or more
-answer-sure = on battery, in nine cases of ten
-answer-average = on battery, in average weather
-answer-likely = At even odds: { $n ->
+answer-sure = on battery, 9 times out of 10
+answer-average = on battery, in average weather (the odds follow)
+answer-likely = Half the time: { $n ->
     [one] { $n } night
    *[other] { $n } nights
 }
@@ -17,9 +17,9 @@ answer-asked = You asked for { $n ->
    *[other] { $n } nights
 }.
 answer-chance = Chance of lasting them all: { $chance }
-answer-first-low = Reaches its lowest allowed level { $when }
-answer-never-low = Stays above its lowest allowed level
-answer-lowest = Lowest state of charge: { $soc }
+answer-first-low = 9 times out of 10 it stays above your limit until { $when }
+answer-never-low = 9 times out of 10 it stays above your limit all through
+answer-lowest = 9 times out of 10 it never falls below { $soc }
 answer-working = Playing through the weather…
 answer-glance = on battery. Show the whole answer.
 answer-spoken = { $n ->
@@ -28,7 +28,7 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = Course of the battery
 moment = { $weekday } { $date }, { $time }
-from-nights = The stay is played hour by hour in two thousand kinds of weather, as they occur at this place and time of year. In nine of ten the battery keeps above the lowest level you allow for at least so many nights.
-from-likely = In half of the weather played, the battery lasts at least so many nights. How many you ask for stands under Trip.
-from-first-low = Average weather for this place and time of year, hour by hour: when the battery first falls below the lowest level you allow, if it does.
-from-lowest = This is the lowest hour of the stay, in average weather.
+from-nights = Your stay is played hour by hour two thousand times. Each time has its own weather, as it comes at this place and time of year, with the cold or warmth that goes with it. The climate figures of the place and your own figures may be a little off each time, too. 9 times out of 10 the battery stays above your limit for at least this many nights.
+from-likely = Half the time the battery lasts at least this many nights. How many you ask for stands under Trip.
+from-first-low = The hour up to which the battery stays above your limit in 9 of 10 plays of your stay.
+from-lowest = In 9 of 10 plays of your stay the battery never gets lower than this. Until the odds are there, average weather stands in for them.

@@ -13,7 +13,7 @@ helps-told = Each change is played through your whole stay again, in the same ma
 helps-now = As it is: { $sure_n ->
     [one] { $sure } night
    *[other] { $sure } nights
-} in nine cases of ten, { $even } at even odds.
+} 9 times out of 10, { $even } half the time.
 helps-progress = Playing every change through: { $done }
 helps-none = Nothing found that brings anything worth a line. It may be that the battery lasts anyway.
 helps-more = { $n ->
@@ -26,11 +26,11 @@ gain-mean = +{ $amount_n ->
 } on average
 gain-hours = +{ $amount } until the limit
 gain-lowest = +{ $amount } at the lowest point
-help-sure = nine cases of ten: { $from } → { $to_n ->
+help-sure = 9 times out of 10: { $from } → { $to_n ->
     [one] { $to } night
    *[other] { $to } nights
 }
-help-even = even odds: { $from } → { $to_n ->
+help-even = half the time: { $from } → { $to_n ->
     [one] { $to } night
    *[other] { $to } nights
 }
@@ -199,8 +199,8 @@ compare-working = …
 compare-what = What
 compare-outcomes = What becomes of each
 compare-differences = Where they differ
-compare-sure = Nights in nine cases of ten
-compare-even = Nights at even odds
+compare-sure = Nights, 9 times out of 10
+compare-even = Nights, half the time
 compare-chance = Chance of the nights asked for
 compare-lowest = Lowest point
 compare-use = Use a day

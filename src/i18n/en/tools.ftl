@@ -54,7 +54,7 @@ learned-restart = The forecast would start again { $moment } at { $soc }.
 learned-take = Take this over
 learned-restart-only = Only start again at the last reading
 learned-taken = This is in force.
-learned-how = Found by playing your stay with more or less use and sun until it meets the readings. The ± holds in nine cases of ten. Sun that came from the weather of these days is taken to fade; what shade or dirt may explain stays.
+learned-how = Found by playing your stay with more or less use and sun until it meets the readings. The ± holds 9 times out of 10. Sun that came from the weather of these days is taken to fade; what shade or dirt may explain stays.
 toast-learned = The forecast now follows your readings.
 toast-restarted = The forecast starts again at the last reading.
 force-title = In force
@@ -301,11 +301,11 @@ unknown-title = Measure this first
 unknown-moves = Your figures may be off by ±{ $error } a day all together. With that, it lasts between { $few } and { $many_n ->
     [one] { $many } night
    *[other] { $many } nights
-} in nine cases of ten.
+} 9 times out of 10.
 unknown-same = Your figures may be off by ±{ $error } a day all together. It lasts { $nights_n ->
     [one] { $nights } night
    *[other] { $nights } nights
-} in nine cases of ten either way.
+} 9 times out of 10 either way.
 unknown-row = { $energy } a day, ±{ $error } ({ $how }): { $part } of what is unsure
 unknown-measure = Measure it
 unknown-outlook-title = How far your own figures could move this

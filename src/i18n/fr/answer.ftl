@@ -6,8 +6,8 @@ answer-nights = { $n ->
    *[other] nuits
 }
 answer-more = ou plus
-answer-sure = sur batterie, neuf fois sur dix
-answer-average = sur batterie, par temps moyen
+answer-sure = sur batterie, 9 fois sur 10
+answer-average = sur batterie, par temps moyen (les probabilités suivent)
 answer-likely = Une fois sur deux : { $n ->
     [one] { $n } nuit
    *[other] { $n } nuits
@@ -17,9 +17,9 @@ answer-asked = Vous avez demandé { $n ->
    *[other] { $n } nuits
 }.
 answer-chance = Chance de tenir jusqu’au bout : { $chance }
-answer-first-low = La batterie atteint son niveau minimal autorisé le { $when }
-answer-never-low = La batterie reste au-dessus de son niveau minimal autorisé
-answer-lowest = État de charge le plus bas : { $soc }
+answer-first-low = 9 fois sur 10, elle reste au-dessus de votre limite jusqu’au { $when }
+answer-never-low = 9 fois sur 10, elle reste au-dessus de votre limite tout le séjour
+answer-lowest = 9 fois sur 10, elle ne descend jamais sous { $soc }
 answer-working = Simulation de la météo en cours…
 answer-glance = sur batterie. Afficher toute la réponse.
 answer-spoken = { $n ->
@@ -28,7 +28,7 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = Évolution de la charge
 moment = { $weekday } { $date } à { $time }
-from-nights = Le séjour est joué heure par heure dans deux mille météos, telles qu’elles existent à ce lieu et à cette saison. Dans neuf sur dix, la batterie reste au-dessus du niveau minimal autorisé pendant au moins autant de nuits.
-from-likely = Dans la moitié des météos jouées, la batterie tient au moins autant de nuits. Le nombre demandé est sous « Séjour ».
-from-first-low = Météo moyenne à ce lieu et à cette saison, heure par heure : quand la batterie passe pour la première fois sous le niveau minimal autorisé, si cela arrive.
-from-lowest = C’est ici l’heure la plus basse du séjour, par météo moyenne.
+from-nights = Votre séjour est simulé deux mille fois, heure par heure. Chaque fois avec une météo comme il en fait à cet endroit et à cette saison, et avec le froid ou la chaleur qui l’accompagne. Les données climatiques du lieu et vos propres chiffres sont eux aussi chaque fois un peu faux. 9 fois sur 10, la batterie reste au-dessus de votre limite pendant au moins ce nombre de nuits.
+from-likely = Une fois sur deux, la batterie tient au moins ce nombre de nuits. Le nombre demandé est sous « Séjour ».
+from-first-low = Dans 9 simulations de votre séjour sur 10, la batterie reste au-dessus de votre limite jusqu’à cette heure.
+from-lowest = Dans 9 simulations de votre séjour sur 10, la batterie ne descend jamais plus bas. Tant que les probabilités manquent, c’est la météo moyenne qui est montrée.

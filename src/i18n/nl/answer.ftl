@@ -6,8 +6,8 @@ answer-nights = { $n ->
    *[other] nachten
 }
 answer-more = of meer
-answer-sure = op de accu, in negen van de tien gevallen
-answer-average = op de accu, bij gemiddeld weer
+answer-sure = op de accu, 9 van de 10 keer
+answer-average = op de accu, bij gemiddeld weer (de kansen volgen)
 answer-likely = In de helft van de gevallen: { $n ->
     [one] { $n } nacht
    *[other] { $n } nachten
@@ -17,9 +17,9 @@ answer-asked = Je vroeg om { $n ->
    *[other] { $n } nachten
 }.
 answer-chance = Kans dat de accu ze allemaal haalt: { $chance }
-answer-first-low = Bereikt het laagste toegestane niveau op { $when }
-answer-never-low = Blijft boven het laagste toegestane niveau
-answer-lowest = Laagste laadtoestand: { $soc }
+answer-first-low = 9 van de 10 keer blijft hij boven je grens tot { $when }
+answer-never-low = 9 van de 10 keer blijft hij de hele tijd boven je grens
+answer-lowest = 9 van de 10 keer zakt hij nooit onder { $soc }
 answer-working = Het weer wordt doorgerekend…
 answer-glance = op de accu. Toon het hele antwoord.
 answer-spoken = { $n ->
@@ -28,7 +28,7 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = Verloop van de accu
 moment = { $weekday } { $date }, { $time }
-from-nights = Het verblijf wordt uur na uur doorgespeeld in tweeduizend soorten weer, zoals ze op deze plek en in deze tijd van het jaar voorkomen. In negen van de tien blijft de accu minstens zoveel nachten boven het laagste niveau dat je toestaat.
-from-likely = Bij de helft van het doorgespeelde weer houdt de accu het minstens zoveel nachten vol. Hoeveel je er vraagt, staat bij ‘Reis’.
-from-first-low = Gemiddeld weer op deze plek en in deze tijd van het jaar, uur na uur: wanneer de accu voor het eerst onder het laagste niveau zakt dat je toestaat, als dat gebeurt.
-from-lowest = Dit is hier het laagste uur van het verblijf, bij gemiddeld weer.
+from-nights = Je verblijf wordt tweeduizend keer uur na uur doorgespeeld. Elke keer met eigen weer, zoals het op deze plek en in deze tijd van het jaar voorkomt, en met de kou of warmte die erbij hoort. Ook de klimaatcijfers van de plek en je eigen cijfers zitten er elke keer een beetje naast. 9 van de 10 keer blijft de accu minstens zoveel nachten boven je grens.
+from-likely = De helft van de keren houdt de accu het minstens zoveel nachten vol. Hoeveel je er vraagt, staat bij ‘Reis’.
+from-first-low = In 9 van de 10 keer dat je verblijf wordt doorgespeeld, blijft de accu tot dit uur boven je grens.
+from-lowest = In 9 van de 10 keer dat je verblijf wordt doorgespeeld, zakt de accu nooit lager. Zolang de kansen er nog niet zijn, staat hier het gemiddelde weer.

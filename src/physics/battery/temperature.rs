@@ -136,11 +136,23 @@ pub fn battery_temperature(
     half_range_k: f64,
     hour_of_day: f64,
 ) -> Celsius {
+    let unheated = unheated_temperature(place, air_mean, half_range_k, hour_of_day);
+    if place == BatteryPlace::Inside { unheated.max(INSIDE_AT_LEAST) } else { unheated }
+}
+
+/// The same by the air alone, without the heating of the living space.
+#[must_use]
+pub fn unheated_temperature(
+    place: BatteryPlace,
+    air_mean: Celsius,
+    half_range_k: f64,
+    hour_of_day: f64,
+) -> Celsius {
     let swing = half_range_k * (std::f64::consts::TAU * (hour_of_day - 18.0) / 24.0).cos();
     match place {
         BatteryPlace::Outside => Celsius(air_mean.0 + 0.65 * swing),
         BatteryPlace::Locker => Celsius(air_mean.0 + 2.0 + 0.35 * swing),
-        BatteryPlace::Inside => Celsius((air_mean.0 + 3.0 + 0.2 * swing).max(INSIDE_AT_LEAST.0)),
+        BatteryPlace::Inside => Celsius(air_mean.0 + 3.0 + 0.2 * swing),
     }
 }
 

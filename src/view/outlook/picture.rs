@@ -20,10 +20,7 @@ pub fn course_chart(facts: &Facts<'_>) -> Option<SocChart> {
     let stay = facts.plan.stay_hours();
     let first_day = *facts.plan.sun.dates.first()?;
     let start_hour = facts.plan.hours.first()?.hour_of_day as f64;
-    let band = facts
-        .odds
-        .map(|odds| odds.band.as_slice())
-        .filter(|_| facts.odds.is_some_and(|odds| !odds.certain));
+    let band = facts.odds.map(|odds| odds.band.as_slice());
     let hours: Vec<SocHour> = facts
         .outlook
         .course

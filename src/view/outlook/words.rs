@@ -31,8 +31,10 @@ pub fn answer_view(facts: &Facts<'_>) -> AnswerView {
         asked_nights: whole(wanted),
         open_ended: sure >= horizon,
         chance_frac: odds.map(|odds| odds.chance_of(wanted)),
-        first_low: outlook.course.first_low.map(|hour| moment(facts, hour + 1)),
-        lowest_soc_frac: outlook.course.lowest.0,
+        first_low: odds
+            .map_or(outlook.course.first_low, |odds| odds.first_low_at(SURE_FRAC))
+            .map(|hour| moment(facts, hour + 1)),
+        lowest_soc_frac: odds.map_or(outlook.course.lowest.0, |odds| odds.lowest_at(SURE_FRAC)),
         lanterns: lanterns(facts),
         working: !odds.is_some_and(Odds::is_complete),
     }
@@ -190,7 +192,5 @@ pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
 /// How sure the answer is and what it rests on, one paragraph each.
 pub(super) fn certainty(facts: &Facts<'_>) -> Vec<String> {
     let source = climate_source(facts.climate);
-    let certain = facts.odds.is_some_and(|odds| odds.certain);
-    let odds = if certain { t("sure-no-chance") } else { t("sure-odds") };
-    vec![odds, source, t("sure-average"), t("sure-limits")]
+    vec![t("sure-odds"), source, t("sure-average"), t("sure-limits")]
 }

@@ -18,11 +18,11 @@ fn drawn_z(
 ) -> Vec<Vec<f64>> {
     let mut source =
         WeatherSequences::with_persistence(days.to_vec(), seed, persistence).expect("valid");
-    let mut k = vec![0.0; days.len()];
+    let mut drawn = Sequence::default();
     (0..runs)
         .map(|_| {
-            source.fill(&mut k);
-            k.iter().zip(days).map(|(k, day)| day.distribution.normal_at_k(*k)).collect()
+            source.fill(&mut drawn);
+            drawn.k_frac.iter().zip(days).map(|(k, day)| day.distribution.normal_at_k(*k)).collect()
         })
         .collect()
 }
@@ -67,19 +67,15 @@ fn month_means_spread_as_between_years() {
 fn a_sequence_does_not_depend_on_what_was_drawn_before_or_how_long_the_stay_is() {
     let mut long = WeatherSequences::new(unknown_days(0.3, 14), 77).expect("valid");
     let mut short = WeatherSequences::new(unknown_days(0.3, 5), 77).expect("valid");
-    let (mut a, mut b) = ([0.0; 14], [0.0; 5]);
+    let mut other_seed = WeatherSequences::new(unknown_days(0.3, 5), 78).expect("valid");
+    let (mut a, mut b, mut c) = Default::default();
     for _ in 0..10 {
         long.fill(&mut a);
-    }
-    let mut c = [0.0; 5];
-    for _ in 0..10 {
         short.fill(&mut b);
-    }
-    assert_eq!(a[..5], b);
-    let mut other_seed = WeatherSequences::new(unknown_days(0.3, 5), 78).expect("valid");
-    for _ in 0..10 {
         other_seed.fill(&mut c);
     }
+    assert_eq!(a.k_frac[..5], b.k_frac);
+    assert_eq!(a.use_normal, b.use_normal);
     assert_ne!(b, c);
 }
 
@@ -88,12 +84,13 @@ fn given_days_are_held_exactly_and_pull_their_neighbours() {
     let mut days = unknown_days(0.42, 9);
     given(&mut days, 4, 0.9);
     let mut source = WeatherSequences::new(days.clone(), 5).expect("valid");
-    let mut k = [0.0; 9];
+    let mut drawn = Sequence::default();
     let runs = 40_000;
     let mut z_sum = [0.0; 9];
     let mut z_squares = [0.0; 9];
     for _ in 0..runs {
-        source.fill(&mut k);
+        source.fill(&mut drawn);
+        let k = &drawn.k_frac;
         assert_eq!(k[4], days[4].distribution.quantile(0.9));
         for day in 0..9 {
             let z = days[day].distribution.normal_at_k(k[day]);
@@ -137,14 +134,15 @@ fn extreme_or_full_givens_and_empty_stays_are_safe() {
             (index % 7 != 3).then_some(if index % 2 == 0 { 0.0 } else { 1.0 });
     }
     let mut source = WeatherSequences::new(all, 3).expect("valid");
-    let mut k = [f64::NAN; 60];
+    let mut drawn = Sequence { k_frac: vec![f64::NAN; 7], ..Sequence::default() };
     for _ in 0..200 {
-        source.fill(&mut k);
-        assert!(k.iter().all(|k| (0.0..=1.0).contains(k)));
+        source.fill(&mut drawn);
+        assert_eq!(drawn.k_frac.len(), 60);
+        assert!(drawn.k_frac.iter().all(|k| (0.0..=1.0).contains(k)));
     }
     let mut none = WeatherSequences::new(Vec::new(), 3).expect("valid");
-    none.fill(&mut []);
-    none.fill(&mut k);
+    none.fill(&mut drawn);
+    assert!(drawn.k_frac.is_empty());
     for bad in [f64::NAN, -0.01, 1.01, f64::INFINITY] {
         let mut days = unknown_days(0.26, 3);
         days[2].given_clearness_frac = Some(bad);
@@ -181,15 +179,67 @@ fn the_words_for_a_day_mean_their_place_in_the_distribution() {
 fn known_figures_for_a_known_seed() {
     // Guards "same seed, same figures": a change here changes every forecast ever shared.
     let mut source = WeatherSequences::new(unknown_days(0.26, 4), 20_250).expect("valid");
-    let mut k = [0.0; 4];
-    source.fill(&mut k);
+    let mut drawn = Sequence::default();
+    source.fill(&mut drawn);
+    let k = drawn.k_frac;
     let expected = [
-        0.292_437_451_521_778_64,
-        0.376_389_275_120_950_5,
-        0.548_791_637_952_037_4,
-        0.563_065_843_575_094_5,
+        0.308_748_297_962_432_64,
+        0.257_141_833_815_245_5,
+        0.309_011_221_871_842_5,
+        0.136_231_859_587_938_2,
     ];
     for (drawn, expected) in k.iter().zip(expected) {
         assert!((drawn - expected).abs() < 1e-12, "{k:?}");
     }
+}
+
+#[test]
+fn a_climate_known_badly_widens_the_month_and_keeps_its_mean() {
+    let month_means = |error_frac| {
+        let mut source = WeatherSequences::new(unknown_days(0.42, 30), 11)
+            .expect("valid")
+            .with_climate_error(error_frac);
+        let mut drawn = Sequence::default();
+        let means: Vec<f64> = (0..6000)
+            .map(|_| {
+                source.fill(&mut drawn);
+                drawn.k_frac.iter().sum::<f64>() / 30.0
+            })
+            .collect();
+        let mean = means.iter().sum::<f64>() / means.len() as f64;
+        let var = means.iter().map(|m| (m - mean).powi(2)).sum::<f64>() / means.len() as f64;
+        (mean, var.sqrt() / mean)
+    };
+    let (known, spread) = month_means(0.0);
+    let (unsure, wider) = month_means(0.12);
+    assert!((unsure / known - 1.0).abs() < 0.01, "{known} {unsure}");
+    // Two independent sources of spread add by their squares; clear days cannot get much clearer.
+    let expected = (spread * spread + 0.12 * 0.12).sqrt();
+    assert!((wider / expected - 1.0).abs() < 0.06, "{wider} {expected}");
+}
+
+#[test]
+fn the_air_keeps_its_spread_its_persistence_and_its_tie_to_the_sky() {
+    let mut days = unknown_days(0.3, 20);
+    for day in &mut days {
+        day.air = AirSpread { sd_k: 4.0, with_sky: -0.3 };
+    }
+    let mut source = WeatherSequences::new(days.clone(), 12).expect("valid");
+    let mut drawn = Sequence::default();
+    let (mut square, mut with_sky, mut next, mut count) = (0.0, 0.0, 0.0, 0.0);
+    for _ in 0..8000 {
+        source.fill(&mut drawn);
+        for (day, of) in days.iter().enumerate().take(19) {
+            let air = drawn.air_anomaly_k[day] / 4.0;
+            let z = of.distribution.normal_at_k(drawn.k_frac[day]);
+            square += air * air;
+            with_sky += air * z;
+            next += air * drawn.air_anomaly_k[day + 1] / 4.0;
+            count += 1.0;
+        }
+    }
+    assert!((square / count - 1.0).abs() < 0.02);
+    assert!((with_sky / count + 0.3).abs() < 0.02);
+    // 0.09 of the variance follows the sky (0.36 a day), the rest its own chain (0.79).
+    assert!((next / count - 0.75).abs() < 0.02);
 }
