@@ -309,6 +309,7 @@ fn each_appliance_is_offered_what_makes_sense_for_it() {
             clearness_frac: [0.4; 12],
             air: [nightbank::units::Celsius(18.0); 12],
             half_range_k: [3.0; 12],
+            error_frac: 0.0,
         };
         let mut trial =
             nightbank::advice::trial::Trial::with_climate(&setup, &sky, 20).expect("climate");
