@@ -33,6 +33,7 @@ mod link_roundtrip;
 mod load_energy;
 mod measuring;
 mod places;
+mod places_gazetteer;
 mod public_items;
 mod setup_fields;
 mod sizing_side_by_side;

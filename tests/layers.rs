@@ -45,6 +45,7 @@ const ROOMS: [(&str, &[&str]); 7] = [
             "lens",
             "offline",
             "page_address",
+            "places_file",
             "preferences",
             "state",
             "storage",

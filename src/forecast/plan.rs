@@ -137,7 +137,7 @@ impl TripSun {
             .iter()
             .map(|date| AirSpread::of(&months_c, mid_month_line(&months_c, *date)))
             .collect();
-        let clearness = MonthlyClearness::new(climate.clearness_frac)?;
+        let clearness = MonthlyClearness::new(climate.clearness_frac)?.at_latitude(place.latitude);
         let first = u32::from(start.ordinal());
         let days: Vec<ForecastDay> = clearness
             .distributions(first, day_count)?

@@ -157,7 +157,7 @@ export async function stageTexts(directory, texts) {
 }
 
 /** What is fetched when it is first needed: packed here, as not every server packs a file of bytes. */
-const DATA = ["climate/climate.bin"];
+const DATA = ["climate/climate.bin", "places/places.txt"];
 
 /** Puts the tables beside the page. */
 export async function stageData(directory, model) {

@@ -42,6 +42,7 @@ pub mod offline;
 pub mod outlook;
 pub mod page_address;
 pub mod parts;
+pub mod places_file;
 pub mod power;
 pub mod preferences;
 pub mod recovery;

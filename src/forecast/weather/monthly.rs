@@ -13,6 +13,7 @@
 
 use super::WeatherError;
 use super::day_distribution::{DayDistribution, MAX_MONTHLY_MEAN_FRAC, MIN_MONTHLY_MEAN_FRAC};
+use crate::units::Degrees;
 
 /// Days in the climate's year; 29 February and a day 366 are taken as their neighbours.
 pub const DAYS_PER_YEAR: u16 = 365;
@@ -26,6 +27,7 @@ pub struct MonthlyClearness {
     /// Mean clearness of each day of the year, 1 January first.
     days: Vec<f64>,
     was_clamped: bool,
+    latitude: Degrees,
 }
 
 impl MonthlyClearness {
@@ -50,7 +52,15 @@ impl MonthlyClearness {
                     (*node + mean - average).clamp(MIN_MONTHLY_MEAN_FRAC, MAX_MONTHLY_MEAN_FRAC);
             }
         }
-        Ok(Self { days: daily_line(&nodes), was_clamped: means != mean_frac })
+        let was_clamped = means != mean_frac;
+        // Beyond the tropics the latitude makes no difference.
+        Ok(Self { days: daily_line(&nodes), was_clamped, latitude: Degrees(45.0) })
+    }
+
+    /// The same at a latitude: days near the equator differ less.
+    #[must_use]
+    pub fn at_latitude(self, latitude: Degrees) -> Self {
+        Self { latitude, ..self }
     }
 
     /// Mean clearness index on a day of the year (1 = 1 January; days past the end start over, so a
@@ -74,7 +84,7 @@ impl MonthlyClearness {
             .map(|day| {
                 let day = (day % usize::from(DAYS_PER_YEAR)) as u32;
                 let mean = self.on_day(first_day_of_year.max(1).saturating_add(day));
-                DayDistribution::from_monthly_mean(mean)
+                DayDistribution::at_latitude(self.latitude, mean)
             })
             .collect()
     }

@@ -4,6 +4,7 @@
 //! public geography, good enough for sun and air, not for finding the way.
 
 pub mod coordinates;
+pub mod gazetteer;
 mod north_west;
 mod south_east;
 mod world;

@@ -2,17 +2,19 @@
 
 use super::clock::{keep_suggested, suggested, utc};
 use super::locate;
-use crate::i18n::Arg;
+use crate::i18n::{Arg, Lang};
 use crate::model::limits::{ALTITUDE_M, LATITUDE_DEG, LONGITUDE_DEG, MAX_NAME_CHARS};
 use crate::model::places::coordinates::{self, CoordinateError};
+use crate::model::places::gazetteer::FoundPlace;
 use crate::model::places::{nearest, search};
 use crate::model::{Place, Setup};
 use crate::units::{Degrees, Metres};
 use crate::view::climate_file;
 use crate::view::focus;
 use crate::view::icons::{Icon, icon};
-use crate::view::lang::{number, quantity, t, t_args};
+use crate::view::lang::{lang, number, quantity, t, t_args};
 use crate::view::lens::Lens;
+use crate::view::places_file;
 use crate::view::state::AppState;
 use crate::view::widgets::{NumberField, disclosure, fresh_id, quiet_button};
 use leptos::ev::{Event, KeyboardEvent};
@@ -27,11 +29,45 @@ const HEIGHT_WITHIN_KM: f64 = 25.0;
 /// A clock farther than this from the sun's own [min] is taken for another continent's.
 const CLOCK_OFF_MIN: f64 = 180.0;
 
+/// A place to choose.
+#[derive(Clone, PartialEq)]
+struct Candidate {
+    place: Place,
+    /// State and country, or the coordinates.
+    about: String,
+}
+
+impl Candidate {
+    fn by_position(place: Place) -> Self {
+        Self { about: position(&place), place }
+    }
+
+    fn listed(found: FoundPlace) -> Self {
+        let country = match lang() {
+            Lang::En => 0,
+            Lang::De => 1,
+            Lang::Fr => 2,
+            Lang::Nl => 3,
+        };
+        let country = found.countries.get(country).cloned().unwrap_or_default();
+        let about = [found.division, country]
+            .into_iter()
+            .filter(|part| !part.is_empty() && *part != found.place.name)
+            .collect::<Vec<_>>()
+            .join(", ");
+        if about.is_empty() {
+            Self::by_position(found.place)
+        } else {
+            Self { place: found.place, about }
+        }
+    }
+}
+
 /// What the typed text leads to.
 #[derive(Clone, PartialEq)]
 enum Found {
     Nothing,
-    Places(Vec<Place>),
+    Places(Vec<Candidate>),
     Fault(String),
 }
 
@@ -68,9 +104,9 @@ pub fn finder(app: AppState) -> AnyView {
     };
     let first = move || {
         if let Found::Places(places) = found.get_untracked()
-            && let Some(place) = places.into_iter().next()
+            && let Some(first) = places.into_iter().next()
         {
-            take(place);
+            take(first.place);
         }
     };
     let faulty = move || matches!(found.get(), Found::Fault(_));
@@ -136,14 +172,14 @@ pub fn finder(app: AppState) -> AnyView {
     .into_any()
 }
 
-fn choice(place: Place, take: impl Fn(Place) + 'static) -> AnyView {
+fn choice(candidate: Candidate, take: impl Fn(Place) + 'static) -> AnyView {
+    let Candidate { place, about } = candidate;
     let name = place.name.clone();
-    let figures = position(&place);
     view! {
         <li>
             <button type="button" class="find-entry" on:click=move |_| take(place.clone())>
                 <span class="find-name">{name}</span>
-                <small>{figures}</small>
+                <small>{about}</small>
             </button>
         </li>
     }
@@ -155,10 +191,19 @@ fn find(query: &str) -> Found {
         return Found::Nothing;
     }
     match coordinates::parse(query) {
-        Ok((latitude, longitude)) => Found::Places(vec![at(latitude, longitude)]),
+        Ok((latitude, longitude)) => {
+            Found::Places(vec![Candidate::by_position(at(latitude, longitude))])
+        }
         Err(CoordinateError::NotCoordinates) => {
-            let places: Vec<Place> =
-                search(query, LISTED).into_iter().map(|town| town.to_place()).collect();
+            let places: Vec<Candidate> = match places_file::list() {
+                Some(list) => {
+                    list.search(query, LISTED).into_iter().map(Candidate::listed).collect()
+                }
+                None => search(query, LISTED)
+                    .into_iter()
+                    .map(|town| Candidate::by_position(town.to_place()))
+                    .collect(),
+            };
             if places.is_empty() { Found::Fault(t("place-none")) } else { Found::Places(places) }
         }
         Err(fault) => Found::Fault(fault_words(fault)),
