@@ -52,23 +52,22 @@ pub struct DayDistribution {
 }
 
 impl DayDistribution {
-    /// The distribution of days whose mean clearness index is `kt_month_frac`.
+    /// The distribution of days whose mean clearness index is `kt_month_frac`, with the spread of the
+    /// climate at this latitude ([`spread_at`]).
     ///
     /// A mean outside [`MIN_MONTHLY_MEAN_FRAC`]..=[`MAX_MONTHLY_MEAN_FRAC`] is brought to the
     /// nearer end, and [`Self::was_clamped`] says so.
     ///
     /// # Errors
     /// [`WeatherError::MonthlyMean`] if the mean is not a finite number.
-    pub fn from_monthly_mean(kt_month_frac: f64) -> Result<Self, WeatherError> {
-        Self::with_spread(kt_month_frac, 1.0)
-    }
-
-    /// As [`Self::from_monthly_mean`] at a latitude, with the spread of its climate ([`spread_at`]).
-    ///
-    /// # Errors
-    /// [`WeatherError::MonthlyMean`] if the mean is not a finite number.
     pub fn at_latitude(latitude: Degrees, kt_month_frac: f64) -> Result<Self, WeatherError> {
         Self::with_spread(kt_month_frac, spread_at(latitude, kt_month_frac))
+    }
+
+    /// Far from the equator, where the spread is the density's own.
+    #[cfg(test)]
+    pub(super) fn from_monthly_mean(kt_month_frac: f64) -> Result<Self, WeatherError> {
+        Self::with_spread(kt_month_frac, 1.0)
     }
 
     fn with_spread(kt_month_frac: f64, spread: f64) -> Result<Self, WeatherError> {
