@@ -1,7 +1,7 @@
 //! What one tab knows of the storage it shares with other tabs.
 //!
 //! Storage has no lock, and two tabs may write before either hears of the other: then one writing
-//! takes the place of the other unseen. So every stored library carries [`Mark`]s ([`super::lineage`]).
+//! takes the place of the other unseen. So every stored library carries `Mark`s (`lineage`).
 //! The newest state this tab remembers that the stored library contains is the merge base for
 //! [`reconcile`]. A writing that was lost is not in common, so what was
 //! typed in it counts as a change and comes back.

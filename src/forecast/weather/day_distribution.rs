@@ -53,7 +53,7 @@ pub struct DayDistribution {
 
 impl DayDistribution {
     /// The distribution of days whose mean clearness index is `kt_month_frac`, with the spread of the
-    /// climate at this latitude ([`spread_at`]).
+    /// climate at this latitude (`spread_at`).
     ///
     /// A mean outside [`MIN_MONTHLY_MEAN_FRAC`]..=[`MAX_MONTHLY_MEAN_FRAC`] is brought to the
     /// nearer end, and [`Self::was_clamped`] says so.

@@ -28,7 +28,7 @@ const ABOVE_FREEZING_K: f64 = 5.0;
 
 impl BankPhysics {
     /// Warms heated cells out of a surplus at the terminals for one step, first up to freezing, then
-    /// [`ABOVE_FREEZING_K`] above it. Tells the mean power taken and the share of the step in which the
+    /// `ABOVE_FREEZING_K` above it. Tells the mean power taken and the share of the step in which the
     /// cells may be charged, 0..1.
     #[inline]
     pub fn warm(&self, state: &mut BankState, c: &Conditions, surplus: Watts) -> (Watts, f64) {

@@ -7,7 +7,7 @@
 //! ```
 //!
 //! [`Setups::begin`] knows nothing of storage; [`storage_module`] brings what reads and writes.
-//! [`persistence`] writes the library and merges other tabs' changes; [`address`] is the address bar.
+//! `persistence` writes the library and merges other tabs' changes; `address` is the address bar.
 
 mod address;
 pub mod files;
