@@ -78,9 +78,10 @@ test("AGM and LiFePO4 at 5 °C and at 25 °C: each reason stands on the page wit
     [lead, lithium] = both("Lost in 30 days of standing");
     assert.ok(lithium > lead, `standing at ${at}: ${lead} %, ${lithium} %`);
   }
-  // Cold is a reason in the cold alone, and takes more from lead; it slows lead's charging too.
+  // Cold is a reason in the cold alone. At the slow rates of camping it takes about as much from either: the cell-size
+  // factors of IEEE 485, which take more from lead, hold for the hours of a standby load. It slows lead's charging too.
   const reach = cold("Within reach in the coldest hour");
-  assert.ok(figure(reach.lead) < 82 && figure(reach.lithium) > figure(reach.lead) + 5, `${reach.lead}, ${reach.lithium}`);
+  for (const share of [figure(reach.lead), figure(reach.lithium)]) assert.ok(share > 80 && share < 95, `${reach.lead}, ${reach.lithium}`);
   assert.equal(warm("Within reach in the coldest hour"), undefined);
   const slowed = figure(cold("Most it takes when 90").lead) / figure(warm("Most it takes when 90").lead);
   assert.ok(slowed < 0.65, `in the cold lead takes ${slowed} of what it takes in the warm`);

@@ -96,7 +96,7 @@ test("a debug build gets texts and data and is left alone otherwise", async (t) 
   await writeFile(path.join(directory, "index.html"), PAGE);
   const hook = fileURLToPath(new URL("../../src/shell/stage.mjs", import.meta.url));
   await promisify(execFile)(process.execPath, [hook], { env: { ...process.env, TRUNK_PROFILE: "debug", TRUNK_STAGING_DIR: directory } });
-  assert.deepEqual((await readdir(directory)).sort(), ["climate.bin", "i18n", "index.html"]);
+  assert.deepEqual((await readdir(directory)).sort(), ["climate.bin", "i18n", "index.html", "places.txt"]);
   assert.deepEqual((await readdir(path.join(directory, "i18n"))).sort(), ["de.ftl", "fr.ftl", "nl.ftl"]);
   assert.equal(await readFile(path.join(directory, "index.html"), "utf8"), PAGE);
 });
