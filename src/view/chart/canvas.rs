@@ -91,7 +91,7 @@ pub enum Anchor {
 pub type Frame = (f64, f64, f64, f64);
 
 /// An open canvas.
-pub struct Brush {
+pub struct Canvas {
     backend: RefCell<CanvasBackend>,
     context: CanvasRenderingContext2d,
     dpr: f64,
@@ -106,7 +106,7 @@ pub struct Brush {
     pub palette: Palette,
 }
 
-impl Brush {
+impl Canvas {
     /// Makes `canvas` as wide as the element around it and `height_px(width)` high, wiped clean.
     /// `None` while it is not shown, or where the browser offers no canvas.
     #[must_use]

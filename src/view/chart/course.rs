@@ -255,10 +255,10 @@ pub fn soc_chart(data: Signal<Option<SocChart>>) -> AnyView {
         height_px: Box::new(move |width, font| {
             data.with(|chart| chart.as_ref().map_or(1.0, |chart| height_px(chart, width, font)))
         }),
-        draw: Box::new(move |brush| {
+        draw: Box::new(move |canvas| {
             let at = chosen.get();
             data.with(|chart| {
-                chart.as_ref().map(|chart| course_draw::draw(brush, chart, at)).unwrap_or_default()
+                chart.as_ref().map(|chart| course_draw::draw(canvas, chart, at)).unwrap_or_default()
             })
         }),
         reading: Some((
@@ -280,8 +280,8 @@ pub fn soc_chart(data: Signal<Option<SocChart>>) -> AnyView {
 #[must_use]
 pub fn course_canvas(canvas: &web_sys::HtmlCanvasElement, chart: &SocChart) -> bool {
     let height = |width, font| height_px(chart, width, font);
-    let Some(brush) = super::brush::Brush::open(canvas, &height) else { return false };
+    let Some(canvas) = super::canvas::Canvas::open(canvas, &height) else { return false };
     // Where values could be read on it is of no use in a picture.
-    let _ = course_draw::draw(&brush, chart, None);
+    let _ = course_draw::draw(&canvas, chart, None);
     true
 }

@@ -1,6 +1,6 @@
 //! Drawing the course of the battery.
 
-use super::brush::{Anchor, Brush, Frame, Stroke};
+use super::canvas::{Anchor, Canvas, Frame, Stroke};
 use super::course_data::{ChartEvent, SocChart};
 use super::days::days_on_axis;
 use super::picture::Ends;
@@ -47,7 +47,7 @@ fn below_px(chart: &SocChart, font_px: f64) -> f64 {
 
 /// The plot being drawn.
 pub(super) struct Plot<'a> {
-    pub(super) brush: &'a Brush,
+    pub(super) canvas: &'a Canvas,
     pub(super) chart: &'a SocChart,
     pub(super) frame: Frame,
     pub(super) x: Scale,
@@ -56,13 +56,13 @@ pub(super) struct Plot<'a> {
 
 /// Draws `chart`; `chosen` hours after its start stand the cross-hairs.
 #[must_use]
-pub fn draw(brush: &Brush, chart: &SocChart, chosen: Option<usize>) -> Ends {
-    let widest = brush.width_of(&percent(1.0), false).max(brush.width_of(&percent(0.5), false));
+pub fn draw(canvas: &Canvas, chart: &SocChart, chosen: Option<usize>) -> Ends {
+    let widest = canvas.width_of(&percent(1.0), false).max(canvas.width_of(&percent(0.5), false));
     let left = (widest + 8.0).max(RIGHT_PX);
-    let top = top_px(chart, brush.font_px);
-    let frame = (left, top, brush.width_px - RIGHT_PX, top + plot_height_px(brush.width_px));
+    let top = top_px(chart, canvas.font_px);
+    let frame = (left, top, canvas.width_px - RIGHT_PX, top + plot_height_px(canvas.width_px));
     let plot = Plot {
-        brush,
+        canvas,
         chart,
         frame,
         x: Scale::new((0.0, chart.hours.len().max(1) as f64), (frame.0, frame.2)),
@@ -123,52 +123,52 @@ impl Plot<'_> {
 
     fn ground(&self) {
         let (left, top, right, bottom) = self.frame;
-        let palette = self.brush.palette;
-        self.brush.fill(self.frame, palette.sheet, 1.0);
+        let palette = self.canvas.palette;
+        self.canvas.fill(self.frame, palette.sheet, 1.0);
         for night in &self.chart.nights {
             let Some(night) = night.within(self.chart.hours.len() as f64) else { continue };
             let (from, to) = (self.x.px(night.from_hour), self.x.px(night.to_hour));
             if to - from >= LEAST_NIGHT_PX {
-                self.brush.fill((from, top, to, bottom), palette.night_wash, 1.0);
-                self.brush.fill((from, top, to, top + NIGHT_BAR_PX), palette.night, 1.0);
+                self.canvas.fill((from, top, to, bottom), palette.night_wash, 1.0);
+                self.canvas.fill((from, top, to, top + NIGHT_BAR_PX), palette.night, 1.0);
             }
         }
-        self.brush.row((left, right), bottom, Stroke::whole(palette.edge, 1.0));
+        self.canvas.row((left, right), bottom, Stroke::whole(palette.edge, 1.0));
     }
 
     /// Hatched below the limit, cross-hatched where nothing more comes out.
     fn floor(&self) {
         let (left, _, right, bottom) = self.frame;
-        let stroke = Stroke::whole(self.brush.palette.edge, 0.8);
+        let stroke = Stroke::whole(self.canvas.palette.edge, 0.8);
         let mut shape = self.low();
         shape.extend([(right, bottom), (left, bottom)]);
-        self.brush.hatch(&shape, 8.0, true, stroke);
+        self.canvas.hatch(&shape, 8.0, true, stroke);
         let hours = &self.chart.hours;
         let first = hours.first().map_or(0.0, |hour| hour.empty_frac);
         let mut shape = self.curve(first, |index| hours.get(index).map(|hour| hour.empty_frac));
         shape.extend([(right, bottom), (left, bottom)]);
-        self.brush.hatch(&shape, 8.0, false, stroke);
+        self.canvas.hatch(&shape, 8.0, false, stroke);
     }
 
     fn grid(&self) {
         let (left, top, right, bottom) = self.frame;
-        let palette = self.brush.palette;
-        let roomy = bottom - top > 10.0 * self.brush.font_px;
+        let palette = self.canvas.palette;
+        let roomy = bottom - top > 10.0 * self.canvas.font_px;
         for quarter in 0..=4u8 {
             let frac = f64::from(quarter) / 4.0;
             let y = self.y.px(frac);
             if quarter > 0 {
-                self.brush.row((left, right), y, Stroke::whole(palette.line, 1.0));
+                self.canvas.row((left, right), y, Stroke::whole(palette.line, 1.0));
             }
             if roomy || quarter % 2 == 0 {
                 let ink = (palette.ink_soft, false);
-                self.brush.text(&percent(frac), (left - 6.0, y), Anchor::Right, ink, None);
+                self.canvas.text(&percent(frac), (left - 6.0, y), Anchor::Right, ink, None);
             }
         }
         for day in days_on_axis(self.chart.start_hour_of_day, self.chart.hours.len()) {
             if day.span.from_hour > 0.0 {
                 let x = self.x.px(day.span.from_hour);
-                self.brush.column(x, (top, bottom + 3.0), Stroke::whole(palette.line, 1.0));
+                self.canvas.column(x, (top, bottom + 3.0), Stroke::whole(palette.line, 1.0));
             }
         }
     }
@@ -182,26 +182,26 @@ impl Plot<'_> {
         if low.len() < 2 {
             return;
         }
-        let palette = self.brush.palette;
+        let palette = self.canvas.palette;
         let shape: Vec<(f64, f64)> = high.iter().chain(low.iter().rev()).copied().collect();
-        self.brush.shape(&shape, palette.glow, 0.34);
+        self.canvas.shape(&shape, palette.glow, 0.34);
         for edge in [low, high] {
-            self.brush.line(&edge, Stroke::broken(palette.glow_ink, 1.0, DASH_BAND));
+            self.canvas.line(&edge, Stroke::broken(palette.glow_ink, 1.0, DASH_BAND));
         }
     }
 
     fn low_line(&self) {
-        let stroke = Stroke::broken(self.brush.palette.fault, 1.6, DASH_LOW);
-        self.brush.line(&self.low(), stroke);
+        let stroke = Stroke::broken(self.canvas.palette.fault, 1.6, DASH_LOW);
+        self.canvas.line(&self.low(), stroke);
     }
 
     fn middle_line(&self) {
         let width_px = if self.narrow() { 1.3 } else { 2.2 };
-        self.brush.line(&self.middle(), Stroke::whole(self.brush.palette.ink, width_px));
+        self.canvas.line(&self.middle(), Stroke::whole(self.canvas.palette.ink, width_px));
     }
 
     fn readings(&self) {
-        let palette = self.brush.palette;
+        let palette = self.canvas.palette;
         let stroke = Stroke::whole(palette.ink, 1.5);
         for reading in &self.chart.readings {
             if !(0.0..=self.chart.hours.len() as f64).contains(&reading.hour) {
@@ -211,19 +211,19 @@ impl Plot<'_> {
             if reading.error_frac > 0.0 {
                 let high = self.y.px(reading.soc_frac + reading.error_frac);
                 let low = self.y.px(reading.soc_frac - reading.error_frac);
-                self.brush.column(x, (high, low), stroke);
+                self.canvas.column(x, (high, low), stroke);
                 for end in [high, low] {
-                    self.brush.row((x - 4.0, x + 4.0), end, stroke);
+                    self.canvas.row((x - 4.0, x + 4.0), end, stroke);
                 }
             }
-            self.brush.disc((x, y), 4.5, palette.ink);
-            self.brush.disc((x, y), 2.8, palette.sheet);
+            self.canvas.disc((x, y), 4.5, palette.ink);
+            self.canvas.disc((x, y), 2.8, palette.sheet);
         }
     }
 
     fn marks(&self) {
         let (left, top, right, bottom) = self.frame;
-        let palette = self.brush.palette;
+        let palette = self.canvas.palette;
         let shown: Vec<_> = self
             .chart
             .marks
@@ -232,16 +232,20 @@ impl Plot<'_> {
             .collect();
         let centres: Vec<f64> = shown.iter().map(|mark| self.x.px(mark.hour)).collect();
         let widths: Vec<f64> =
-            shown.iter().map(|mark| self.brush.width_of(&mark.label, true)).collect();
+            shown.iter().map(|mark| self.canvas.width_of(&mark.label, true)).collect();
         let room = (left - 6.0, right + 10.0);
         let starts = fit_labels(&centres, &widths, room, 8.0);
         for ((mark, x), start) in shown.iter().zip(&centres).zip(starts) {
-            self.brush.column(*x, (top - 4.0, bottom), Stroke::whole(palette.glow_ink, 1.6));
+            self.canvas.column(*x, (top - 4.0, bottom), Stroke::whole(palette.glow_ink, 1.6));
             let (y, half) = (top - 5.0, 4.0);
-            self.brush.shape(&[(x - half, y), (x + half, y), (*x, y + 5.0)], palette.glow_ink, 1.0);
+            self.canvas.shape(
+                &[(x - half, y), (x + half, y), (*x, y + 5.0)],
+                palette.glow_ink,
+                1.0,
+            );
             if let Some(start) = start {
-                let at = (start, top - 5.0 - self.brush.font_px * 0.6);
-                self.brush.text(&mark.label, at, Anchor::Left, (palette.ink, true), None);
+                let at = (start, top - 5.0 - self.canvas.font_px * 0.6);
+                self.canvas.text(&mark.label, at, Anchor::Left, (palette.ink, true), None);
             }
         }
     }
@@ -249,12 +253,12 @@ impl Plot<'_> {
     fn cross_hairs(&self, hours: usize, below_px: f64) {
         let hours = hours.min(self.chart.hours.len());
         let (_, top, _, _) = self.frame;
-        let palette = self.brush.palette;
+        let palette = self.canvas.palette;
         let x = self.x.px(hours as f64);
-        self.brush.column(x, (top, below_px), Stroke::whole(palette.ink, 1.0));
+        self.canvas.column(x, (top, below_px), Stroke::whole(palette.ink, 1.0));
         if let Some((x, y)) = self.middle().get(hours) {
-            self.brush.disc((*x, *y), 6.0, palette.sheet);
-            self.brush.disc((*x, *y), 4.5, palette.ink);
+            self.canvas.disc((*x, *y), 6.0, palette.sheet);
+            self.canvas.disc((*x, *y), 4.5, palette.ink);
         }
     }
 }

@@ -1,6 +1,6 @@
 //! The words and signs around the course of the battery.
 
-use super::brush::{Anchor, Frame, Stroke};
+use super::canvas::{Anchor, Frame, Stroke};
 use super::course_draw::{LANE_PX, Plot, RIGHT_PX, lanes};
 use super::days::{DayOnAxis, days_on_axis, every_nth_day};
 use super::scale::{clearance_px, fit_labels};
@@ -15,7 +15,7 @@ impl Plot<'_> {
     pub(super) fn low_label(&self) {
         let hours = &self.chart.hours;
         let (left, top, right, bottom) = self.frame;
-        let brush = self.brush;
+        let canvas = self.canvas;
         let (line, low) = (self.middle(), self.low());
         let lows = || hours.iter().map(|hour| hour.low_frac);
         let (least, most) = (lows().fold(1.0, f64::min) * 100.0, lows().fold(0.0, f64::max));
@@ -26,8 +26,8 @@ impl Plot<'_> {
             format!("{least}–{}", percent(most))
         };
         let text = t_args("chart-low", &[("soc", Arg::Text(&soc))]);
-        let width = brush.width_of(&text, true);
-        let height = brush.font_px * 1.2;
+        let width = canvas.width_of(&text, true);
+        let height = canvas.font_px * 1.2;
         let mut best: Option<(f64, Frame)> = None;
         for start in [left + 4.0, right - 4.0 - width] {
             // Clear of the limit itself, which may rise and fall below the word.
@@ -60,9 +60,9 @@ impl Plot<'_> {
             }
         }
         if let Some((_, (start, y, _, end))) = best {
-            let palette = brush.palette;
+            let palette = canvas.palette;
             let ink = (palette.fault, true);
-            brush.text(
+            canvas.text(
                 &text,
                 (start, f64::midpoint(y, end)),
                 Anchor::Left,
@@ -75,7 +75,7 @@ impl Plot<'_> {
     /// Rows of signs; gives the height below them.
     pub(super) fn events(&self) -> f64 {
         let (left, _, right, bottom) = self.frame;
-        let palette = self.brush.palette;
+        let palette = self.canvas.palette;
         let end = self.chart.hours.len() as f64;
         let mut y = bottom + 4.0;
         for lane in lanes(self.chart) {
@@ -95,11 +95,11 @@ impl Plot<'_> {
             for ((kind, from, to), start) in spans.into_iter().zip(starts) {
                 if !kind.is_weather() {
                     let to = to.max(from + 3.0);
-                    self.brush.row((from, to), base, Stroke::whole(palette.ink_soft, 2.0));
+                    self.canvas.row((from, to), base, Stroke::whole(palette.ink_soft, 2.0));
                 }
                 if let Some(start) = start {
                     let centre = (start + SIGN_PX / 2.0, y + SIGN_PX / 2.0 + 1.0);
-                    self.brush.sign(kind, centre, SIGN_PX, palette.ink);
+                    self.canvas.sign(kind, centre, SIGN_PX, palette.ink);
                 }
             }
             y += LANE_PX;
@@ -109,7 +109,7 @@ impl Plot<'_> {
 
     pub(super) fn day_labels(&self, below_px: f64) {
         let (left, _, right, _) = self.frame;
-        let brush = self.brush;
+        let canvas = self.canvas;
         let days = days_on_axis(self.chart.start_hour_of_day, self.chart.hours.len());
         let names: Vec<[String; 2]> = days
             .iter()
@@ -122,13 +122,13 @@ impl Plot<'_> {
             names
                 .iter()
                 .filter_map(move |name| name.get(row))
-                .map(|name| brush.width_of(name, false))
+                .map(|name| canvas.width_of(name, false))
         };
         let px_per_day = self.x.px_per_unit() * 24.0;
-        let ink = brush.palette.ink_soft;
+        let ink = canvas.palette.ink_soft;
         let width_px =
             |day: &DayOnAxis| self.x.px(day.span.to_hour) - self.x.px(day.span.from_hour);
-        let mut y = below_px + brush.font_px * 0.75;
+        let mut y = below_px + canvas.font_px * 0.75;
         for (row, strong) in [(0, true), (1, false)] {
             let need = width(row).fold(0.0, f64::max) + 6.0;
             let nth = every_nth_day(px_per_day, need);
@@ -159,10 +159,10 @@ impl Plot<'_> {
                 let name = names.get(*index).and_then(|name| name.get(row));
                 if let (Some(name), Some(start)) = (name, start) {
                     let at = (start, y);
-                    brush.text(name, at, Anchor::Left, (ink, strong), None);
+                    canvas.text(name, at, Anchor::Left, (ink, strong), None);
                 }
             }
-            y += brush.font_px * 1.25;
+            y += canvas.font_px * 1.25;
         }
     }
 }

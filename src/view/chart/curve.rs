@@ -1,6 +1,6 @@
 //! A curve of one figure over another, such as battery size over solar power.
 
-use super::brush::{Anchor, Brush, Stroke};
+use super::canvas::{Anchor, Canvas, Stroke};
 use super::picture::{Ends, Picture, Reading, legend};
 use super::scale::{Scale, clearance_px, decimals_for_step, fit_labels, nearest, ticks_from_zero};
 use crate::view::lang::{number, pair, quantity};
@@ -101,53 +101,53 @@ fn height_px(width_px: f64, font_px: f64) -> f64 {
     (width_px * 0.5).clamp(160.0, 300.0) + font_px * 5.0
 }
 
-fn draw(brush: &Brush, chart: &CurveChart, chosen: Option<usize>) -> Ends {
-    let palette = brush.palette;
-    let font = brush.font_px;
+fn draw(canvas: &Canvas, chart: &CurveChart, chosen: Option<usize>) -> Ends {
+    let palette = canvas.palette;
+    let font = canvas.font_px;
     let soft = (palette.ink_soft, false);
     let y_ticks = ticks_from_zero(chart.greatest(|point| point.y), 5);
     let x_ticks = ticks_from_zero(
         chart.greatest(|point| point.x),
-        if brush.width_px < 480.0 { 4 } else { 8 },
+        if canvas.width_px < 480.0 { 4 } else { 8 },
     );
     let step = |ticks: &[f64]| ticks.get(1).copied().unwrap_or(1.0);
     let label = |value: f64, ticks: &[f64]| number(value, decimals_for_step(step(ticks)));
     let widest = y_ticks
         .iter()
-        .map(|tick| brush.width_of(&label(*tick, &y_ticks), false))
+        .map(|tick| canvas.width_of(&label(*tick, &y_ticks), false))
         .fold(0.0, f64::max);
-    let (left, right) = ((widest + 8.0).max(14.0), brush.width_px - 14.0);
-    let (top, bottom) = (font * 2.0, brush.height_px - font * 3.2);
+    let (left, right) = ((widest + 8.0).max(14.0), canvas.width_px - 14.0);
+    let (top, bottom) = (font * 2.0, canvas.height_px - font * 3.2);
     let x = Scale::new((0.0, x_ticks.last().copied().unwrap_or(1.0)), (left, right));
     let y = Scale::new((0.0, y_ticks.last().copied().unwrap_or(1.0)), (bottom, top));
-    brush.fill((left, top, right, bottom), palette.sheet, 1.0);
+    canvas.fill((left, top, right, bottom), palette.sheet, 1.0);
     for tick in &y_ticks {
         let place = y.px(*tick);
-        brush.row((left, right), place, Stroke::whole(palette.line, 1.0));
-        brush.text(&label(*tick, &y_ticks), (left - 6.0, place), Anchor::Right, soft, None);
+        canvas.row((left, right), place, Stroke::whole(palette.line, 1.0));
+        canvas.text(&label(*tick, &y_ticks), (left - 6.0, place), Anchor::Right, soft, None);
     }
     let names: Vec<String> = x_ticks.iter().map(|tick| label(*tick, &x_ticks)).collect();
     let centres: Vec<f64> = x_ticks.iter().map(|tick| x.px(*tick)).collect();
-    let widths: Vec<f64> = names.iter().map(|name| brush.width_of(name, false)).collect();
-    let starts = fit_labels(&centres, &widths, (0.0, brush.width_px), 6.0);
+    let widths: Vec<f64> = names.iter().map(|name| canvas.width_of(name, false)).collect();
+    let starts = fit_labels(&centres, &widths, (0.0, canvas.width_px), 6.0);
     for ((name, centre), start) in names.iter().zip(&centres).zip(starts) {
-        brush.column(*centre, (bottom, bottom + 4.0), Stroke::whole(palette.edge, 1.0));
+        canvas.column(*centre, (bottom, bottom + 4.0), Stroke::whole(palette.edge, 1.0));
         if let Some(start) = start {
-            brush.text(name, (start, bottom + font), Anchor::Left, soft, None);
+            canvas.text(name, (start, bottom + font), Anchor::Left, soft, None);
         }
     }
-    brush.row((left, right), bottom, Stroke::whole(palette.edge, 1.0));
-    let y_head = brush.fitted(&chart.y.head(), brush.width_px, true);
-    brush.text(&y_head, (0.0, font * 0.8), Anchor::Left, (palette.ink, true), None);
-    let x_head = brush.fitted(&chart.x.head(), right - left, true);
-    brush.text(&x_head, (right, bottom + font * 2.4), Anchor::Right, (palette.ink, true), None);
+    canvas.row((left, right), bottom, Stroke::whole(palette.edge, 1.0));
+    let y_head = canvas.fitted(&chart.y.head(), canvas.width_px, true);
+    canvas.text(&y_head, (0.0, font * 0.8), Anchor::Left, (palette.ink, true), None);
+    let x_head = canvas.fitted(&chart.x.head(), right - left, true);
+    canvas.text(&x_head, (right, bottom + font * 2.4), Anchor::Right, (palette.ink, true), None);
 
     let places: Vec<(f64, f64)> =
         chart.points.iter().map(|point| (x.px(point.x), y.px(point.y))).collect();
-    brush.line(&places, Stroke::whole(palette.ink, 2.2));
+    canvas.line(&places, Stroke::whole(palette.ink, 2.2));
     if places.len() <= 24 {
         for place in &places {
-            brush.disc(*place, 3.2, palette.ink);
+            canvas.disc(*place, 3.2, palette.ink);
         }
     }
     for mark in &chart.marks {
@@ -155,11 +155,11 @@ fn draw(brush: &Brush, chart: &CurveChart, chosen: Option<usize>) -> Ends {
         let size = 6.0;
         let diamond =
             [(at_x, at_y - size), (at_x + size, at_y), (at_x, at_y + size), (at_x - size, at_y)];
-        brush.shape(&diamond, palette.glow, 1.0);
+        canvas.shape(&diamond, palette.glow, 1.0);
         let mut outline = diamond.to_vec();
         outline.extend(diamond.first());
-        brush.line(&outline, Stroke::whole(palette.ink, 1.6));
-        let (width, height) = (brush.width_of(&mark.label, true), font * 1.2);
+        canvas.line(&outline, Stroke::whole(palette.ink, 1.6));
+        let (width, height) = (canvas.width_of(&mark.label, true), font * 1.2);
         let (aside, gap) = (size + 4.0, size + 3.0);
         let centred = (at_x - width / 2.0).min(right - width).max(left);
         let best = [
@@ -176,14 +176,14 @@ fn draw(brush: &Brush, chart: &CurveChart, chosen: Option<usize>) -> Ends {
         if let Some((_, (start, y, _, end))) = best {
             let ink = (palette.ink, true);
             let at = (start, f64::midpoint(y, end));
-            brush.text(&mark.label, at, Anchor::Left, ink, Some(palette.sheet));
+            canvas.text(&mark.label, at, Anchor::Left, ink, Some(palette.sheet));
         }
     }
     if let Some((at_x, at_y)) = chosen.and_then(|index| places.get(index)) {
-        brush.column(*at_x, (top, bottom), Stroke::whole(palette.ink, 1.0));
-        brush.row((left, right), *at_y, Stroke::broken(palette.ink, 1.0, &[3.0, 3.0]));
-        brush.disc((*at_x, *at_y), 6.0, palette.sheet);
-        brush.disc((*at_x, *at_y), 4.5, palette.ink);
+        canvas.column(*at_x, (top, bottom), Stroke::whole(palette.ink, 1.0));
+        canvas.row((left, right), *at_y, Stroke::broken(palette.ink, 1.0, &[3.0, 3.0]));
+        canvas.disc((*at_x, *at_y), 6.0, palette.sheet);
+        canvas.disc((*at_x, *at_y), 4.5, palette.ink);
     }
     Ends {
         first_px: places.first().map_or(left, |place| place.0),
@@ -215,9 +215,9 @@ pub fn curve_chart(data: Signal<Option<CurveChart>>) -> AnyView {
             data.with(|chart| chart.as_ref().map(|c| c.summary.clone()).unwrap_or_default())
         }),
         height_px: Box::new(height_px),
-        draw: Box::new(move |brush| {
+        draw: Box::new(move |canvas| {
             let at = chosen.get();
-            data.with(|chart| chart.as_ref().map(|c| draw(brush, c, at)).unwrap_or_default())
+            data.with(|chart| chart.as_ref().map(|c| draw(canvas, c, at)).unwrap_or_default())
         }),
         reading: Some((
             reading,

@@ -1,7 +1,7 @@
 //! Where the energy goes: a river that widens with every source and narrows with every loss and
 //! every use, one row for each.
 
-use super::brush::{Anchor, Brush, Frame, Stroke};
+use super::canvas::{Anchor, Canvas, Frame, Stroke};
 use super::picture::{Ends, Picture, legend, legend_item};
 use super::river::{FlowKind, river};
 use crate::i18n::Arg;
@@ -140,77 +140,77 @@ fn height_px(chart: &FlowChart, font_px: f64) -> f64 {
     chart.shown().count().max(1) as f64 * row_px(font_px) + 4.0
 }
 
-fn draw(brush: &Brush, chart: &FlowChart) -> Ends {
+fn draw(canvas: &Canvas, chart: &FlowChart) -> Ends {
     let parts: Vec<&FlowPart> = chart.shown().collect();
     let amounts: Vec<(FlowKind, f64)> =
         parts.iter().map(|part| (part.kind, part.energy.0)).collect();
     let rows = river(&amounts);
-    let (left, right) = (SIDE_PX, brush.width_px - SIDE_PX);
+    let (left, right) = (SIDE_PX, canvas.width_px - SIDE_PX);
     let place = |share: f64| left + share * (right - left);
-    let row_px = row_px(brush.font_px);
-    let palette = brush.palette;
-    let bar_top = |index: usize| index as f64 * row_px + brush.font_px * 1.75;
+    let row_px = row_px(canvas.font_px);
+    let palette = canvas.palette;
+    let bar_top = |index: usize| index as f64 * row_px + canvas.font_px * 1.75;
     // The water first, then what joins and leaves, then the words over both.
     for (index, row) in rows.iter().enumerate() {
         let (top, bottom) = (bar_top(index), bar_top(index) + BAR_PX);
         let through = row.after.min(row.before);
-        brush.fill((left, top, place(through), bottom), palette.glow_wash, 1.0);
+        canvas.fill((left, top, place(through), bottom), palette.glow_wash, 1.0);
         if index + 1 < rows.len() {
             let bank = place(row.after);
             let fall = bar_top(index + 1);
-            brush.fill((left, bottom, bank, fall), palette.glow_wash, 1.0);
+            canvas.fill((left, bottom, bank, fall), palette.glow_wash, 1.0);
             let stroke = Stroke::whole(palette.glow_ink, 1.0);
-            brush.column(bank, (bottom, fall), stroke);
+            canvas.column(bank, (bottom, fall), stroke);
         }
-        brush.column(
+        canvas.column(
             left,
-            (top, bar_top(index + 1).min(brush.height_px)),
+            (top, bar_top(index + 1).min(canvas.height_px)),
             Stroke::whole(palette.glow_ink, 1.0),
         );
     }
     for (index, (part, row)) in parts.iter().zip(&rows).enumerate() {
         let top = bar_top(index);
-        piece(brush, part.kind, (place(row.piece.0), top, place(row.piece.1), top + BAR_PX));
-        let y = top - brush.font_px * 0.85;
+        piece(canvas, part.kind, (place(row.piece.0), top, place(row.piece.1), top + BAR_PX));
+        let y = top - canvas.font_px * 0.85;
         let value = format!("{}{}", part.kind.sign(), watt_hours(part.energy));
-        let room = right - left - brush.width_of(&value, true) - 24.0;
-        let label = brush.fitted(&part.label, room, false);
+        let room = right - left - canvas.width_of(&value, true) - 24.0;
+        let label = canvas.fitted(&part.label, room, false);
         let ink = palette.ink;
         // A rim in the colour of the ground keeps words legible where a bank runs through them.
         let bank =
             index.checked_sub(1).and_then(|above| rows.get(above)).map_or(0.0, |row| row.after);
         let ground = |at: f64| if at < place(bank) { palette.glow_wash } else { palette.paper };
-        let middle = left + 6.0 + brush.width_of(&label, false) / 2.0;
+        let middle = left + 6.0 + canvas.width_of(&label, false) / 2.0;
         let at = (left + 6.0, y);
-        brush.text(&label, at, Anchor::Left, (ink, false), Some(ground(middle)));
-        let middle = right - 6.0 - brush.width_of(&value, true) / 2.0;
+        canvas.text(&label, at, Anchor::Left, (ink, false), Some(ground(middle)));
+        let middle = right - 6.0 - canvas.width_of(&value, true) / 2.0;
         let at = (right - 6.0, y);
-        brush.text(&value, at, Anchor::Right, (ink, true), Some(ground(middle)));
+        canvas.text(&value, at, Anchor::Right, (ink, true), Some(ground(middle)));
     }
     Ends::default()
 }
 
 /// What joins or leaves in a row: told apart by its pattern, not by colour alone.
-fn piece(brush: &Brush, kind: FlowKind, (left, top, right, bottom): Frame) {
+fn piece(canvas: &Canvas, kind: FlowKind, (left, top, right, bottom): Frame) {
     // What is small must still be seen.
     let frame = (left.min(right - 1.5), top, right, bottom);
-    let palette = brush.palette;
+    let palette = canvas.palette;
     let corners = [(left, top), (right, top), (right, bottom), (left, bottom)];
     match kind {
-        FlowKind::Source => brush.fill(frame, palette.glow, 1.0),
-        FlowKind::Load => brush.fill(frame, palette.night, 1.0),
+        FlowKind::Source => canvas.fill(frame, palette.glow, 1.0),
+        FlowKind::Load => canvas.fill(frame, palette.night, 1.0),
         FlowKind::Unused => {
-            brush.fill(frame, palette.sheet, 1.0);
-            brush.outline(frame, Stroke::broken(palette.edge, 1.4, &[4.0, 3.0]));
+            canvas.fill(frame, palette.sheet, 1.0);
+            canvas.outline(frame, Stroke::broken(palette.edge, 1.4, &[4.0, 3.0]));
         }
         FlowKind::Loss => {
-            brush.fill(frame, palette.sheet, 1.0);
-            brush.hatch(&corners, 5.0, true, Stroke::whole(palette.edge, 1.2));
-            brush.outline(frame, Stroke::whole(palette.edge, 1.0));
+            canvas.fill(frame, palette.sheet, 1.0);
+            canvas.hatch(&corners, 5.0, true, Stroke::whole(palette.edge, 1.2));
+            canvas.outline(frame, Stroke::whole(palette.edge, 1.0));
         }
         FlowKind::Kept => {
-            brush.fill(frame, palette.glow_wash, 1.0);
-            brush.outline(frame, Stroke::whole(palette.glow_ink, 1.6));
+            canvas.fill(frame, palette.glow_wash, 1.0);
+            canvas.outline(frame, Stroke::whole(palette.glow_ink, 1.6));
         }
     }
 }
@@ -227,8 +227,8 @@ pub fn flow_chart(data: Signal<Option<FlowChart>>) -> AnyView {
         height_px: Box::new(move |_, font| {
             data.with(|chart| chart.as_ref().map_or(1.0, |chart| height_px(chart, font)))
         }),
-        draw: Box::new(move |brush| {
-            data.with(|chart| chart.as_ref().map(|chart| draw(brush, chart)).unwrap_or_default())
+        draw: Box::new(move |canvas| {
+            data.with(|chart| chart.as_ref().map(|chart| draw(canvas, chart)).unwrap_or_default())
         }),
         reading: None,
         legend: Box::new(move || view! { {legend} }.into_any()),

@@ -3,9 +3,9 @@
 //! Each chart is a function from a signal of plain figures to a view: a picture with a summary for
 //! screen readers, a slider that reads single values, a legend, and a table of all figures.
 //! [`scale`], [`days`], [`river`], [`glyph`] and [`colour`] are arithmetic without a browser;
-//! [`brush`] draws, [`picture`] is the frame around every chart, `watch` says when to draw again.
+//! [`canvas`] draws, [`picture`] is the frame around every chart, `watch` says when to draw again.
 
-pub mod brush;
+pub mod canvas;
 pub mod colour;
 pub mod course;
 pub mod course_data;

@@ -5,7 +5,7 @@
 //! is the job of a slider below the plot, as long as the plot: it works by touch, by mouse and by
 //! keyboard, and says what it stands on. Touching the plot moves it.
 
-use super::brush::Brush;
+use super::canvas::Canvas;
 use super::watch::Watch;
 use crate::view::lang::t;
 use crate::view::tasks::{ViewFn, mount_as_tasks, run_as_tasks};
@@ -28,7 +28,7 @@ pub struct Ends {
 }
 
 /// Draws a picture.
-pub type Draw = Box<dyn Fn(&Brush) -> Ends>;
+pub type Draw = Box<dyn Fn(&Canvas) -> Ends>;
 
 /// Finds the value nearest to a share (0..1) of the way between the [`Ends`].
 pub type Pick = Box<dyn Fn(f64) -> usize>;
@@ -105,13 +105,13 @@ impl Picture {
         Effect::new(move |_| {
             stale.track();
             let (Some(canvas), Some(ready)) = (node.get(), made_ready.get()) else { return };
-            let Some(brush) = Brush::open(&canvas, &*height_px) else { return };
+            let Some(canvas) = Canvas::open(&canvas, &*height_px) else { return };
             if !ready {
                 // The widths themselves are of no use yet.
-                let _ = [false, true].map(|strong| brush.width_of("0", strong));
+                let _ = [false, true].map(|strong| canvas.width_of("0", strong));
                 return;
             }
-            let drawn = draw(&brush);
+            let drawn = draw(&canvas);
             if ends.get_untracked() != drawn {
                 ends.set(drawn);
             }

@@ -1,6 +1,6 @@
 //! Nights on battery through the year: a lantern for each month, as tall as the nights it lasts.
 
-use super::brush::{Anchor, Brush, Stroke};
+use super::canvas::{Anchor, Canvas, Stroke};
 use super::picture::{Ends, Picture, Reading, legend, legend_item};
 use super::scale::{Scale, ticks_from_zero};
 use crate::i18n::Arg;
@@ -103,9 +103,9 @@ fn height_px(width_px: f64, font_px: f64) -> f64 {
     (width_px * 0.42).clamp(150.0, 260.0) + font_px * 4.2
 }
 
-fn draw(brush: &Brush, chart: &MonthsChart, chosen: Option<usize>) -> Ends {
-    let palette = brush.palette;
-    let font = brush.font_px;
+fn draw(canvas: &Canvas, chart: &MonthsChart, chosen: Option<usize>) -> Ends {
+    let palette = canvas.palette;
+    let font = canvas.font_px;
     let top_nights = chart
         .months
         .iter()
@@ -118,57 +118,57 @@ fn draw(brush: &Brush, chart: &MonthsChart, chosen: Option<usize>) -> Ends {
     ticks.dedup_by(|a, b| a.fract() != 0.0 || b == a);
     let end = ticks.last().copied().unwrap_or(1.0);
     let widest =
-        ticks.iter().map(|tick| brush.width_of(&number(*tick, 0), false)).fold(0.0, f64::max);
-    let (left, right) = (widest + 8.0, brush.width_px - 2.0);
-    let (top, base) = (font * 1.0, brush.height_px - font * 3.4);
+        ticks.iter().map(|tick| canvas.width_of(&number(*tick, 0), false)).fold(0.0, f64::max);
+    let (left, right) = (widest + 8.0, canvas.width_px - 2.0);
+    let (top, base) = (font * 1.0, canvas.height_px - font * 3.4);
     let y = Scale::new((0.0, end), (base, top));
     for tick in ticks.iter().filter(|tick| tick.fract() == 0.0) {
-        brush.row((left, right), y.px(*tick), Stroke::whole(palette.line, 1.0));
+        canvas.row((left, right), y.px(*tick), Stroke::whole(palette.line, 1.0));
         let ink = (palette.ink_soft, false);
-        brush.text(&number(*tick, 0), (left - 6.0, y.px(*tick)), Anchor::Right, ink, None);
+        canvas.text(&number(*tick, 0), (left - 6.0, y.px(*tick)), Anchor::Right, ink, None);
     }
     let count = chart.months.len().max(1) as f64;
     let step = (right - left) / count;
     let narrow =
-        chart.months.iter().any(|m| brush.width_of(&month_name(m.month), true) > step - 2.0);
+        chart.months.iter().any(|m| canvas.width_of(&month_name(m.month), true) > step - 2.0);
     for (index, month) in chart.months.iter().enumerate() {
         let centre = left + (index as f64 + 0.5) * step;
         let picked = chosen == Some(index);
         let mine = chart.this_month == Some(month.month);
         if picked {
-            brush.fill((centre - step / 2.0, 1.0, centre + step / 2.0, base), palette.sheet, 1.0);
-            let frame = (centre - step / 2.0, 1.0, centre + step / 2.0, brush.height_px - 2.0);
-            brush.outline(frame, Stroke::whole(palette.ink, 1.0));
+            canvas.fill((centre - step / 2.0, 1.0, centre + step / 2.0, base), palette.sheet, 1.0);
+            let frame = (centre - step / 2.0, 1.0, centre + step / 2.0, canvas.height_px - 2.0);
+            canvas.outline(frame, Stroke::whole(palette.ink, 1.0));
         }
-        lantern(brush, chart, month, (centre, (step * 0.62).min(30.0)), &y);
+        lantern(canvas, chart, month, (centre, (step * 0.62).min(30.0)), &y);
         let name = month_name(month.month);
         let name = if narrow { name.chars().take(1).collect() } else { name };
         let ink = if mine { palette.ink } else { palette.ink_soft };
         let at = (centre, base + font);
-        brush.text(&name, at, Anchor::Middle, (ink, mine), None);
+        canvas.text(&name, at, Anchor::Middle, (ink, mine), None);
         let sure = chart.nights(month.sure_nights);
         let at = (centre, base + font * 2.5);
-        brush.text(&sure, at, Anchor::Middle, (palette.ink, true), None);
+        canvas.text(&sure, at, Anchor::Middle, (palette.ink, true), None);
         if mine {
             let under = base + font * 1.65;
-            let half = brush.width_of(&name, true) / 2.0 + 2.0;
-            brush.row((centre - half, centre + half), under, Stroke::whole(palette.glow_ink, 2.0));
+            let half = canvas.width_of(&name, true) / 2.0 + 2.0;
+            canvas.row((centre - half, centre + half), under, Stroke::whole(palette.glow_ink, 2.0));
         }
     }
-    brush.row((left, right), base, Stroke::whole(palette.ink, 1.0));
+    canvas.row((left, right), base, Stroke::whole(palette.ink, 1.0));
     Ends { first_px: left + step / 2.0, last_px: right - step / 2.0 }
 }
 
 /// A lantern: glass filled up to the sure nights, empty glass up to even odds, a bar across at
 /// average weather, its cap and ring on top.
 fn lantern(
-    brush: &Brush,
+    canvas: &Canvas,
     chart: &MonthsChart,
     month: &MonthNights,
     (x, width): (f64, f64),
     y: &Scale,
 ) {
-    let palette = brush.palette;
+    let palette = canvas.palette;
     let nights = |nights: u16| y.px(f64::from(nights.min(chart.looked_ahead)));
     let base = y.px(0.0);
     let half = width / 2.0;
@@ -178,17 +178,17 @@ fn lantern(
     let glass = even.min(base - 10.0);
     let frame = (x - half, glass, x + half, base);
     if even < base {
-        brush.fill((x - half, even, x + half, base), palette.glow, 0.3);
+        canvas.fill((x - half, even, x + half, base), palette.glow, 0.3);
     }
     if sure < base {
-        brush.fill((x - half, sure, x + half, base), palette.glow, 1.0);
+        canvas.fill((x - half, sure, x + half, base), palette.glow, 1.0);
     }
     let stroke = if dark {
         Stroke::broken(palette.ink_soft, 1.4, &[2.5, 2.5])
     } else {
         Stroke::whole(palette.ink, 1.4)
     };
-    brush.outline(frame, stroke);
+    canvas.outline(frame, stroke);
     // Cap and ring.
     let cap = [
         (x - half - 1.0, glass),
@@ -197,12 +197,12 @@ fn lantern(
         (x + half + 1.0, glass),
     ];
     if dark {
-        brush.line(&cap, stroke);
+        canvas.line(&cap, stroke);
     } else {
-        brush.shape(&cap, palette.ink, 1.0);
+        canvas.shape(&cap, palette.ink, 1.0);
     }
     let average = nights(month.average_nights);
-    brush.row(
+    canvas.row(
         (x - half - 2.0, x + half + 2.0),
         average.min(base - 1.0),
         Stroke::whole(palette.ink, 2.4),
@@ -238,9 +238,9 @@ pub fn months_chart(data: Signal<Option<MonthsChart>>) -> AnyView {
             data.with(|chart| chart.as_ref().map(MonthsChart::summary).unwrap_or_default())
         }),
         height_px: Box::new(height_px),
-        draw: Box::new(move |brush| {
+        draw: Box::new(move |canvas| {
             let at = chosen.get();
-            data.with(|chart| chart.as_ref().map(|c| draw(brush, c, at)).unwrap_or_default())
+            data.with(|chart| chart.as_ref().map(|c| draw(canvas, c, at)).unwrap_or_default())
         }),
         reading: Some((
             reading,
