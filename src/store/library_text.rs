@@ -25,7 +25,7 @@ pub struct Notes {
     /// Steps that brought an older schema to the present one.
     pub migrated: Vec<&'static str>,
     /// Setups that do not read, each as the JSON it was; to be set aside, not dropped.
-    pub set_aside: Vec<String>,
+    pub quarantined: Vec<String>,
 }
 
 /// What storage held.
@@ -89,7 +89,7 @@ fn read(raw: &str) -> Result<(Library, Notes), FileError> {
                 let id = id.unwrap_or_else(|| library.fresh_id(0));
                 library.entries.push(Entry { id, setup, changed_at_ms });
             }
-            _ => notes.set_aside.push(raw),
+            _ => notes.quarantined.push(raw),
         }
     }
     let there = |id: &EntryId| library.get(*id).is_some();
@@ -205,8 +205,8 @@ mod tests {
         assert_eq!(kept.entries().len(), 1);
         assert_eq!(kept.entries()[0].setup.name, "B");
         assert_eq!(kept.current().map(|e| e.setup.name.as_str()), Some("B"));
-        assert_eq!(notes.set_aside.len(), 1);
-        assert!(notes.set_aside[0].contains("\"name\":\"A\""));
+        assert_eq!(notes.quarantined.len(), 1);
+        assert!(notes.quarantined[0].contains("\"name\":\"A\""));
     }
 
     #[test]
@@ -220,7 +220,7 @@ mod tests {
         let ids: Vec<_> = kept.entries().iter().map(|entry| entry.id).collect();
         assert_eq!(ids, [EntryId(4), EntryId(5)]);
         assert_eq!(kept.current().map(|e| e.id), Some(EntryId(4)));
-        assert_eq!(notes.set_aside, ["{}", "5"]);
+        assert_eq!(notes.quarantined, ["{}", "5"]);
     }
 
     #[test]

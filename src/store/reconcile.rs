@@ -18,7 +18,7 @@ pub struct Reconciled {
     /// Both together.
     pub library: Library,
     /// Setups kept beside a later change of the same setup, to be told to the user.
-    pub kept_beside: Vec<EntryId>,
+    pub conflict_copies: Vec<EntryId>,
     /// Setups for which there was no room; to be set aside or offered as a file.
     pub left_over: Vec<Entry>,
 }
@@ -53,9 +53,9 @@ pub fn reconcile(base: &Library, ours: &Library, theirs: &Library) -> Reconciled
         }
     }
     let left_over = library.entries.split_off(library.entries.len().min(MAX_SETUPS));
-    let mut reconciled = Reconciled { library, kept_beside: Vec::new(), left_over };
+    let mut reconciled = Reconciled { library, conflict_copies: Vec::new(), left_over };
     for entry in earlier {
-        keep_beside(&mut reconciled, entry);
+        keep_conflict_copy(&mut reconciled, entry);
     }
     let library = &mut reconciled.library;
     let there = |id: &EntryId| library.entries.iter().any(|entry| entry.id == *id);
@@ -114,7 +114,7 @@ fn is_later(one: &Entry, other: &Entry) -> bool {
 }
 
 /// The id of a version that is kept beside another: the time of its change, or the next free one.
-fn id_beside(library: &Library, entry: &Entry) -> EntryId {
+fn conflict_copy_id(library: &Library, entry: &Entry) -> EntryId {
     let mut id = EntryId(entry.changed_at_ms);
     while library.get(id).is_some() {
         id.0 += 1;
@@ -122,7 +122,7 @@ fn id_beside(library: &Library, entry: &Entry) -> EntryId {
     id
 }
 
-fn keep_beside(reconciled: &mut Reconciled, mut entry: Entry) {
+fn keep_conflict_copy(reconciled: &mut Reconciled, mut entry: Entry) {
     let library = &mut reconciled.library;
     if library.entries.len() >= MAX_SETUPS {
         reconciled.left_over.push(entry);
@@ -130,10 +130,10 @@ fn keep_beside(reconciled: &mut Reconciled, mut entry: Entry) {
     }
     let behind = library.entries.iter().position(|other| other.id == entry.id);
     let position = behind.map_or(library.entries.len(), |at| at + 1);
-    entry.id = id_beside(library, &entry);
+    entry.id = conflict_copy_id(library, &entry);
     library.last_id = library.last_id.max(entry.id);
     entry.setup.name = library.free_name(&entry.setup.name);
-    reconciled.kept_beside.push(entry.id);
+    reconciled.conflict_copies.push(entry.id);
     library.entries.insert(position.min(library.entries.len()), entry);
 }
 
@@ -169,7 +169,7 @@ mod tests {
         let (base, ..) = base();
         let done = reconcile(&base, &base, &base);
         assert_eq!(done.library, base);
-        assert!(done.kept_beside.is_empty() && done.left_over.is_empty());
+        assert!(done.conflict_copies.is_empty() && done.left_over.is_empty());
     }
 
     #[test]
@@ -180,7 +180,7 @@ mod tests {
         theirs.update(b, with_nights("B", 4), 11).expect("there");
         let done = reconcile(&base, &ours, &theirs);
         assert_eq!(seen(&done.library), [("A", 3), ("B", 4)]);
-        assert!(done.kept_beside.is_empty());
+        assert!(done.conflict_copies.is_empty());
         assert!(done.library.revision() > theirs.revision().max(base.revision()));
     }
 
@@ -194,7 +194,7 @@ mod tests {
             let done = reconcile(&base, &ours, &theirs);
             let second = if first == 3 { 4 } else { 3 };
             assert_eq!(seen(&done.library), [("A", first), ("A 2", second), ("B", 7)]);
-            assert_eq!(done.kept_beside, [done.library.entries()[1].id]);
+            assert_eq!(done.conflict_copies, [done.library.entries()[1].id]);
             assert_eq!(done.library.entries()[0].id, a);
         }
     }
@@ -232,7 +232,7 @@ mod tests {
         assert_eq!(c, d);
         let done = reconcile(&base, &ours, &theirs);
         assert_eq!(seen(&done.library), [("A", 7), ("B", 7), ("D", 7), ("C", 7)]);
-        assert_eq!(done.kept_beside.len(), 1);
+        assert_eq!(done.conflict_copies.len(), 1);
     }
 
     #[test]
@@ -258,6 +258,6 @@ mod tests {
         // The other tab had written `theirs` before and now reads `written`.
         let there = reconcile(&theirs, &theirs, &written);
         assert_eq!(there.library.entries(), written.entries());
-        assert!(there.kept_beside.is_empty());
+        assert!(there.conflict_copies.is_empty());
     }
 }

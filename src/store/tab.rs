@@ -72,7 +72,7 @@ impl TabMemory {
     /// Brings what another tab stored together with what this one has.
     pub fn take_in(&mut self, text: String, ours: &Library) -> TakenIn {
         let (theirs, unread) = match read_library(&text) {
-            Loaded::Ready { library, notes } => (library, notes.set_aside),
+            Loaded::Ready { library, notes } => (library, notes.quarantined),
             Loaded::Newer { .. } => {
                 self.newer = true;
                 return TakenIn::default();
@@ -87,7 +87,7 @@ impl TabMemory {
         let nothing = Library::default();
         let common = self.states.iter().rev().find(|state| theirs.lineage.took_in(&state.lineage));
         let done = reconcile(common.unwrap_or(&nothing), ours, &theirs);
-        let beside = done.kept_beside.iter().filter_map(|id| done.library.get(*id));
+        let beside = done.conflict_copies.iter().filter_map(|id| done.library.get(*id));
         let left_over = done.left_over.iter();
         let taken = TakenIn {
             beside: beside.map(|entry| entry.setup.name.clone()).collect(),

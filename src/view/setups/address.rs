@@ -65,10 +65,10 @@ impl Setups {
     }
 
     pub(super) fn address_soon(self) {
-        let _ = self.book.try_update_value(|book| {
-            restart(&mut book.address_timer, FOLLOW_AFTER_MS, move || {
+        let _ = self.tab.try_update_value(|tab| {
+            restart(&mut tab.address_timer, FOLLOW_AFTER_MS, move || {
                 self.address_now();
-                let _ = self.book.try_update_value(|book| book.address_timer = None);
+                let _ = self.tab.try_update_value(|tab| tab.address_timer = None);
             });
         });
     }
@@ -125,7 +125,7 @@ impl Setups {
         // This page wrote the address, but the browser has lost what was stored: the address is
         // then all there is of the user's own setup.
         let lost = own.is_some()
-            && self.book.try_with_value(|book| book.memory.has_read_nothing()) == Some(true);
+            && self.tab.try_with_value(|tab| tab.memory.has_read_nothing()) == Some(true);
         match link::open(&fragment) {
             Ok(opened) if lost && self.library.with_untracked(|l| l.entries().is_empty()) => {
                 self.add_setup(opened.setup);

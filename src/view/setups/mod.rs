@@ -70,7 +70,7 @@ pub struct Setups {
     pub file_told: RwSignal<Option<String>>,
     /// A change of the user's own was written during or before this visit.
     pub has_own: Memo<bool>,
-    book: StoredValue<Book>,
+    tab: StoredValue<TabState>,
 }
 
 /// Something due soon; the page counts as at work until it is done or dropped.
@@ -80,7 +80,7 @@ struct Pending {
 }
 
 /// What this tab remembers; nothing of it is shown.
-struct Book {
+struct TabState {
     /// What it knows of storage.
     memory: TabMemory,
     /// What was set aside is not yet stored: nothing may be written over it.
@@ -110,7 +110,7 @@ impl Setups {
     pub fn begin(first: fn() -> Setup) -> Self {
         let shown = first();
         let app = AppState::new(shown.clone());
-        let book = Book {
+        let tab = TabState {
             memory: TabMemory::new(tab_number(), Library::default(), None, false),
             aside_pending: false,
             shown,
@@ -134,7 +134,7 @@ impl Setups {
             printing: RwSignal::new(false),
             file_told: RwSignal::new(None),
             has_own: Memo::new(move |_| library.with(|library| !library.entries().is_empty())),
-            book: StoredValue::new(book),
+            tab: StoredValue::new(tab),
         }
     }
 
@@ -168,13 +168,13 @@ impl Setups {
 
     /// Puts a setup on screen as the page's own doing.
     fn show(self, setup: Setup) {
-        let _ = self.book.try_update_value(|book| setup.clone_into(&mut book.shown));
+        let _ = self.tab.try_update_value(|tab| setup.clone_into(&mut tab.shown));
         self.app.show(setup);
     }
 
     /// Puts the current setup of the library on screen, or what stands there where there is none.
     fn show_current(self) {
-        let first = self.book.try_with_value(|book| book.first);
+        let first = self.tab.try_with_value(|tab| tab.first);
         let setup = self.current().map(|entry| entry.setup).or_else(|| first.map(|first| first()));
         if let Some(setup) = setup {
             self.show(setup);
@@ -195,7 +195,7 @@ impl Setups {
             // It is there: `current` found it.
             Some(entry) => library.update(entry.id, setup, now_ms()).is_ok(),
             None => {
-                let by_user = self.book.try_with_value(|book| book.shown != setup) == Some(true);
+                let by_user = self.tab.try_with_value(|tab| tab.shown != setup) == Some(true);
                 by_user && library.add(setup, now_ms()).is_ok()
             }
         };
@@ -272,14 +272,14 @@ impl Setups {
     pub fn delete(self, id: EntryId) {
         let Ok(deleted) = self.change(|library| library.delete(id)) else { return };
         let name = crate::view::words::names::name_or_nameless(deleted.name());
-        let _ = self.book.try_update_value(|book| book.deleted = Some(deleted));
+        let _ = self.tab.try_update_value(|tab| tab.deleted = Some(deleted));
         let told = t_args("setups-deleted", &[("name", crate::i18n::Arg::Text(&name))]);
         self.app.tell_with(told, Some(Arc::new(move || self.undelete())));
     }
 
     /// Puts back what was deleted last.
     pub fn undelete(self) {
-        let deleted = self.book.try_update_value(|book| book.deleted.take()).flatten();
+        let deleted = self.tab.try_update_value(|tab| tab.deleted.take()).flatten();
         let Some(deleted) = deleted else { return };
         let mut kept = None;
         let done = self.change(|library| {
@@ -289,7 +289,7 @@ impl Setups {
             })
         });
         if let Some(deleted) = kept {
-            let _ = self.book.try_update_value(|book| book.deleted = Some(deleted));
+            let _ = self.tab.try_update_value(|tab| tab.deleted = Some(deleted));
         }
         if let Ok(id) = done {
             self.select(id);
@@ -313,7 +313,7 @@ impl Setups {
         }
         self.preview.try_set(None);
         if let Some(entry) = self.current() {
-            let _ = self.book.try_update_value(|book| book.shown = entry.setup.clone());
+            let _ = self.tab.try_update_value(|tab| tab.shown = entry.setup.clone());
             // The name may have got a number; the way back through changes stays.
             self.app.setup.try_set(entry.setup);
         }
@@ -331,24 +331,24 @@ impl Setups {
     fn leave_preview(self) {
         let Some(Some(preview)) = self.preview.try_get_untracked() else { return };
         let Some(setup) = self.app.setup.try_get_untracked() else { return };
-        let changed = self.book.try_with_value(|book| book.shown != setup) == Some(true);
+        let changed = self.tab.try_with_value(|tab| tab.shown != setup) == Some(true);
         self.preview.try_set(None);
         self.show_current();
         if changed {
-            let _ = self.book.try_update_value(|book| book.left = Some((preview, setup)));
+            let _ = self.tab.try_update_value(|tab| tab.left = Some((preview, setup)));
             self.app.tell_with(t("preview-left"), Some(Arc::new(move || self.return_to_left())));
         }
     }
 
     /// Shows the setup out of a link again that was left with changes.
     pub fn return_to_left(self) {
-        let left = self.book.try_update_value(|book| book.left.take()).flatten();
+        let left = self.tab.try_update_value(|tab| tab.left.take()).flatten();
         let Some((preview, setup)) = left else { return };
         self.flush();
         self.leave_preview();
         self.preview.try_set(Some(preview));
         // As first shown, it would count as unchanged.
-        let _ = self.book.try_update_value(|book| book.shown = Setup::default());
+        let _ = self.tab.try_update_value(|tab| tab.shown = Setup::default());
         self.app.show(setup);
         self.app.tell(t("toast-undone"), false);
     }

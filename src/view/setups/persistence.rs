@@ -49,7 +49,7 @@ fn load() -> Start {
                 Loaded::Ready { library, notes } => {
                     start.library = library;
                     start.adjusted = notes.adjusted;
-                    unread.extend(notes.set_aside);
+                    unread.extend(notes.quarantined);
                 }
                 Loaded::Newer { .. } => start.kept = SaveState::NotSaved(StorageFault::Newer),
                 Loaded::Corrupt { raw, .. } => unread.push(raw),
@@ -59,7 +59,7 @@ fn load() -> Start {
     }
     if !unread.is_empty() {
         start.aside_now = true;
-        start.aside_pending = !set_aside(&mut start.aside, unread);
+        start.aside_pending = !quarantine(&mut start.aside, unread);
     }
     remember(&start.library, start.library.current().map(|entry| &entry.setup));
     start
@@ -74,7 +74,7 @@ fn set_aside_before() -> Vec<String> {
 }
 
 /// Adds what could not be read to what is set aside; `false` where it could not be stored there.
-fn set_aside(aside: &mut Vec<String>, unread: Vec<String>) -> bool {
+fn quarantine(aside: &mut Vec<String>, unread: Vec<String>) -> bool {
     for text in unread {
         if !aside.contains(&text) {
             aside.push(text);
@@ -104,9 +104,9 @@ impl Setups {
         let Start { library, stored, aside, aside_now, aside_pending, kept, adjusted } = load();
         let newer = kept == SaveState::NotSaved(StorageFault::Newer);
         let memory = TabMemory::new(tab_number(), library.clone(), stored, newer);
-        let _ = self.book.try_update_value(|book| {
-            book.memory = memory;
-            book.aside_pending = aside_pending;
+        let _ = self.tab.try_update_value(|tab| {
+            tab.memory = memory;
+            tab.aside_pending = aside_pending;
         });
         self.save_state.try_set(kept);
         self.aside.try_set(aside);
@@ -145,10 +145,10 @@ impl Setups {
     }
 
     pub(super) fn save_soon(self) {
-        let _ = self.book.try_update_value(|book| {
-            restart(&mut book.save_timer, SAVE_AFTER_MS, move || {
+        let _ = self.tab.try_update_value(|tab| {
+            restart(&mut tab.save_timer, SAVE_AFTER_MS, move || {
                 self.save_now();
-                let _ = self.book.try_update_value(|book| book.save_timer = None);
+                let _ = self.tab.try_update_value(|tab| tab.save_timer = None);
             });
         });
     }
@@ -176,17 +176,17 @@ impl Setups {
         match storage::text(Key::Library) {
             Found::Blocked => return Err(StorageFault::Blocked),
             Found::Text(text) => {
-                if self.book.try_with_value(|book| book.memory.knows(&text)) != Some(true) {
+                if self.tab.try_with_value(|tab| tab.memory.knows(&text)) != Some(true) {
                     self.take_in(text);
                 }
             }
             Found::Nothing => {
-                let _ = self.book.try_update_value(|book| book.memory.found_nothing());
+                let _ = self.tab.try_update_value(|tab| tab.memory.found_nothing());
             }
         }
         let Some(library) = self.peek() else { return Ok(()) };
-        let state = self.book.try_with_value(|book| {
-            (book.memory.is_newer(), book.aside_pending, book.memory.has_news(&library))
+        let state = self.tab.try_with_value(|tab| {
+            (tab.memory.is_newer(), tab.aside_pending, tab.memory.has_news(&library))
         });
         let Some((newer, pending, news)) = state else { return Ok(()) };
         if newer {
@@ -195,13 +195,13 @@ impl Setups {
         if pending {
             let aside = self.aside.try_get_untracked().unwrap_or_default();
             storage::set(Key::SetAside, &aside)?;
-            let _ = self.book.try_update_value(|book| book.aside_pending = false);
+            let _ = self.tab.try_update_value(|tab| tab.aside_pending = false);
         }
         if !news {
             return Ok(());
         }
-        let written = self.book.try_update_value(|book| {
-            book.memory.write(&library, |json| storage::set(Key::Library, json))
+        let written = self.tab.try_update_value(|tab| {
+            tab.memory.write(&library, |json| storage::set(Key::Library, json))
         });
         written.unwrap_or(Ok(()))?;
         seen_hints::ask_to_persist();
@@ -215,19 +215,19 @@ impl Setups {
             // Cleared: what this tab has is written again with its next change.
             return;
         };
-        if self.book.try_with_value(|book| book.memory.knows(&text)) == Some(true) {
+        if self.tab.try_with_value(|tab| tab.memory.knows(&text)) == Some(true) {
             return;
         }
         self.take_in(text);
         // Written only where the other tab lacks something: two tabs that show different setups
         // would otherwise answer each other for ever.
         let lacking = self
-            .book
-            .try_with_value(|book| self.library.try_with_untracked(|ours| book.memory.lacks(ours)));
+            .tab
+            .try_with_value(|tab| self.library.try_with_untracked(|ours| tab.memory.lacks(ours)));
         if lacking.flatten() == Some(true) {
             self.save_now();
         } else {
-            let newer = self.book.try_with_value(|book| book.memory.is_newer()) == Some(true);
+            let newer = self.tab.try_with_value(|tab| tab.memory.is_newer()) == Some(true);
             self.note(if newer { Err(StorageFault::Newer) } else { Ok(()) });
         }
     }
@@ -235,7 +235,7 @@ impl Setups {
     /// Brings the stored library in `text` and this tab's together.
     fn take_in(self, text: String) {
         let ours = self.peek().unwrap_or_default();
-        let taken = self.book.try_update_value(|book| book.memory.take_in(text, &ours));
+        let taken = self.tab.try_update_value(|tab| tab.memory.take_in(text, &ours));
         let Some(TakenIn { library, beside, unread }) = taken else { return };
         if let Some(library) = library {
             self.library.try_set(library);
@@ -262,13 +262,13 @@ impl Setups {
     /// there, so that what it comes from must not be written over.
     pub fn put_aside(self, mut unread: Vec<String>) -> bool {
         let mut aside = set_aside_before();
-        if self.book.try_with_value(|book| book.aside_pending) == Some(true) {
+        if self.tab.try_with_value(|tab| tab.aside_pending) == Some(true) {
             unread.extend(self.aside.try_get_untracked().unwrap_or_default());
         }
-        let stored = set_aside(&mut aside, unread);
+        let stored = quarantine(&mut aside, unread);
         self.aside.try_set(aside);
         self.aside_told.try_set(true);
-        let _ = self.book.try_update_value(|book| book.aside_pending = !stored);
+        let _ = self.tab.try_update_value(|tab| tab.aside_pending = !stored);
         stored
     }
 
@@ -276,7 +276,7 @@ impl Setups {
     pub fn drop_aside(self) {
         // Where storage is blocked there is nothing stored to take out.
         let _ = storage::remove(Key::SetAside);
-        let _ = self.book.try_update_value(|book| book.aside_pending = false);
+        let _ = self.tab.try_update_value(|tab| tab.aside_pending = false);
         self.aside.try_set(Vec::new());
         self.aside_told.try_set(false);
         self.save_now();
