@@ -9,20 +9,20 @@ use nightbank::advice::changes::cost::is_medical;
 use nightbank::advice::changes::improvements::{Gain, HelpsJob, ROUNDS};
 use nightbank::advice::trial::Trial;
 use nightbank::forecast::plan::TripSun;
-use nightbank::forecast::{OddsRun, Outlook, SkyAndAir, TripPlan};
+use nightbank::forecast::{MonthlyClimate, OddsRun, Outlook, TripPlan};
 use nightbank::model::{Chemistry, Setup, SystemVoltage, Usage, Window};
 use nightbank::units::{Hours, Watts};
 use proptest::prelude::*;
 use std::sync::Arc;
 
-fn all_helps(setup: &Setup, climate: &SkyAndAir) -> HelpsJob {
+fn all_helps(setup: &Setup, climate: &MonthlyClimate) -> HelpsJob {
     let mut job = HelpsJob::new(setup, climate).expect("valid climate");
     while job.advance(200).expect("valid climate") {}
     job
 }
 
 /// Mean nights over the weather and nights in average weather, without the advice's own code.
-fn directly(setup: &Setup, climate: &SkyAndAir, sequences: usize) -> (f64, usize, f64) {
+fn directly(setup: &Setup, climate: &MonthlyClimate, sequences: usize) -> (f64, usize, f64) {
     let sun = Arc::new(TripSun::build(setup, climate).expect("valid climate"));
     let plan = Arc::new(TripPlan::build(setup, sun));
     let outlook = Outlook::of(setup, &plan);
@@ -305,7 +305,7 @@ fn each_appliance_is_offered_what_makes_sense_for_it() {
         setup.inverter.fitted = true;
         let load = appliance(number).expect("listed").to_load(1, SystemVoltage::V12);
         setup.loads.push(load);
-        let sky = nightbank::forecast::SkyAndAir {
+        let sky = nightbank::forecast::MonthlyClimate {
             clearness_frac: [0.4; 12],
             air: [nightbank::units::Celsius(18.0); 12],
             half_range_k: [3.0; 12],

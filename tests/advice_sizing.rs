@@ -8,13 +8,13 @@ use nightbank::advice::sizing::{Choice, Sizing};
 use nightbank::advice::sizing::{SEQUENCES, SizingAim, SizingJob, sized};
 use nightbank::forecast::climate::climate_of;
 use nightbank::forecast::plan::TripSun;
-use nightbank::forecast::{OddsRun, Outlook, SkyAndAir, TripPlan};
+use nightbank::forecast::{MonthlyClimate, OddsRun, Outlook, TripPlan};
 use nightbank::model::trip::Weather;
 use nightbank::model::{Chemistry, DayPlan, Setup, SystemVoltage};
 use nightbank::units::{AmpHours, Celsius, Watts};
 use std::sync::Arc;
 
-fn found(setup: &Setup, climate: &SkyAndAir, aim: SizingAim) -> Sizing {
+fn found(setup: &Setup, climate: &MonthlyClimate, aim: SizingAim) -> Sizing {
     let mut job = SizingJob::new(setup, climate, aim);
     while job.advance(500).expect("valid climate") {}
     assert_eq!(job.progress_frac(), 1.0);
@@ -22,7 +22,7 @@ fn found(setup: &Setup, climate: &SkyAndAir, aim: SizingAim) -> Sizing {
 }
 
 /// Whether a setup does, played with its real panels and battery.
-fn does(setup: &Setup, climate: &SkyAndAir, month: u8, nights: usize, chance: f64) -> bool {
+fn does(setup: &Setup, climate: &MonthlyClimate, month: u8, nights: usize, chance: f64) -> bool {
     let setup = in_month(setup, month, nights);
     let sun = Arc::new(TripSun::build(&setup, climate).expect("valid"));
     let plan = Arc::new(TripPlan::build(&setup, sun));
@@ -123,7 +123,7 @@ fn cheapest_and_lightest_are_so_among_all_pairs() {
 fn a_season_is_sized_for_its_hard_months() {
     let mut setup = failing_van();
     setup.trip.place.latitude.0 = 52.0;
-    let climate = SkyAndAir::from(&climate_of(&setup.trip));
+    let climate = MonthlyClimate::from(&climate_of(&setup.trip));
     let aim = |months| SizingAim {
         batteries: vec![AmpHours(200.0)],
         solars: vec![],
@@ -173,7 +173,7 @@ fn months_run_over_the_new_year() {
 fn the_year_strip_is_each_month_played() {
     let mut setup = failing_van();
     setup.trip.place.latitude.0 = 52.0;
-    let climate = SkyAndAir::from(&climate_of(&setup.trip));
+    let climate = MonthlyClimate::from(&climate_of(&setup.trip));
     let mut job = YearStripJob::new(&setup, &climate);
     let mut seen = 0;
     while job.advance(60).expect("valid") {

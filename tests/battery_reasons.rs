@@ -6,7 +6,7 @@ use nightbank::advice::compare::CompareJob;
 use nightbank::advice::compare::battery_reasons::{BatteryReason, battery_reasons};
 use nightbank::advice::compare::differences::{Difference, Field, Value};
 use nightbank::forecast::plan::TripSun;
-use nightbank::forecast::{Outlook, SkyAndAir, TripPlan};
+use nightbank::forecast::{MonthlyClimate, Outlook, TripPlan};
 use nightbank::model::{
     BatteryPlace, Chemistry, Draw, Driving, EveryNth, Feed, HookUp, InverterSwitching, Load, Setup,
     SolarArray, Usage, Window,
@@ -44,8 +44,8 @@ fn van(chemistry: Chemistry) -> Setup {
     setup
 }
 
-fn climate(air_c: f64, half_range_k: f64) -> SkyAndAir {
-    SkyAndAir {
+fn climate(air_c: f64, half_range_k: f64) -> MonthlyClimate {
+    MonthlyClimate {
         clearness_frac: [0.42; 12],
         air: [Celsius(air_c); 12],
         half_range_k: [half_range_k; 12],
@@ -53,12 +53,12 @@ fn climate(air_c: f64, half_range_k: f64) -> SkyAndAir {
     }
 }
 
-fn plan(setup: &Setup, climate: &SkyAndAir) -> TripPlan {
+fn plan(setup: &Setup, climate: &MonthlyClimate) -> TripPlan {
     TripPlan::build(setup, Arc::new(TripSun::build(setup, climate).expect("valid climate")))
 }
 
 /// The reasons between AGM and LiFePO4 in a climate.
-fn reasons(climate: &SkyAndAir) -> Vec<Difference> {
+fn reasons(climate: &MonthlyClimate) -> Vec<Difference> {
     let (lead, lithium) = (van(Chemistry::Agm), van(Chemistry::LiFePo4));
     battery_reasons(&[(&lead, &plan(&lead, climate)), (&lithium, &plan(&lithium, climate))])
 }

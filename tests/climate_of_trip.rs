@@ -2,7 +2,7 @@
 
 use crate::climate_world::world;
 use nightbank::forecast::climate::{climate_in, climate_of, monthly_extraterrestrial};
-use nightbank::forecast::{Odds, OddsRun, Outlook, SkyAndAir, TripPlan, plan::TripSun};
+use nightbank::forecast::{MonthlyClimate, Odds, OddsRun, Outlook, TripPlan, plan::TripSun};
 use nightbank::model::climate::ClimateSource;
 use nightbank::model::example::{example_climate, example_setup};
 use nightbank::model::{MonthlySun, Place, Setup, Trip};
@@ -10,7 +10,7 @@ use nightbank::units::{Degrees, WattHoursPerSquareMetre};
 use std::sync::Arc;
 
 fn odds(setup: &Setup) -> (Outlook, Odds) {
-    let climate = SkyAndAir::from(&climate_in(Some(world()), &setup.trip));
+    let climate = MonthlyClimate::from(&climate_in(Some(world()), &setup.trip));
     let sun = Arc::new(TripSun::build(setup, &climate).expect("valid climate"));
     let plan = Arc::new(TripPlan::build(setup, sun));
     let mut run = OddsRun::new(plan.clone(), 500).expect("valid weather");

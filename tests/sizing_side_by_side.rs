@@ -11,7 +11,7 @@ use nightbank::advice::season::in_month;
 use nightbank::advice::sizing::{SizingAim, SizingJob};
 use nightbank::forecast::climate::climate_of;
 use nightbank::forecast::plan::TripSun;
-use nightbank::forecast::{OddsRun, Outlook, SkyAndAir, TripPlan};
+use nightbank::forecast::{MonthlyClimate, OddsRun, Outlook, TripPlan};
 use nightbank::model::{Bank, BatteryPlace, Chemistry, Load, Setup, SolarArray, Usage};
 use nightbank::physics::battery::temperature::lead_size_factor;
 use nightbank::units::{AmpHours, Celsius, Hours, Volts, WattHours, Watts};
@@ -44,17 +44,22 @@ fn bank(capacity: AmpHours) -> Bank {
     Bank { capacity_20h: capacity, soc_min_frac: 1.0 - DEPTH_FRAC, place, ..Bank::default() }
 }
 
-fn air(at: Celsius) -> SkyAndAir {
-    SkyAndAir { clearness_frac: [0.4; 12], air: [at; 12], half_range_k: [0.0; 12], error_frac: 0.0 }
+fn air(at: Celsius) -> MonthlyClimate {
+    MonthlyClimate {
+        clearness_frac: [0.4; 12],
+        air: [at; 12],
+        half_range_k: [0.0; 12],
+        error_frac: 0.0,
+    }
 }
 
-fn laid_out(setup: &Setup, climate: &SkyAndAir) -> Arc<TripPlan> {
+fn laid_out(setup: &Setup, climate: &MonthlyClimate) -> Arc<TripPlan> {
     let sun = Arc::new(TripSun::build(setup, climate).expect("valid climate"));
     Arc::new(TripPlan::build(setup, sun))
 }
 
 /// Days until the limit is passed in average weather.
-fn days(setup: &Setup, climate: &SkyAndAir) -> f64 {
+fn days(setup: &Setup, climate: &MonthlyClimate) -> f64 {
     let plan = laid_out(setup, climate);
     let low = Outlook::of(setup, &plan).course.first_low.unwrap_or(plan.hours.len());
     low as f64 / 24.0
@@ -152,7 +157,7 @@ fn the_larger_of_two_limits_is_kept_and_not_both() {
 /// A camp in December or June, battery inside, with a battery of so many days by AS/NZS 4509.2.
 struct Camp {
     setup: Setup,
-    climate: SkyAndAir,
+    climate: MonthlyClimate,
     /// Peak sun hours of a day, mean of the month.
     sun: PeakSunHours,
     /// Given by 100 W of panel a day, mean of the month.
@@ -164,7 +169,7 @@ impl Camp {
         let december = month == 12;
         let clearness = if december { 0.28 } else { 0.45 };
         let mean = Celsius(if december { 5.0 } else { 18.0 });
-        let climate = SkyAndAir {
+        let climate = MonthlyClimate {
             clearness_frac: [clearness; 12],
             air: [mean; 12],
             half_range_k: [4.0; 12],
@@ -327,7 +332,7 @@ fn the_design_month_is_the_month_with_the_fewest_nights() {
     setup.solar.push(SolarArray { peak: Watts(150.0), ..SolarArray::default() });
     let of = |month: u8| {
         let setup = in_month(&setup, month, 14);
-        let climate = SkyAndAir::from(&climate_of(&setup.trip));
+        let climate = MonthlyClimate::from(&climate_of(&setup.trip));
         let plan = laid_out(&setup, &climate);
         let sun: f64 = (1..14).map(|day| plan.sun.table.h0(day).0).sum::<f64>()
             * climate.clearness_frac[usize::from(month) - 1];

@@ -3,7 +3,7 @@
 
 use crate::reference::sun::{azimuth, direction, sun_at};
 use nightbank::model::{Controller, Mounting, Place, SolarArray, SystemVoltage};
-use nightbank::physics::solar::glass::{DiffuseModifiers, beam_modifier};
+use nightbank::physics::solar::incidence_angle::{DiffuseModifiers, beam_modifier};
 use nightbank::physics::solar::irradiance::{Sky, clear_sky};
 use nightbank::physics::solar::sun::daily_extraterrestrial;
 use nightbank::physics::solar::{

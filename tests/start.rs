@@ -1,7 +1,7 @@
 //! The invented example and the starts for newcomers.
 
 use nightbank::forecast::demand::energy_per_day;
-use nightbank::forecast::plan::{SkyAndAir, TripSun};
+use nightbank::forecast::plan::{MonthlyClimate, TripSun};
 use nightbank::forecast::{Outlook, TripPlan};
 use nightbank::model::example::{Start, Vehicle, example_setup, start_setup};
 use nightbank::model::{Chemistry, Climate, Group, Setup, places};
@@ -10,7 +10,7 @@ use std::sync::Arc;
 
 fn outlook(setup: &Setup) -> Outlook {
     let climate = Climate::at(&setup.trip.place, None, &[WattHoursPerSquareMetre::ZERO; 12]);
-    let sky = SkyAndAir::from(&climate);
+    let sky = MonthlyClimate::from(&climate);
     let sun = TripSun::build(setup, &sky).expect("a climate in range");
     Outlook::of(setup, &TripPlan::build(setup, Arc::new(sun)))
 }

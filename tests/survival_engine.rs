@@ -9,7 +9,7 @@ use crate::debilt;
 
 use debilt::DeBilt;
 use nightbank::forecast::weather::AirSpread;
-use nightbank::forecast::{Course, OddsRun, SkyAndAir, TripPlan, plan::TripSun};
+use nightbank::forecast::{Course, MonthlyClimate, OddsRun, TripPlan, plan::TripSun};
 use nightbank::model::{Chemistry, Draw, Load, Setup, SolarArray, Usage, Window};
 use nightbank::units::{AmpHours, Celsius, Degrees, Watts};
 use std::sync::Arc;
@@ -52,7 +52,7 @@ fn chances_through_the_whole_simulation_come_true() {
             ks.iter().sum::<f64>() / ks.len() as f64
         })
         .collect();
-    let climate = SkyAndAir {
+    let climate = MonthlyClimate {
         clearness_frac: std::array::from_fn(|month| clearness[month]),
         air: AIR.map(Celsius),
         half_range_k: [4.0; 12],

@@ -1,7 +1,7 @@
 //! The same setup at another time of year, and what becomes of it month by month.
 
 use super::trial::{Outcome, SUN_UNITS, Trial};
-use crate::forecast::SkyAndAir;
+use crate::forecast::MonthlyClimate;
 use crate::forecast::weather::WeatherError;
 use crate::model::trip::Weather;
 use crate::model::{Setup, limits};
@@ -44,7 +44,7 @@ pub fn months(first: u8, last: u8) -> Vec<u8> {
 #[derive(Clone, Debug)]
 pub struct YearStripJob {
     setup: Setup,
-    climate: SkyAndAir,
+    climate: MonthlyClimate,
     months: Vec<Outcome>,
     playing: Option<Trial>,
 }
@@ -52,7 +52,7 @@ pub struct YearStripJob {
 impl YearStripJob {
     /// Ready to play the months, each with the nights of the setup's own trip.
     #[must_use]
-    pub fn new(setup: &Setup, climate: &SkyAndAir) -> Self {
+    pub fn new(setup: &Setup, climate: &MonthlyClimate) -> Self {
         Self { setup: setup.clone(), climate: *climate, months: Vec::new(), playing: None }
     }
 

@@ -16,7 +16,7 @@ use super::season::in_month;
 use super::trial::{SUN_UNITS, Trial};
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
-use crate::forecast::{SkyAndAir, TripPlan};
+use crate::forecast::{MonthlyClimate, TripPlan};
 use crate::model::{Chemistry, Setup, SolarArray};
 use crate::units::{AmpHours, Kilograms, Money, Watts};
 use std::sync::Arc;
@@ -120,7 +120,7 @@ enum Fixed {
 #[derive(Clone, Debug)]
 pub struct SizingJob {
     setup: Setup,
-    climate: SkyAndAir,
+    climate: MonthlyClimate,
     aim: SizingAim,
     unseen: Vec<u8>,
     seen: Vec<(u8, f64, f64)>,
@@ -137,7 +137,7 @@ impl SizingJob {
     /// Ready to search. The chemistries compared are the setup's own and lithium, or AGM beside
     /// lithium.
     #[must_use]
-    pub fn new(setup: &Setup, climate: &SkyAndAir, mut aim: SizingAim) -> Self {
+    pub fn new(setup: &Setup, climate: &MonthlyClimate, mut aim: SizingAim) -> Self {
         aim.nights = aim.nights.clamp(1, 60);
         aim.chance_frac = aim.chance_frac.clamp(0.01, 0.99);
         if aim.months.is_empty() {

@@ -7,7 +7,7 @@
 use crate::forecast::odds::{self, EVEN_FRAC, SURE_FRAC};
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
-use crate::forecast::{Course, OddsRun, SkyAndAir, TripPlan};
+use crate::forecast::{Course, MonthlyClimate, OddsRun, TripPlan};
 use crate::model::Setup;
 use crate::units::{Hours, WattHours};
 use std::sync::Arc;
@@ -86,7 +86,7 @@ impl Trial {
     /// [`WeatherError`] where the climate or a day's weather is not a number in range.
     pub fn with_climate(
         setup: &Setup,
-        climate: &SkyAndAir,
+        climate: &MonthlyClimate,
         sequences: usize,
     ) -> Result<Self, WeatherError> {
         Self::new(setup, Arc::new(TripSun::build(setup, climate)?), sequences)

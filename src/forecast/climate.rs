@@ -1,7 +1,7 @@
 //! Sky and air of a trip's place: the climate of the model with the sun above the atmosphere that
 //! turns a user's own kWh/m2 into clearness.
 
-use super::plan::SkyAndAir;
+use super::plan::MonthlyClimate;
 use crate::model::climate::{Climate, World};
 use crate::model::{Place, Trip};
 use crate::physics::solar::sun::daily_extraterrestrial;
@@ -36,7 +36,7 @@ pub fn climate_in(world: Option<&World>, trip: &Trip) -> Climate {
     Climate::from_world(world, &place, trip.own_sun.as_ref(), &above)
 }
 
-impl From<&Climate> for SkyAndAir {
+impl From<&Climate> for MonthlyClimate {
     fn from(climate: &Climate) -> Self {
         Self {
             clearness_frac: climate.clearness_frac,

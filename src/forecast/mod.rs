@@ -19,4 +19,4 @@ pub use course::{Course, CutOutEvent, HourRecord};
 pub use ledger::Ledger;
 pub use odds::{Odds, OddsRun};
 pub use outlook::{LoadShare, Outlook};
-pub use plan::{SkyAndAir, TripPlan};
+pub use plan::{MonthlyClimate, TripPlan};

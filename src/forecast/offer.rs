@@ -70,7 +70,7 @@ fn relay_offer(
         return (Watts::ZERO, Watts::ZERO);
     }
     let load = hour.load / rest;
-    let most = bank.accepts(state, hour.conditions);
+    let most = bank.max_charge_current(state, hour.conditions);
     let loop_ohm = relay.loop_resistance.0;
     let current = if most.0 > 0.0 {
         let polarisation = bank.polarisation(hour.conditions, rest, most).0;

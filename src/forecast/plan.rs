@@ -33,7 +33,7 @@ pub const MIN_HORIZON_NIGHTS: usize = 14;
 
 /// Climate of the place, month by month.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct SkyAndAir {
+pub struct MonthlyClimate {
     /// Mean daily clearness index, 0..1.
     pub clearness_frac: [f64; 12],
     /// Mean air temperature.
@@ -56,7 +56,7 @@ pub struct DayAir {
 impl DayAir {
     /// Air of a date of the trip: the user's own mean, or that of the place.
     #[must_use]
-    pub fn of(trip: &Trip, climate: &SkyAndAir, date: Date) -> Self {
+    pub fn of(trip: &Trip, climate: &MonthlyClimate, date: Date) -> Self {
         let usual = || Celsius(mid_month_line(&climate.air.map(|c| c.0), date));
         Self {
             mean: trip.own_air.unwrap_or_else(usual),
@@ -66,7 +66,7 @@ impl DayAir {
 
     /// Air of the first whole day, the day that every energy a day is stated for.
     #[must_use]
-    pub fn of_first_whole_day(trip: &Trip, climate: &SkyAndAir) -> Self {
+    pub fn of_first_whole_day(trip: &Trip, climate: &MonthlyClimate) -> Self {
         Self::of(trip, climate, trip.start().saturating_add(Duration::days(1)))
     }
 
@@ -112,7 +112,7 @@ impl TripSun {
     ///
     /// # Errors
     /// [`WeatherError`] where the climate or the weather given for a day is not a number in range.
-    pub fn build(setup: &Setup, climate: &SkyAndAir) -> Result<Self, WeatherError> {
+    pub fn build(setup: &Setup, climate: &MonthlyClimate) -> Result<Self, WeatherError> {
         let trip = &setup.trip;
         let horizon_nights = usize::from(trip.nights).max(MIN_HORIZON_NIGHTS);
         let hours = horizon_hours(trip, horizon_nights);

@@ -6,7 +6,7 @@ use super::jobs::{Generation, Generations, Job, Stage, now_ms, play_after};
 use super::lang::t;
 use super::outlook::Calculation;
 use super::state::AppState;
-use crate::forecast::SkyAndAir;
+use crate::forecast::MonthlyClimate;
 use crate::forecast::weather::WeatherError;
 use crate::model::Setup;
 use leptos::prelude::*;
@@ -71,7 +71,7 @@ pub struct Plan<Q, J, R> {
     /// Whether the result of another query goes at once, lest it be taken for this one's.
     pub forget: bool,
     /// Makes the job that answers the query.
-    pub start: fn(&Q, &SkyAndAir) -> Result<J, WeatherError>,
+    pub start: fn(&Q, &MonthlyClimate) -> Result<J, WeatherError>,
     /// Reads what the job has found so far.
     pub read: fn(&J) -> R,
 }
@@ -102,7 +102,7 @@ impl<Q: Query, R: Send + Sync + 'static> Search<Q, R> {
             if forget {
                 self.result.try_set(None);
             }
-            let sky = SkyAndAir::from(&climate);
+            let sky = MonthlyClimate::from(&climate);
             let asked = query.clone();
             let pause_ms = if before.is_some() { pause_ms } else { 0 };
             self.begin(pause_ms, generation, query, move || start(&asked, &sky), read);

@@ -1,7 +1,7 @@
 //! Setups for the tests of the advice; all invented.
 #![allow(dead_code)]
 
-use nightbank::forecast::SkyAndAir;
+use nightbank::forecast::MonthlyClimate;
 use nightbank::model::catalogue::ALL;
 use nightbank::model::{
     Bank, Draw, DutyCycle, Feed, InverterSwitching, Load, Setup, SolarArray, SystemVoltage, Usage,
@@ -10,8 +10,8 @@ use nightbank::model::{
 use nightbank::units::{AmpHours, Celsius, Watts};
 
 /// Summer in the middle of Europe.
-pub fn summer() -> SkyAndAir {
-    SkyAndAir {
+pub fn summer() -> MonthlyClimate {
+    MonthlyClimate {
         clearness_frac: [0.42; 12],
         air: [Celsius(18.0); 12],
         half_range_k: [5.0; 12],
@@ -20,8 +20,8 @@ pub fn summer() -> SkyAndAir {
 }
 
 /// Frost day and night.
-pub fn frost() -> SkyAndAir {
-    SkyAndAir {
+pub fn frost() -> MonthlyClimate {
+    MonthlyClimate {
         clearness_frac: [0.42; 12],
         air: [Celsius(-8.0); 12],
         half_range_k: [3.0; 12],

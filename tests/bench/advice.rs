@@ -17,7 +17,7 @@ use nightbank::advice::changes::ways::{Aim, WaysJob};
 use nightbank::advice::season::YearStripJob;
 use nightbank::advice::sizing::{SizingAim, SizingJob};
 use nightbank::advice::trial::Trial;
-use nightbank::forecast::{Outlook, SkyAndAir, TripPlan, plan::TripSun};
+use nightbank::forecast::{MonthlyClimate, Outlook, TripPlan, plan::TripSun};
 use nightbank::model::{Setup, SystemVoltage};
 use std::hint::black_box;
 use std::sync::Arc;
@@ -75,7 +75,7 @@ fn main() {
 }
 
 /// Prints how long the search for what helps takes.
-fn what_helps(of: &str, setup: &Setup, climate: &SkyAndAir, answer_s: f64) {
+fn what_helps(of: &str, setup: &Setup, climate: &MonthlyClimate, answer_s: f64) {
     let (all_s, portion_s) = timed(5, || {
         let mut job = HelpsJob::new(setup, climate).ok()?;
         Some(move || job.advance(10).unwrap_or(false))

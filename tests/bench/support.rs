@@ -1,6 +1,6 @@
 //! What the benchmarks share.
 
-use nightbank::forecast::SkyAndAir;
+use nightbank::forecast::MonthlyClimate;
 use nightbank::model::{Draw, Load, Setup, SolarArray, Usage};
 use nightbank::units::{Celsius, Watts};
 use std::time::Instant;
@@ -22,8 +22,8 @@ pub fn forty_loads() -> Setup {
 }
 
 /// The same sky and air all year round.
-pub fn climate() -> SkyAndAir {
-    SkyAndAir {
+pub fn climate() -> MonthlyClimate {
+    MonthlyClimate {
         clearness_frac: [0.42; 12],
         air: [Celsius(14.0); 12],
         half_range_k: [5.0; 12],

@@ -1,6 +1,6 @@
 //! Setups and climates for the tests of the played trip; all invented.
 
-use nightbank::forecast::{Outlook, SkyAndAir, TripPlan, plan::TripSun};
+use nightbank::forecast::{MonthlyClimate, Outlook, TripPlan, plan::TripSun};
 use nightbank::model::{
     Bank, Chemistry, Controller, Draw, Driving, EveryNth, Feed, HookUp, Load, OtherSource, Setup,
     SolarArray, SystemVoltage, Trip, Usage, Window,
@@ -10,8 +10,8 @@ use proptest::prelude::*;
 use std::sync::Arc;
 
 /// The same sky and air all year round.
-pub fn climate(air_c: f64) -> SkyAndAir {
-    SkyAndAir {
+pub fn climate(air_c: f64) -> MonthlyClimate {
+    MonthlyClimate {
         clearness_frac: [0.42; 12],
         air: [Celsius(air_c); 12],
         half_range_k: [0.0; 12],

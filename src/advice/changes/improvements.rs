@@ -11,7 +11,7 @@ use super::candidates::candidates;
 use super::cost::{Cost, Hazard};
 use super::{Change, Family};
 use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
-use crate::forecast::SkyAndAir;
+use crate::forecast::MonthlyClimate;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::model::Setup;
@@ -116,7 +116,7 @@ enum Playing {
 #[derive(Clone, Debug)]
 pub struct HelpsJob {
     setup: Setup,
-    climate: SkyAndAir,
+    climate: MonthlyClimate,
     sun: Arc<TripSun>,
     /// The setup as it is, after the sequences of each round.
     baselines: Vec<Outcome>,
@@ -134,7 +134,7 @@ impl HelpsJob {
     ///
     /// # Errors
     /// [`WeatherError`] where the climate or a day's weather is not a number in range.
-    pub fn new(setup: &Setup, climate: &SkyAndAir) -> Result<Self, WeatherError> {
+    pub fn new(setup: &Setup, climate: &MonthlyClimate) -> Result<Self, WeatherError> {
         let sun = Arc::new(TripSun::build(setup, climate)?);
         let trial = Trial::new(setup, sun.clone(), ROUNDS[0].0)?;
         Ok(Self {

@@ -11,7 +11,7 @@ use super::candidates::candidates;
 use super::cost::{Bill, Cost};
 use super::{Change, Family};
 use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
-use crate::forecast::SkyAndAir;
+use crate::forecast::MonthlyClimate;
 use crate::forecast::odds::reaches;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
@@ -117,7 +117,7 @@ struct Tried {
 #[derive(Clone, Debug)]
 pub struct WaysJob {
     base: Setup,
-    climate: SkyAndAir,
+    climate: MonthlyClimate,
     base_sun: Arc<TripSun>,
     aim: Aim,
     kinds: Vec<WayKind>,
@@ -136,7 +136,7 @@ impl WaysJob {
     ///
     /// # Errors
     /// [`WeatherError`] where the climate or a day's weather is not a number in range.
-    pub fn new(setup: &Setup, climate: &SkyAndAir, aim: Aim) -> Result<Self, WeatherError> {
+    pub fn new(setup: &Setup, climate: &MonthlyClimate, aim: Aim) -> Result<Self, WeatherError> {
         let most = limits::NIGHTS.max as u8;
         let nights = u8::try_from(aim.nights).unwrap_or(most).clamp(1, most);
         let mut base = setup.clone();

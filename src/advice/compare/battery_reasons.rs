@@ -39,7 +39,7 @@ const REASONS: [(BatteryReason, Reader); 13] = [
     }),
     (BatteryReason::ColdReach, |p| {
         let hours = p.plan.hours.iter().take(p.plan.stay_hours());
-        Value::Share(hours.map(|hour| hour.conditions.reach_frac).fold(1.0, f64::min))
+        Value::Share(hours.map(|hour| hour.conditions.available_frac).fold(1.0, f64::min))
     }),
     (BatteryReason::FastDischarge, |p| {
         let cell = p.plan.bank.cell;
@@ -59,7 +59,7 @@ const REASONS: [(BatteryReason, Reader); 13] = [
     }),
     (BatteryReason::TakenAt90, |p| {
         let bank = &p.plan.bank;
-        Value::Current(bank.accepts(&BankState::rested(0.9), &bank.conditions(p.mean)))
+        Value::Current(bank.max_charge_current(&BankState::rested(0.9), &bank.conditions(p.mean)))
     }),
     (BatteryReason::TimeToFull, time_to_full),
     (BatteryReason::LostADay, |p| {

@@ -18,7 +18,7 @@ use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::demand::LoadEnergy;
 use crate::forecast::plan::DayAir;
 use crate::forecast::weather::WeatherError;
-use crate::forecast::{SkyAndAir, TripPlan};
+use crate::forecast::{MonthlyClimate, TripPlan};
 use crate::model::{Chemistry, Setup};
 use crate::physics::battery::chemistry::cell_data;
 use crate::units::{AmpHours, Celsius, Kilograms, Money, Volts, WattHours};
@@ -80,7 +80,7 @@ pub struct Column {
 /// Comparison in the making.
 #[derive(Clone, Debug)]
 pub struct CompareJob {
-    setups: Vec<(Setup, SkyAndAir)>,
+    setups: Vec<(Setup, MonthlyClimate)>,
     differences: Vec<Difference>,
     batteries: Option<Vec<Difference>>,
     trials: Vec<Trial>,
@@ -90,9 +90,9 @@ impl CompareJob {
     /// Ready to compare; setups past the fourth ([`MOST_SETUPS`]) are left out. Each with the
     /// climate of its own place. Prices are the first setup's for all, so that they compare.
     #[must_use]
-    pub fn new(setups: &[(&Setup, &SkyAndAir)]) -> Self {
+    pub fn new(setups: &[(&Setup, &MonthlyClimate)]) -> Self {
         let prices = setups.first().map(|(setup, _)| setup.prices.clone()).unwrap_or_default();
-        let setups: Vec<(Setup, SkyAndAir)> = setups
+        let setups: Vec<(Setup, MonthlyClimate)> = setups
             .iter()
             .take(MOST_SETUPS)
             .map(|(setup, climate)| {

@@ -13,7 +13,7 @@
 //! measure first.
 
 use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
-use crate::forecast::SkyAndAir;
+use crate::forecast::MonthlyClimate;
 use crate::forecast::demand::LoadDay;
 use crate::forecast::plan::DayAir;
 use crate::forecast::plan::TripSun;
@@ -68,7 +68,7 @@ pub struct UnknownsJob {
     unknowns: Vec<Unknown>,
     likely_error: WattHours,
     open: Vec<Setup>,
-    climate: SkyAndAir,
+    climate: MonthlyClimate,
     sun: Option<Arc<TripSun>>,
     trials: Vec<Trial>,
 }
@@ -77,7 +77,7 @@ impl UnknownsJob {
     /// Ready to play; the ranking of loads is there at once. `air` of the climate decides what a
     /// fridge draws.
     #[must_use]
-    pub fn new(setup: &Setup, climate: &SkyAndAir) -> Self {
+    pub fn new(setup: &Setup, climate: &MonthlyClimate) -> Self {
         let air = DayAir::of_first_whole_day(&setup.trip, climate).by_hour();
         let mut unknowns: Vec<Unknown> = setup
             .enabled_loads()

@@ -117,7 +117,7 @@ impl BankPhysics {
             + self.cell.absorption_v_per_k * (at.0 - 25.0).clamp(-25.0, 20.0);
         Conditions {
             temperature: at,
-            reach_frac: reach,
+            available_frac: reach,
             empty_frac: 1.0 - reach,
             low_frac: 1.0 - (1.0 - self.soc_min_frac) * reach,
             resistance: self.resistance_25c * temperature::resistance_factor(self.chemistry, at),
@@ -153,7 +153,7 @@ impl BankPhysics {
     /// Most current the bank accepts now.
     #[inline]
     #[must_use]
-    pub fn accepts(&self, state: &BankState, conditions: &Conditions) -> Amps {
+    pub fn max_charge_current(&self, state: &BankState, conditions: &Conditions) -> Amps {
         if !conditions.may_charge {
             return Amps::ZERO;
         }
@@ -176,7 +176,7 @@ impl BankPhysics {
     #[must_use]
     pub fn charging_volts(&self, state: &BankState, c: &Conditions, current: Amps) -> Volts {
         let rest = self.curve.volts(state.soc_frac);
-        let most = self.accepts(state, c);
+        let most = self.max_charge_current(state, c);
         if most.0 <= 0.0 {
             return c.absorption.max(rest);
         }
@@ -210,7 +210,7 @@ impl BankPhysics {
     /// Charge with at most the power `offered` at the terminals for one step.
     #[inline]
     pub fn charge(&self, state: &mut BankState, c: &Conditions, offered: Watts) -> Flow {
-        let most = self.accepts(state, c);
+        let most = self.max_charge_current(state, c);
         if most.0 <= 0.0 || offered.0 <= 0.0 {
             return self.rest(state, c);
         }
@@ -276,7 +276,7 @@ impl BankPhysics {
             state.soc_frac = before - drawn.0 * self.dt.0 / self.capacity.0;
             current = drawn;
         } else if surplus.0 > 0.0 {
-            let most = self.accepts(state, c);
+            let most = self.max_charge_current(state, c);
             if most.0 > 0.0 {
                 let eta = self.charge_frac(before);
                 let guess = (surplus / rest_v).min(most);

@@ -9,7 +9,7 @@ pub struct Conditions {
     /// Battery temperature.
     pub temperature: Celsius,
     /// Share of the capacity within reach, 0..1.
-    pub reach_frac: f64,
+    pub available_frac: f64,
     /// State of charge below which nothing more comes out, 0..1.
     pub empty_frac: f64,
     /// State of charge the user does not want to go below, 0..1.

@@ -13,7 +13,7 @@
 //! Shade takes its share of the beam and of the light around the sun in three parts of solar time
 //! (before 10 h, to 14 h, after), and of sky and ground light all day.
 
-use super::glass::{DiffuseModifiers, beam_modifier};
+use super::incidence_angle::{DiffuseModifiers, beam_modifier};
 use super::irradiance::{Plane, Sky, altitude_gain, anisotropy, clear_sky};
 use super::panel::share;
 use super::sun::{JulianDate, Sun, SunDirection};

@@ -4,7 +4,7 @@
 //! |---|---|
 //! | [`sun`], [`sun_times`] | where the sun stands, rise and set, light above the air |
 //! | [`irradiance`] | clear sky, split of the global light, light on a tilted plane |
-//! | [`glass`] | reflection at the panel's cover |
+//! | [`incidence_angle`] | reflection at the panel's cover |
 //! | [`panel`] | cell temperature, efficiency, controller |
 //! | [`day`] | one calendar day at a clearness, hour by hour |
 //! | [`yield_table`] | a whole trip, ready to be looked up for thousands of weather sequences |
@@ -14,7 +14,7 @@
 //! snow lying on the panel, and the spectrum of the light.
 
 pub mod day;
-pub mod glass;
+pub mod incidence_angle;
 pub mod irradiance;
 pub mod losses;
 pub mod panel;

@@ -8,7 +8,7 @@ use crate::advice::season::months;
 use crate::advice::sizing::{
     Choice, Curve, MOST_BATTERY_12V, MOST_SOLAR, Sizing, SizingAim, SizingJob, sized,
 };
-use crate::forecast::SkyAndAir;
+use crate::forecast::MonthlyClimate;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::units::{AmpHours, Watts};
@@ -53,7 +53,7 @@ pub fn view(app: AppState, calculation: Calculation, state: BuyState) -> AnyView
     let plan = Plan {
         pause_ms: PAUSE_MS,
         forget: true,
-        start: |(setup, aim): &(Setup, SizingAim), sky: &SkyAndAir| {
+        start: |(setup, aim): &(Setup, SizingAim), sky: &MonthlyClimate| {
             Ok(SizingJob::new(setup, sky, aim.clone()))
         },
         read: |job: &SizingJob| Found { sizing: job.sizing(), progress_frac: job.progress_frac() },

@@ -6,7 +6,7 @@ use super::copies::Copies;
 use super::prices;
 use crate::advice::compare::differences::Difference;
 use crate::advice::compare::{Column, CompareJob, LifeCost, MOST_SETUPS};
-use crate::forecast::SkyAndAir;
+use crate::forecast::MonthlyClimate;
 use crate::i18n::Arg;
 use crate::model::{Chemistry, Setup};
 use crate::store::EntryId;
@@ -188,11 +188,11 @@ fn search(app: AppState, setups: Option<Setups>, state: CompareState) {
         }
         let query = all.clone();
         let make = move || {
-            let skies: Vec<SkyAndAir> = all
+            let skies: Vec<MonthlyClimate> = all
                 .iter()
-                .map(|setup| SkyAndAir::from(&climate_file::climate(&setup.trip)))
+                .map(|setup| MonthlyClimate::from(&climate_file::climate(&setup.trip)))
                 .collect();
-            let pairs: Vec<(&Setup, &SkyAndAir)> = all.iter().zip(&skies).collect();
+            let pairs: Vec<(&Setup, &MonthlyClimate)> = all.iter().zip(&skies).collect();
             Ok(CompareJob::new(&pairs))
         };
         let read = |job: &CompareJob| Found {

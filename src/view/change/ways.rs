@@ -5,7 +5,7 @@ use crate::advice::changes::Change;
 use crate::advice::changes::cost::Hazard;
 use crate::advice::changes::ways::{Aim, Way, WayKind, WaysJob};
 use crate::advice::trial::Outcome;
-use crate::forecast::SkyAndAir;
+use crate::forecast::MonthlyClimate;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::icons::Icon;
@@ -47,7 +47,7 @@ pub fn view(app: AppState, calculation: Calculation, state: WaysState) -> AnyVie
     let plan = Plan {
         pause_ms: PAUSE_MS,
         forget: true,
-        start: |(setup, aim): &(Setup, Aim), sky: &SkyAndAir| WaysJob::new(setup, sky, *aim),
+        start: |(setup, aim): &(Setup, Aim), sky: &MonthlyClimate| WaysJob::new(setup, sky, *aim),
         read: |job: &WaysJob| Found {
             baseline: job.baseline().cloned(),
             reached_already: job.is_reached_already(),

@@ -2,7 +2,7 @@
 
 use crate::advice::season::YearStripJob;
 use crate::advice::trial::Outcome;
-use crate::forecast::SkyAndAir;
+use crate::forecast::MonthlyClimate;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::chart::{MonthNights, MonthsChart, months_chart};
@@ -28,7 +28,7 @@ pub fn view(
     let plan = Plan {
         pause_ms: PAUSE_MS,
         forget: false,
-        start: |setup: &Setup, sky: &SkyAndAir| Ok(YearStripJob::new(setup, sky)),
+        start: |setup: &Setup, sky: &MonthlyClimate| Ok(YearStripJob::new(setup, sky)),
         read: |job: &YearStripJob| job.months().to_vec(),
     };
     let about = Memo::new(move |_| app.setup.with(search_key));

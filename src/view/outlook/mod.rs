@@ -22,7 +22,7 @@ use super::arc_ptr_eq::ArcPtrEq;
 use super::state::AppState;
 use super::tasks::Task;
 use crate::forecast::plan::TripSun;
-use crate::forecast::{Odds, Outlook, SkyAndAir, TripPlan};
+use crate::forecast::{MonthlyClimate, Odds, Outlook, TripPlan};
 use crate::model::climate::Climate;
 use crate::model::example::example_climate;
 use crate::model::{Setup, SolarArray, SystemVoltage, Trip};
@@ -87,7 +87,7 @@ impl Calculation {
                     bank: crate::model::Bank { system: key.system, ..Default::default() },
                     ..Setup::default()
                 };
-                TripSun::build(&setup, &SkyAndAir::from(&climate)).ok().map(ArcPtrEq::new)
+                TripSun::build(&setup, &MonthlyClimate::from(&climate)).ok().map(ArcPtrEq::new)
             })
         });
         let plan = Memo::new(move |_| {

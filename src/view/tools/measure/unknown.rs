@@ -3,8 +3,8 @@
 
 use crate::advice::on_site::unknowns::{Unknown, UnknownsJob};
 use crate::advice::trial::Outcome;
+use crate::forecast::MonthlyClimate;
 use crate::forecast::Odds;
-use crate::forecast::SkyAndAir;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::units::WattHours;
@@ -45,7 +45,7 @@ impl Unknowns {
         let plan = Plan {
             pause_ms: PAUSE_MS,
             forget: false,
-            start: |setup: &Setup, sky: &SkyAndAir| Ok(UnknownsJob::new(setup, sky)),
+            start: |setup: &Setup, sky: &MonthlyClimate| Ok(UnknownsJob::new(setup, sky)),
             read: |job: &UnknownsJob| Found {
                 ranking: job.ranking().to_vec(),
                 likely_error: job.likely_error(),
