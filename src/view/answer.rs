@@ -6,7 +6,9 @@ use super::chart::FlowChart;
 use super::focus;
 use super::lang::{key, number, percent, t, t_args};
 use super::state::{AppState, Tab};
-use super::widgets::{DataTable, LanternNight, Term, lantern, lantern_row, origin, tip, tip_with};
+use super::widgets::{
+    DataTable, LanternNight, Term, lantern, lantern_row, made_when_open, origin, tip, tip_with,
+};
 use crate::i18n::Arg;
 use crate::units::WattHours;
 use leptos::prelude::*;
@@ -31,6 +33,10 @@ pub struct AnswerView {
     pub lowest_soc_frac: f64,
     /// Each night.
     pub lanterns: Vec<LanternNight>,
+    /// Which nights are safe, likely and tight, in a sentence; `None` until the odds are there.
+    pub verdict: Option<String>,
+    /// What takes most of a day's use, in a sentence.
+    pub takes_most: Option<String>,
     /// The odds are still being worked out.
     pub working: bool,
 }
@@ -171,13 +177,22 @@ fn headline(answer: Answer) -> AnyView {
         </p>
         <div class="answer-sure"><span>{sure}</span>{origin(t("from-nights"))}</div>
         {move || lanterns.get().map(lantern_row)}
+        <p class="answer-verdict">{shown(|answer| answer.verdict.clone().unwrap_or_default())}</p>
         <ul class="answer-facts">
-            <li><span>{shown(likely_words)}</span>{origin(t("from-likely"))}</li>
             {chance}
-            <li><span>{shown(low_words)}</span>{origin(t("from-first-low"))}</li>
-            <li><span>{shown(lowest_words)}</span>{tip_with(Term::StateOfCharge, t("from-lowest"))}</li>
+            <li>{shown(|answer| answer.takes_most.clone().unwrap_or_default())}</li>
         </ul>
         {at_work}
+        {made_when_open(Signal::stored(t("answer-figures")), move || {
+            view! {
+                <ul class="answer-facts">
+                    <li><span>{shown(likely_words)}</span>{origin(t("from-likely"))}</li>
+                    <li><span>{shown(low_words)}</span>{origin(t("from-first-low"))}</li>
+                    <li><span>{shown(lowest_words)}</span>{tip_with(Term::StateOfCharge, t("from-lowest"))}</li>
+                </ul>
+            }
+                .into_any()
+        })}
     }
     .into_any()
 }

@@ -37,6 +37,7 @@ struct Words {
 enum Format {
     Number { decimals: u8, grouped: bool, fixed: bool },
     Weekday,
+    LongWeekday,
     DayMonth,
     FullDate,
     Month,
@@ -183,6 +184,7 @@ fn formatter(format: Format, locale: &str) -> Function {
             return Intl::NumberFormat::new(&locales, &options).format();
         }
         Format::Weekday => set("weekday", "short".into()),
+        Format::LongWeekday => set("weekday", "long".into()),
         Format::DayMonth => {
             set("day", "numeric".into());
             set("month", "short".into());
@@ -346,6 +348,12 @@ fn js_date(date: Date) -> JsValue {
 #[must_use]
 pub fn weekday(date: Date) -> String {
     format(Format::Weekday, &js_date(date)).unwrap_or_default()
+}
+
+/// Weekday in full.
+#[must_use]
+pub fn long_weekday(date: Date) -> String {
+    format(Format::LongWeekday, &js_date(date)).unwrap_or_default()
 }
 
 /// Day and month, short.

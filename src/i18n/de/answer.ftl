@@ -32,3 +32,16 @@ from-nights = Dein Aufenthalt wird zweitausendmal Stunde für Stunde durchgespie
 from-likely = In der Hälfte der Fälle hält die Batterie mindestens so viele Nächte. Wie viele du willst, steht unter „Reise“.
 from-first-low = Bis zu dieser Stunde bleibt die Batterie in 9 von 10 Durchläufen deines Aufenthalts über deiner Grenze.
 from-lowest = In 9 von 10 Durchläufen deines Aufenthalts sinkt die Batterie nie tiefer. Solange die Chancen noch fehlen, steht hier das durchschnittliche Wetter.
+answer-most = Braucht am meisten: { $name }, { $share } vom Tagesbedarf
+answer-figures = Mehr Zahlen
+verdict-all = { $n ->
+    [one] Deine Nacht ist sicher.
+   *[other] Alle { $n } Nächte sind sicher.
+}
+verdict-none = Schon die erste Nacht wird knapp ({ $chance }).
+verdict-safe-one = { $first } ist sicher.
+verdict-safe-two = { $first } und { $last } sind sicher.
+verdict-safe-more = { $first } bis { $last } sind sicher.
+verdict-likely-one = { $first } wahrscheinlich ({ $chance }).
+verdict-likely-more = { $first } bis { $last } wahrscheinlich ({ $chance }).
+verdict-tight = Ab { $first } wird es knapp.

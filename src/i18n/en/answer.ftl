@@ -32,3 +32,16 @@ from-nights = Your stay is played hour by hour two thousand times. Each time has
 from-likely = Half the time the battery lasts at least this many nights. How many you ask for stands under Trip.
 from-first-low = The hour up to which the battery stays above your limit in 9 of 10 plays of your stay.
 from-lowest = In 9 of 10 plays of your stay the battery never gets lower than this. Until the odds are there, average weather stands in for them.
+answer-most = Takes most: { $name }, { $share } of a day's use
+answer-figures = More figures
+verdict-all = { $n ->
+    [one] Your night is safe.
+   *[other] All { $n } nights are safe.
+}
+verdict-none = Tight from the first night ({ $chance }).
+verdict-safe-one = { $first } is safe.
+verdict-safe-two = { $first } and { $last } are safe.
+verdict-safe-more = { $first } to { $last } are safe.
+verdict-likely-one = { $first } probably ({ $chance }).
+verdict-likely-more = { $first } to { $last } probably ({ $chance }).
+verdict-tight = From { $first } it gets tight.

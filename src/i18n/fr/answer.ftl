@@ -32,3 +32,16 @@ from-nights = Votre séjour est simulé deux mille fois, heure par heure. Chaque
 from-likely = Une fois sur deux, la batterie tient au moins ce nombre de nuits. Le nombre demandé est sous « Séjour ».
 from-first-low = Dans 9 simulations de votre séjour sur 10, la batterie reste au-dessus de votre limite jusqu’à cette heure.
 from-lowest = Dans 9 simulations de votre séjour sur 10, la batterie ne descend jamais plus bas. Tant que les probabilités manquent, c’est la météo moyenne qui est montrée.
+answer-most = Consomme le plus : { $name }, { $share } de la journée
+answer-figures = Plus de chiffres
+verdict-all = { $n ->
+    [one] Votre nuit est assurée.
+   *[other] Les { $n } nuits sont assurées.
+}
+verdict-none = C’est juste dès la première nuit ({ $chance }).
+verdict-safe-one = Pas de souci { $first }.
+verdict-safe-two = Pas de souci { $first } et { $last }.
+verdict-safe-more = Pas de souci de { $first } à { $last }.
+verdict-likely-one = Probable { $first } ({ $chance }).
+verdict-likely-more = Probable de { $first } à { $last } ({ $chance }).
+verdict-tight = À partir de { $first }, c’est juste.

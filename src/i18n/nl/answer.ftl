@@ -32,3 +32,16 @@ from-nights = Je verblijf wordt tweeduizend keer uur na uur doorgespeeld. Elke k
 from-likely = De helft van de keren houdt de accu het minstens zoveel nachten vol. Hoeveel je er vraagt, staat bij ‘Reis’.
 from-first-low = In 9 van de 10 keer dat je verblijf wordt doorgespeeld, blijft de accu tot dit uur boven je grens.
 from-lowest = In 9 van de 10 keer dat je verblijf wordt doorgespeeld, zakt de accu nooit lager. Zolang de kansen er nog niet zijn, staat hier het gemiddelde weer.
+answer-most = Verbruikt het meest: { $name }, { $share } van de dag
+answer-figures = Meer cijfers
+verdict-all = { $n ->
+    [one] Je nacht zit goed.
+   *[other] Alle { $n } nachten zitten goed.
+}
+verdict-none = Al vanaf de eerste nacht krap ({ $chance }).
+verdict-safe-one = Op { $first } zit je goed.
+verdict-safe-two = Op { $first } en { $last } zit je goed.
+verdict-safe-more = Van { $first } tot en met { $last } zit je goed.
+verdict-likely-one = Waarschijnlijk lukt het op { $first } ({ $chance }).
+verdict-likely-more = Waarschijnlijk lukt het van { $first } tot en met { $last } ({ $chance }).
+verdict-tight = Vanaf { $first } wordt het krap.

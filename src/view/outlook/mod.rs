@@ -15,6 +15,7 @@ pub mod hours;
 mod origins;
 pub(super) mod picture;
 pub mod play;
+mod verdict;
 pub mod words;
 
 use super::answer::{Answer, AnswerView};

@@ -1,0 +1,81 @@
+//! The answer as a sentence a friend would say: "Friday and Saturday are safe. Sunday probably (87 %)."
+
+use super::facts::Facts;
+use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
+use crate::i18n::Arg;
+use crate::units::WattHours;
+use crate::view::lang::{long_weekday, percent, short_date, t_args};
+use crate::view::words::names::drawer_name;
+
+/// Nights that can be told apart by their weekday.
+const NIGHTS_OF_A_WEEK: usize = 7;
+
+/// Which nights are safe, which are likely, and from which on it gets tight; `None` until the odds
+/// are there.
+pub fn verdict(facts: &Facts<'_>) -> Option<String> {
+    let odds = facts.odds?;
+    let wanted = facts.plan.nights_wanted;
+    let sure = odds.nights_at(SURE_FRAC).min(wanted);
+    let likely = odds.nights_at(EVEN_FRAC).clamp(sure, wanted);
+    if wanted == 0 {
+        return None;
+    }
+    if sure == wanted {
+        return Some(t_args("verdict-all", &[("n", count(wanted))]));
+    }
+    let name = |night: usize| night_name(facts, night);
+    let chance = |night: usize| percent(odds.chance_of(night));
+    if likely == 0 {
+        return Some(t_args("verdict-none", &[("chance", Arg::Text(&chance(1)))]));
+    }
+    let mut sentences = Vec::new();
+    if sure > 0 {
+        let key = match sure {
+            1 => "verdict-safe-one",
+            2 => "verdict-safe-two",
+            _ => "verdict-safe-more",
+        };
+        let (first, last) = (name(1), name(sure));
+        sentences.push(t_args(key, &[("first", Arg::Text(&first)), ("last", Arg::Text(&last))]));
+    }
+    if likely > sure {
+        let key = if likely == sure + 1 { "verdict-likely-one" } else { "verdict-likely-more" };
+        let (first, last, chance) = (name(sure + 1), name(likely), chance(likely));
+        let args = [
+            ("first", Arg::Text(&first)),
+            ("last", Arg::Text(&last)),
+            ("chance", Arg::Text(&chance)),
+        ];
+        sentences.push(t_args(key, &args));
+    }
+    if likely < wanted {
+        sentences.push(t_args("verdict-tight", &[("first", Arg::Text(&name(likely + 1)))]));
+    }
+    Some(sentences.join(" "))
+}
+
+/// Whoever takes most of a day's use, and how much of it; `None` where nothing draws.
+pub fn takes_most(facts: &Facts<'_>) -> Option<String> {
+    let shares = &facts.outlook.shares;
+    let most = shares.first().filter(|share| share.per_day.0 > 0.0)?;
+    let all: WattHours = shares.iter().map(|share| share.per_day).sum();
+    let name = drawer_name(facts.setup, most.drawer);
+    let share = percent(most.per_day.0 / all.0);
+    Some(t_args("answer-most", &[("name", Arg::Text(&name)), ("share", Arg::Text(&share))]))
+}
+
+fn count(nights: usize) -> Arg<'static> {
+    Arg::Count(i32::try_from(nights).unwrap_or(i32::MAX))
+}
+
+/// The evening a night begins with: its weekday, with the date where the stay is longer than a week.
+fn night_name(facts: &Facts<'_>, night: usize) -> String {
+    let Some(date) = night.checked_sub(1).and_then(|at| facts.plan.sun.dates.get(at)) else {
+        return String::new();
+    };
+    if facts.plan.nights_wanted <= NIGHTS_OF_A_WEEK {
+        long_weekday(*date)
+    } else {
+        short_date(*date)
+    }
+}
