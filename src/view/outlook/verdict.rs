@@ -4,7 +4,7 @@ use super::facts::Facts;
 use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
 use crate::i18n::Arg;
 use crate::units::WattHours;
-use crate::view::lang::{long_weekday, percent, short_date, t_args};
+use crate::view::lang::{key, long_weekday, percent, short_date, t_args};
 use crate::view::words::names::drawer_name;
 
 /// Nights that can be told apart by their weekday.
@@ -31,15 +31,19 @@ pub fn verdict(facts: &Facts<'_>) -> Option<String> {
     let mut sentences = Vec::new();
     if sure > 0 {
         let key = match sure {
-            1 => "verdict-safe-one",
-            2 => "verdict-safe-two",
-            _ => "verdict-safe-more",
+            1 => key!("verdict-safe-one"),
+            2 => key!("verdict-safe-two"),
+            _ => key!("verdict-safe-more"),
         };
         let (first, last) = (name(1), name(sure));
         sentences.push(t_args(key, &[("first", Arg::Text(&first)), ("last", Arg::Text(&last))]));
     }
     if likely > sure {
-        let key = if likely == sure + 1 { "verdict-likely-one" } else { "verdict-likely-more" };
+        let key = if likely == sure + 1 {
+            key!("verdict-likely-one")
+        } else {
+            key!("verdict-likely-more")
+        };
         let (first, last, chance) = (name(sure + 1), name(likely), chance(likely));
         let args = [
             ("first", Arg::Text(&first)),
