@@ -16,6 +16,7 @@ mod advice_sizing;
 mod advice_ways;
 mod battery_reasons;
 mod battery_vectors;
+mod calibration;
 mod catalogue;
 mod charging;
 mod chart_geometry;

@@ -6,7 +6,7 @@ use crate::model::{Bank, BatteryPlace, Setup};
 use crate::physics::battery::temperature::INSIDE_AT_LEAST;
 use crate::physics::battery::{BankPhysics, Conditions};
 use crate::physics::inverter::InverterCurve;
-use crate::units::{Celsius, Hours, Watts};
+use crate::units::{Celsius, Watts};
 
 /// Battery temperatures of the table: from the first, in steps, so many.
 const COLDEST_BATTERY_C: f64 = -45.0;
@@ -98,12 +98,9 @@ fn kept_warm(bank: &Bank) -> Option<Celsius> {
 /// ([`crate::model::Load::likely_error_frac`]).
 #[must_use]
 pub fn use_error_frac(setup: &Setup, air: &[Celsius; 24]) -> f64 {
-    let curve = InverterCurve::of(&setup.inverter);
     let (mut sum, mut square) = (0.0, 0.0);
     for load in setup.enabled_loads() {
-        let day = LoadDay::of(load, air);
-        let wh: f64 =
-            day.hours.iter().map(|hour| (at_battery(load, *hour, &curve) * Hours(1.0)).0).sum();
+        let wh = LoadDay::of(load, air).energy_at_battery(load, setup).0;
         sum += wh;
         square += (wh * load.likely_error_frac()).powi(2);
     }
