@@ -8,16 +8,12 @@ use std::collections::BTreeMap;
 use std::path::Path;
 
 /// Public items that only something outside `src` uses, each with its reason.
-const ALLOWED: [(&str, &str); 9] = [
+const ALLOWED: [(&str, &str); 5] = [
     ("candidate_count", "printed by the benchmark of the search"),
     ("screened_frac", "printed by the benchmark of the search"),
     ("finished", "told by the benchmark of a trial"),
     ("residual", "the ledger that every step and trip of the tests is balanced by"),
     ("write_library", "the same text as `library_json`, in one call"),
-    ("iec_factor_to_20c", "the tables of IEC 60228 against the coefficient the page uses"),
-    ("smallest_awg_of", "published tables of cable sizes against the areas the page uses"),
-    ("smallest_metric", "published tables of cable sizes against the drops the page tells"),
-    ("smallest_sae", "published tables of cable sizes against the areas the page uses"),
 ];
 
 /// What the sources say about names.

@@ -1,6 +1,10 @@
 //! Cables and fuses against published tables, published rows and hand-computed drops.
 
-use nightbank::model::ConductorSize;
+use crate::reference::cable_sizes::{
+    circular_mils, circular_mils_needed, iec_factor_to_20c, smallest_awg, smallest_sae,
+};
+use nightbank::advice::workshop::wiring;
+use nightbank::model::{CableRun, ConductorSize, Setup};
 use nightbank::physics::ampacity::{self, Insulation, Surroundings};
 use nightbank::physics::cable;
 use nightbank::physics::fuse::{self, FuseKind, FuseWindow};
@@ -61,7 +65,7 @@ fn temperature_factors() {
         (70.0, 0.833),
         (90.0, 0.781),
     ] {
-        close(cable::iec_factor_to_20c(Celsius(at)), factor, 5e-4);
+        close(iec_factor_to_20c(Celsius(at)), factor, 5e-4);
         close(cable::temperature_ratio(Celsius(at)) * factor, 1.0, 0.01);
     }
     close(cable::temperature_ratio(Celsius(50.0)), 1.1179, 1e-9);
@@ -94,8 +98,8 @@ fn american_wire_gauge() {
 /// Published: AWG 12 has 6530 circular mils, SAE 12 has 5833, SAE 8 14810, AWG 8 16510.
 #[test]
 fn sae_gauge_is_thinner() {
-    close(cable::circular_mils(cable::awg_area(12)), 6530.0, 5.0);
-    close(cable::circular_mils(cable::awg_area(8)), 16510.0, 10.0);
+    close(circular_mils(cable::awg_area(12)), 6530.0, 5.0);
+    close(circular_mils(cable::awg_area(8)), 16510.0, 10.0);
     for gauge in [18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3] {
         let sae = cable::sae_area(gauge).expect("in the table");
         assert!(sae < cable::awg_area(gauge) && sae.0 > 0.88 * cable::awg_area(gauge).0);
@@ -103,8 +107,14 @@ fn sae_gauge_is_thinner() {
     assert_eq!(cable::sae_area(3), None);
 }
 
+/// What the page says of a run at 12 V.
+fn checked(amps: Amps, length: Metres, working: Celsius) -> wiring::RunVerdict {
+    let run = CableRun { amps, length, working, ..CableRun::default() };
+    wiring::check(&run, &Setup::default(), Surroundings::default())
+}
+
 fn mils(amps: f64, circuit_ft: f64, volts: f64) -> f64 {
-    cable::circular_mils_needed(Amps(amps), Metres(circuit_ft * 0.3048), Volts(volts))
+    circular_mils_needed(Amps(amps), Metres(circuit_ft * 0.3048), Volts(volts))
 }
 
 /// Worked examples of the circular-mil method as published for boat wiring.
@@ -113,21 +123,21 @@ fn circular_mil_examples() {
     // 10 A, 11 ft out and 10 ft back, 3 % of 12 V: AWG 12 passes, SAE 12 fails, SAE 10 it is.
     let three_percent = mils(10.0, 21.0, 0.36);
     close(three_percent, 6270.8, 0.05);
-    assert_eq!(cable::smallest_awg_of(three_percent), Some(12));
-    assert_eq!(cable::smallest_sae(three_percent), Some(10));
+    assert_eq!(smallest_awg(three_percent), Some(12));
+    assert_eq!(smallest_sae(three_percent), Some(10));
     // The same at 10 %.
     let ten_percent = mils(10.0, 21.0, 1.2);
     close(ten_percent, 1881.0, 0.3);
-    assert_eq!(cable::smallest_awg_of(ten_percent), Some(16));
+    assert_eq!(smallest_awg(ten_percent), Some(16));
     // 40 ft of circuit, 45 A, 10 % of 12 V.
     let long = mils(45.0, 40.0, 1.2);
     close(long, 16125.0, 0.5);
-    assert_eq!(cable::smallest_awg_of(long), Some(8));
+    assert_eq!(smallest_awg(long), Some(8));
     // 24 V, 3 %, 10 ft of circuit, 100 A: SAE 8 just fails, AWG 8 would pass.
     let heavy = mils(100.0, 10.0, 0.72);
     close(heavy, 14931.0, 0.5);
-    assert_eq!(cable::smallest_sae(heavy), Some(6));
-    assert_eq!(cable::smallest_awg_of(heavy), Some(8));
+    assert_eq!(smallest_sae(heavy), Some(6));
+    assert_eq!(smallest_awg(heavy), Some(8));
 }
 
 /// Two rows of the published 12 V, 3 % table: 15 ft and 20 ft of circuit.
@@ -140,7 +150,7 @@ fn published_rows_of_the_three_percent_table() {
     ] {
         for (current, gauge) in amps.into_iter().zip(gauges) {
             let needed = mils(current, circuit_ft, 0.36);
-            assert_eq!(cable::smallest_sae(needed), Some(gauge), "{circuit_ft} ft, {current} A");
+            assert_eq!(smallest_sae(needed), Some(gauge), "{circuit_ft} ft, {current} A");
         }
     }
 }
@@ -152,8 +162,8 @@ fn both_methods_agree() {
     for (gauge, amps, one_way_m) in [(12, 10.0, 3.2), (8, 45.0, 6.1), (2, 100.0, 2.5)] {
         let size = ConductorSize::Awg { gauge };
         let drop = cable::voltage_drop(size, Metres(one_way_m), Amps(amps), Celsius(29.3)).0;
-        let needed = cable::circular_mils_needed(Amps(amps), Metres(2.0 * one_way_m), Volts(drop));
-        let has = cable::circular_mils(cable::awg_area(gauge));
+        let needed = circular_mils_needed(Amps(amps), Metres(2.0 * one_way_m), Volts(drop));
+        let has = circular_mils(cable::awg_area(gauge));
         close(needed / has, 1.0, 0.002);
     }
 }
@@ -181,10 +191,9 @@ fn hand_computed_drops() {
     let warm = cable::voltage_drop(mm2(2.5), Metres(5.0), Amps(10.0), Celsius(50.0));
     close(warm.0, 0.892, 5e-4);
     // 10 A over 5 m: 2.5 mm2 loses 6.65 % of 12 V, 6 mm2 is the first under 3 %.
-    let smallest = cable::smallest_metric(Metres(5.0), Amps(10.0), COLD, Volts(0.36));
-    assert_eq!(smallest, Some(SquareMillimetres(6.0)));
-    let smallest = cable::smallest_metric(Metres(5.0), Amps(10.0), COLD, Volts(1.2));
-    assert_eq!(smallest, Some(SquareMillimetres(2.5)));
+    let told = checked(Amps(10.0), Metres(5.0), COLD);
+    assert_eq!(told.for_3_percent.metric, Some(SquareMillimetres(6.0)));
+    assert_eq!(told.for_10_percent.metric, Some(SquareMillimetres(2.5)));
 }
 
 /// ISO 10133 table A.1 (from memory, medium confidence).
@@ -294,17 +303,21 @@ proptest! {
         prop_assert!(cable::voltage_drop(thick, length, amps, at) <= cable::voltage_drop(thin, length, amps, at));
     }
 
+    /// The size told keeps the drop; every thinner one does not, or carries too little for a fuse.
     #[test]
-    fn the_smallest_size_keeps_the_drop_and_the_next_thinner_does_not(length in 0.1..30.0f64, amps in 0.1..200.0f64, allowed in 0.1..2.4f64) {
-        let drop = |area: f64| cable::voltage_drop(mm2(area), Metres(length), Amps(amps), Celsius(50.0));
-        match cable::smallest_metric(Metres(length), Amps(amps), Celsius(50.0), Volts(allowed)) {
-            Some(area) => {
-                prop_assert!(drop(area.0).0 <= allowed);
-                for (thinner, _) in cable::IEC_60228_CLASS_5.iter().filter(|(size, _)| *size < area) {
-                    prop_assert!(drop(thinner.0).0 > allowed);
-                }
+    fn the_smallest_size_keeps_the_drop_and_the_next_thinner_does_not(length in 0.1..30.0f64, amps in 0.1..200.0f64) {
+        let drop = |area: f64| cable::voltage_drop(mm2(area), Metres(length), Amps(amps), Celsius(50.0)).0;
+        let told = checked(Amps(amps), Metres(length), Celsius(50.0));
+        let fits = |area: f64| {
+            let carries = ampacity::ampacity(mm2(area), Surroundings::default());
+            area >= 1.0 && fuse::choose(Amps(amps), Amps(amps), carries, told.prospective).is_some()
+        };
+        for (allowed, size) in [(0.36, told.for_3_percent.metric), (1.2, told.for_10_percent.metric)] {
+            let thinner = |area: &f64| size.is_none_or(|size| *area < size.0);
+            for area in cable::IEC_60228_CLASS_5.map(|(area, _)| area.0).into_iter().filter(thinner) {
+                prop_assert!(drop(area) > allowed || !fits(area), "{area} would do");
             }
-            None => prop_assert!(drop(240.0).0 > allowed),
+            prop_assert!(size.is_none_or(|size| drop(size.0) <= allowed));
         }
     }
 

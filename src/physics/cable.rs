@@ -5,10 +5,8 @@
 //! - metric sizes: largest resistance at 20 degrees Celsius of class 5 plain copper, IEC 60228;
 //! - wire gauge n: d = 0.127 mm * 92^((36 - n) / 39), ASTM B258, solid copper of
 //!   17.241 Ohm mm2/km at 20 degrees Celsius;
-//! - circular mils: area of a round wire of one thousandth of an inch, 1 cmil = pi/4 (0.0254 mm)^2;
-//!   the boat builders' method needs CM = K I L / E, K = 10.75 Ohm cmil/ft, L out and back [ft],
-//!   E drop [V]. K belongs to copper at about 29 degrees Celsius.
-//! - SAE gauge (SAE J378, J1128) names thinner wire than the same American wire gauge.
+//! - SAE gauge (SAE J378, J1128) names thinner wire than the same American wire gauge; its areas are in
+//!   circular mils, the area of a round wire of one thousandth of an inch, 1 cmil = pi/4 (0.0254 mm)^2.
 
 use crate::model::ConductorSize;
 use crate::units::{Amps, Celsius, Metres, Ohms, SquareMillimetres, Volts};
@@ -17,8 +15,6 @@ use crate::units::{Amps, Celsius, Metres, Ohms, SquareMillimetres, Volts};
 pub const COPPER_ALPHA_PER_K: f64 = 0.00393;
 /// Resistivity of annealed copper at 20 degrees Celsius [Ohm mm2/km].
 pub const COPPER_OHM_MM2_PER_KM: f64 = 17.241;
-/// Ohm circular mils per foot of the circular-mil method.
-pub const CIRCULAR_MIL_K: f64 = 10.75;
 /// Area of a circular mil [mm2].
 const MM2_PER_CIRCULAR_MIL: f64 = std::f64::consts::FRAC_PI_4 * 0.0254 * 0.0254;
 
@@ -74,13 +70,6 @@ pub fn temperature_ratio(conductor: Celsius) -> f64 {
     (1.0 + COPPER_ALPHA_PER_K * (conductor.0 - 20.0)).max(0.0)
 }
 
-/// Factor of IEC 60228 that refers a resistance measured at `conductor` back to 20 degrees
-/// Celsius: 1 / (1 + 0.004 (T - 20)).
-#[must_use]
-pub fn iec_factor_to_20c(conductor: Celsius) -> f64 {
-    1.0 / (1.0 + 0.004 * (conductor.0 - 20.0))
-}
-
 /// Cross-section of an American wire gauge, ASTM B258.
 #[must_use]
 pub fn awg_area(gauge: i8) -> SquareMillimetres {
@@ -95,12 +84,6 @@ pub fn sae_area(gauge: i8) -> Option<SquareMillimetres> {
         .iter()
         .find(|(number, _)| *number == gauge)
         .map(|(_, mils)| SquareMillimetres(mils * MM2_PER_CIRCULAR_MIL))
-}
-
-/// An area in circular mils.
-#[must_use]
-pub fn circular_mils(area: SquareMillimetres) -> f64 {
-    area.0 / MM2_PER_CIRCULAR_MIL
 }
 
 /// Cross-section of a conductor.
@@ -165,38 +148,6 @@ pub fn voltage_drop(
     conductor: Celsius,
 ) -> Volts {
     loop_resistance(size, length, conductor) * current
-}
-
-/// Thinnest metric size of the table that drops no more than `allowed`; `None` if none does.
-#[must_use]
-pub fn smallest_metric(
-    length: Metres,
-    current: Amps,
-    conductor: Celsius,
-    allowed: Volts,
-) -> Option<SquareMillimetres> {
-    IEC_60228_CLASS_5.iter().map(|(area, _)| *area).find(|&area| {
-        voltage_drop(ConductorSize::Metric { area }, length, current, conductor) <= allowed
-    })
-}
-
-/// Area needed by the circular-mil method, CM = K I L / E; `circuit` is the length out and back.
-#[must_use]
-pub fn circular_mils_needed(current: Amps, circuit: Metres, allowed: Volts) -> f64 {
-    let feet = circuit.0 / 0.3048;
-    if allowed.0 > 0.0 { CIRCULAR_MIL_K * current.0 * feet / allowed.0 } else { f64::INFINITY }
-}
-
-/// Thinnest SAE gauge of at least so many circular mils.
-#[must_use]
-pub fn smallest_sae(circular_mils: f64) -> Option<i8> {
-    SAE_CIRCULAR_MILS.iter().find(|(_, mils)| *mils >= circular_mils).map(|(gauge, _)| *gauge)
-}
-
-/// Thinnest American wire gauge as sold of at least so many circular mils.
-#[must_use]
-pub fn smallest_awg_of(circular_mils_needed: f64) -> Option<i8> {
-    GAUGES.into_iter().find(|&gauge| circular_mils(awg_area(gauge)) >= circular_mils_needed)
 }
 
 /// Resistance of copper, both ways, at 20 degrees Celsius [Ohm].
