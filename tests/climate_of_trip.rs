@@ -1,11 +1,12 @@
 //! Sky and air of a trip, and the invented example played through.
 
 use crate::climate_world::world;
-use nightbank::forecast::climate::{climate_in, climate_of, monthly_extraterrestrial};
+use nightbank::forecast::climate::{climate_in, climate_of};
 use nightbank::forecast::{MonthlyClimate, Odds, OddsRun, Outlook, TripPlan, plan::TripSun};
 use nightbank::model::climate::ClimateSource;
 use nightbank::model::example::{example_climate, example_setup};
 use nightbank::model::{MonthlySun, Place, Setup, Trip};
+use nightbank::physics::solar::sun::monthly_extraterrestrial;
 use nightbank::units::{Degrees, WattHoursPerSquareMetre};
 use std::sync::Arc;
 

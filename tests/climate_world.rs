@@ -112,7 +112,7 @@ fn the_mountain_west_is_not_too_sunny() {
             longitude: Degrees(lon),
             ..Default::default()
         };
-        let above = nightbank::forecast::climate::monthly_extraterrestrial(&place, 2025);
+        let above = nightbank::physics::solar::sun::monthly_extraterrestrial(&place, 2025);
         let sun: f64 = (0..12).map(|m| above[m].0 * found.clearness_frac[m] / 1000.0 / 12.0).sum();
         println!("{name}: {sun:.2} {year_kwh_m2}");
         assert!((sun / year_kwh_m2 - 1.0).abs() < 0.065, "{name}: {sun:.2}");

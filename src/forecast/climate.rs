@@ -2,25 +2,9 @@
 //! turns a user's own kWh/m2 into clearness.
 
 use super::plan::MonthlyClimate;
+use crate::model::Trip;
 use crate::model::climate::{Climate, World};
-use crate::model::{Place, Trip};
-use crate::physics::solar::sun::daily_extraterrestrial;
-use crate::units::WattHoursPerSquareMetre;
-use time::{Date, Month};
-
-/// Mean daily irradiation above the atmosphere on level ground, January first.
-#[must_use]
-pub fn monthly_extraterrestrial(place: &Place, year: i32) -> [WattHoursPerSquareMetre; 12] {
-    std::array::from_fn(|index| {
-        let month = Month::January.nth_next(u8::try_from(index).unwrap_or(0));
-        let length = month.length(year);
-        let sum: WattHoursPerSquareMetre = (1..=length)
-            .filter_map(|day| Date::from_calendar_date(year, month, day).ok())
-            .map(|date| daily_extraterrestrial(date, place.latitude, place.longitude))
-            .sum();
-        sum / f64::from(length)
-    })
-}
+use crate::physics::solar::sun::monthly_extraterrestrial;
 
 /// Climate of the trip's place from what the program carries, the user's own sun first.
 #[must_use]

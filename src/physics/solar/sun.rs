@@ -24,9 +24,10 @@
 //! A direction is kept as the vector (east, north, up), so the poles and the zenith need no
 //! special case and the angle to a panel is one dot product.
 
+use crate::model::Place;
 use crate::units::{Degrees, WattHoursPerSquareMetre, WattsPerSquareMetre};
 use std::f64::consts::PI;
-use time::Date;
+use time::{Date, Month};
 
 /// Irradiance facing the sun at one astronomical unit, above the air.
 pub const SOLAR_CONSTANT: WattsPerSquareMetre = WattsPerSquareMetre(1361.1);
@@ -215,4 +216,18 @@ pub fn daily_extraterrestrial(
     longitude: Degrees,
 ) -> WattHoursPerSquareMetre {
     Sun::at(JulianDate::from_utc(date, 720.0 - longitude.0 * 4.0)).daily_horizontal(latitude)
+}
+
+/// Mean daily irradiation of a horizontal surface above the air by month of `year`, January first.
+#[must_use]
+pub fn monthly_extraterrestrial(place: &Place, year: i32) -> [WattHoursPerSquareMetre; 12] {
+    std::array::from_fn(|index| {
+        let month = Month::January.nth_next(u8::try_from(index).unwrap_or(0));
+        let length = month.length(year);
+        let sum: WattHoursPerSquareMetre = (1..=length)
+            .filter_map(|day| Date::from_calendar_date(year, month, day).ok())
+            .map(|date| daily_extraterrestrial(date, place.latitude, place.longitude))
+            .sum();
+        sum / f64::from(length)
+    })
 }

@@ -1,10 +1,10 @@
 //! Where sun and air come from and how good they are; the user's own air, and the ground.
 
-use crate::forecast::climate::monthly_extraterrestrial;
 use crate::i18n::Arg;
 use crate::model::climate::Climate;
 use crate::model::limits::{AIR_C, FRAC};
 use crate::model::{AirSource, ClimateSource};
+use crate::physics::solar::sun::monthly_extraterrestrial;
 use crate::units::{Celsius, WattHoursPerSquareMetre};
 use crate::view::climate_file::{self, State};
 use crate::view::lang::{celsius, month_name, number, number_fixed, t, t_args};

@@ -1,9 +1,9 @@
 //! Day by day: the sky, driving, and hook-up, where they differ from the plan.
 
-use crate::forecast::climate::monthly_extraterrestrial;
 use crate::i18n::Arg;
 use crate::model::limits::{MINUTES_A_DAY, SUN_WH_M2};
 use crate::model::{Climate, DayPlan, Setup, Weather};
+use crate::physics::solar::sun::monthly_extraterrestrial;
 use crate::units::WattHoursPerSquareMetre;
 use crate::view::icons::Icon;
 use crate::view::lang::{number, short_date, t, t_args};

@@ -1,10 +1,10 @@
 //! The user's own sun, month by month, from any source.
 
-use crate::forecast::climate::monthly_extraterrestrial;
 use crate::i18n::Arg;
 use crate::model::climate::Climate;
 use crate::model::limits::{Range, SUN_WH_M2};
 use crate::model::{MonthlySun, Setup};
+use crate::physics::solar::sun::monthly_extraterrestrial;
 use crate::units::WattHoursPerSquareMetre;
 use crate::view::climate_file;
 use crate::view::lang::{month_name, number, t, t_args};
