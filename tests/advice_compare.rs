@@ -3,7 +3,8 @@
 use crate::advice_common;
 
 use advice_common::{failing_van, load, summer};
-use nightbank::advice::changes::cost::hardware;
+use nightbank::advice::changes::Change;
+use nightbank::advice::changes::cost::{Cost, hardware};
 use nightbank::advice::compare::differences::{Difference, Field, Value, differences};
 use nightbank::advice::compare::{Column, CompareJob, LifeCost};
 use nightbank::advice::on_site::unknowns::{UnknownsJob, off_by};
@@ -112,6 +113,25 @@ fn lead_against_lithium_over_their_life() {
     let mut free = setup;
     free.prices.lead_per_100ah = Money(0.0);
     assert_eq!(LifeCost::of(&free, Chemistry::Gel), None);
+}
+
+/// Weight of a purchase is what the van weighs more afterwards, less what is taken out of it: lithium
+/// makes it lighter.
+#[test]
+fn the_weight_of_a_purchase_is_what_it_adds_aboard() {
+    let setup = failing_van();
+    for change in [
+        Change::Lithium,
+        Change::MoreBattery { capacity: AmpHours(100.0) },
+        Change::MoreSolar { peak: Watts(200.0) },
+    ] {
+        let Cost::Money { weight, .. } = change.cost(&setup) else {
+            panic!("{change:?} is bought")
+        };
+        let added = hardware(&change.apply(&setup)).1 - hardware(&setup).1;
+        assert!((weight - added).0.abs() < 1e-9, "{change:?}: {weight:?} {added:?}");
+        assert_eq!(weight < Kilograms::ZERO, change == Change::Lithium, "{change:?}: {weight:?}");
+    }
 }
 
 #[test]

@@ -192,6 +192,27 @@ fn nothing_that_is_not_there_is_offered() {
     assert!(!list.iter().any(|change| matches!(change, Change::WarmerPlace { .. })));
 }
 
+/// Once a reading has been taken on site, a drive is suggested for the days to come alone.
+#[test]
+fn no_drive_is_suggested_for_a_day_gone_by() {
+    let mut setup = failing_van();
+    let drives = |setup: &Setup| -> Vec<usize> {
+        let outcome = Trial::with_climate(setup, &summer(), 200).expect("valid").outcome();
+        let list = candidates(setup, &outcome);
+        let day = |change: &Change| match change {
+            Change::Drive { day, .. } => Some(*day),
+            _ => None,
+        };
+        list.iter().filter_map(day).collect()
+    };
+    assert!(drives(&setup).iter().any(|day| *day <= 3), "{:?}", drives(&setup));
+    // Two days after an arrival at 16:00 it is the afternoon of day 2; the battery gets low on day 3 or 4.
+    setup.trip.arrival_hour = 16;
+    setup.correction.restart = Some((Hours(48.0), 0.72));
+    let ahead = drives(&setup);
+    assert!(!ahead.is_empty() && ahead.iter().all(|day| *day >= 3), "{ahead:?}");
+}
+
 #[test]
 fn heating_is_offered_where_the_cold_keeps_lithium_from_charging() {
     let mut setup = failing_van();

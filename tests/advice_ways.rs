@@ -61,16 +61,20 @@ fn a_van_that_fails_on_the_fifth_night_reaches_the_eighth_in_three_ways() {
     assert!(moving.driving.0 > 0.0 || moving.hook_up_nights > 0);
 }
 
+/// With 60 W of sun a drive on the second day is taken first that the later ones make unneeded.
 #[test]
 fn no_step_of_a_way_can_be_left_out() {
-    let setup = failing_van();
-    let job = search(&setup, 8, 0.9);
-    for way in job.ways().iter().filter(|way| way.steps.len() > 1) {
-        for left_out in 0..way.steps.len() {
-            let mut steps = way.steps.clone();
-            steps.remove(left_out);
-            let chance = chance_directly(&apply_all(&setup, &steps), 8);
-            assert!(chance < 0.9, "{:?} works without {:?}", way.kind, way.steps[left_out]);
+    for (peak, nights) in [(120.0, 8), (60.0, 5)] {
+        let mut setup = failing_van();
+        setup.solar[0].peak = Watts(peak);
+        let job = search(&setup, nights, 0.9);
+        for way in job.ways().iter().filter(|way| way.reaches && way.steps.len() > 1) {
+            for left_out in 0..way.steps.len() {
+                let mut steps = way.steps.clone();
+                steps.remove(left_out);
+                let chance = chance_directly(&apply_all(&setup, &steps), nights);
+                assert!(chance < 0.9, "{:?} works without {:?}", way.kind, way.steps[left_out]);
+            }
         }
     }
 }

@@ -4,8 +4,8 @@ use crate::trip_common;
 
 use nightbank::forecast::{Charger, Outlook, charge_session};
 use nightbank::model::{
-    Bank, Chemistry, Driving, DrivingCharger, EveryNth, HookUp, OtherSource, OtherSourceKind,
-    Setup, SolarArray, SystemVoltage, Usage,
+    Bank, Chemistry, Draw, Driving, DrivingCharger, EveryNth, HookUp, Load, OtherSource,
+    OtherSourceKind, Setup, SolarArray, SystemVoltage, Usage, Window,
 };
 use nightbank::physics::battery::stages::STAGE_STEP;
 use nightbank::physics::battery::{
@@ -135,6 +135,24 @@ fn a_session_of_the_mains_charger() {
     assert!(behind.stages.expect("charges").full > stages.full);
     setup.hook_up.amps = Amps(5.0);
     assert_eq!(session(&setup).stages, None, "the appliances take all of it");
+}
+
+/// What runs after midnight is part of a session that began in the evening: a light of 24 W from
+/// midnight to six takes 144 Wh of fifteen hours, 9.6 W of them, 0.76 A at 12.6 V.
+#[test]
+fn a_session_goes_on_past_midnight() {
+    let mut setup = steady(0.0);
+    setup.loads[0] = Load {
+        id: 1,
+        draw: Draw::Power { watts: Watts(24.0) },
+        usage: Usage::Daily { minutes: 360.0 },
+        window: Window { from_min: 0, to_min: 360 },
+        ..Load::default()
+    };
+    setup.hook_up =
+        HookUp { fitted: true, from_min: 18 * 60, hours: Hours(15.0), ..HookUp::default() };
+    let session = charge_session(&setup, &plan(&setup, 25.0), Charger::HookUp).expect("a session");
+    near(session.drawn.0, 9.6 / 12.6, 0.02);
 }
 
 /// The session foretells what the played trip does.

@@ -166,6 +166,24 @@ fn fuses_are_judged_against_cable_and_load() {
     assert_eq!(thin.suggested_fuse.map(|fuse| fuse.rating), Some(Amps(40.0)));
 }
 
+/// 22 A on 2.5 mm2, which carries 25 A: not too thin, but a fuse would have to be of 27.5 A at least.
+#[test]
+fn a_cable_with_no_room_for_a_fuse_is_told() {
+    let run = |area| CableRun {
+        amps: Amps(22.0),
+        size: mm2(area),
+        length: Metres(1.0),
+        fuse: Amps(25.0),
+        ..CableRun::default()
+    };
+    let told = |area| wiring::check(&run(area), &setup(Vec::new()), Surroundings::default());
+    let tight = told(2.5);
+    assert!(has(&tight, |f| *f == Finding::NoFuseFits { from: Amps(27.5), to: Amps(25.0) }));
+    assert!(!has(&tight, |f| matches!(f, Finding::CableTooThin { .. })));
+    assert_eq!(tight.fuse, None);
+    assert!(!has(&told(4.0), |f| matches!(f, Finding::NoFuseFits { .. })));
+}
+
 #[test]
 fn only_a_small_battery_lets_a_blade_fuse_stand_alone() {
     let mut all = setup(Vec::new());

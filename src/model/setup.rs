@@ -142,7 +142,7 @@ impl Setup {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::model::Draw;
+    use crate::model::{CutOut, Draw};
     use crate::units::{AmpHours, Volts, Watts};
 
     #[test]
@@ -181,6 +181,17 @@ mod tests {
         assert!(!kept.loads[0].name.contains('\u{202e}'));
         let (again, changed) = kept.clone().sanitised();
         assert_eq!((again, changed), (kept, 0));
+    }
+
+    #[test]
+    fn a_cut_out_comes_back_on_no_lower_than_it_goes_off() {
+        let cut_out = |off, on| CutOut { off: Volts(off), on: Volts(on) };
+        let load = Load { cut_out: Some(cut_out(11.7, 10.4)), ..Load::default() };
+        let fine = Load { id: 2, cut_out: Some(cut_out(10.4, 11.7)), ..Load::default() };
+        let setup = Setup { loads: vec![load, fine.clone()], ..Setup::default() };
+        let (kept, changed) = setup.sanitised();
+        assert_eq!((kept.loads[0].cut_out, changed), (Some(cut_out(11.7, 11.7)), 1));
+        assert_eq!(kept.loads[1], fine);
     }
 
     #[test]
