@@ -321,7 +321,7 @@ fn share_of_an_hour_of_collares_pereira_and_rabl() {
         let sun = DaySun::new(&place, day, lag_min.round() as i16);
         let level = SolarArray { tilt: Degrees(0.0), ..SolarArray::default() };
         let light = ArrayDay::new(&sun, &level, 0.2).light(&sun, 0.6);
-        let share = light[hour].on_plane.0 / sun.global(0.6).0;
+        let share = light[hour].poa.0 / sun.global(0.6).0;
         near(share, expected, expected * 0.1, &format!("{latitude}"));
     }
 }

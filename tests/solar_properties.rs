@@ -165,7 +165,7 @@ proptest! {
     fn hours_sum_to_the_day(place in places(), day in 0_i64..36_500, offset in -720_i16..=840, k in clearness()) {
         let sun = DaySun::new(&place, day_after_2000(day), offset);
         let level = SolarArray { tilt: Degrees(0.0), ..SolarArray::default() };
-        let hours = ArrayDay::new(&sun, &level, 0.2).light(&sun, k).map(|hour| hour.on_plane);
+        let hours = ArrayDay::new(&sun, &level, 0.2).light(&sun, k).map(|hour| hour.poa);
         let sum: f64 = hours.iter().map(|hour| hour.0).sum();
         prop_assert!((sum - sun.global(k).0).abs() <= 1e-6 * sum.max(1.0));
         prop_assert!(hours.iter().all(|hour| hour.0 >= 0.0 && hour.0 < 1412.0));

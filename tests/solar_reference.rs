@@ -196,7 +196,7 @@ const AIR: Celsius = Celsius(15.0);
 const WIND_M_S: f64 = 2.0;
 
 fn panel_power(array: &SolarArray, light: ArrayLight) -> f64 {
-    Panel::new(array, SystemVoltage::V12, WIND_M_S).power(light.in_cells, AIR).delivered.0
+    Panel::new(array, SystemVoltage::V12, WIND_M_S).power(light.poa_effective, AIR).delivered.0
 }
 
 /// One sky at a time through what the page runs (`DaySun`, `ArrayDay`, `Panel`): the sun stands still
@@ -225,13 +225,11 @@ fn one_sky_on_a_panel_of_pvlib() {
             };
             let array = bare(tilt.parse().expect("tilt"), azimuth.parse().expect("azimuth"));
             let light = ArrayDay::new(&day, &array, 0.2).light(&day, day.clear_sky_k_frac());
-            assert!(
-                light.iter().enumerate().all(|(hour, light)| hour == 12 || light.on_plane.0 == 0.0)
-            );
+            assert!(light.iter().enumerate().all(|(hour, light)| hour == 12 || light.poa.0 == 0.0));
             let light = light[12];
             let (ours, kind, limit) = match what {
-                "poa" => (light.on_plane.0, 0, 0.02),
-                "cells" => (light.in_cells.0, 1, 0.02),
+                "poa" => (light.poa.0, 0, 0.02),
+                "cells" => (light.poa_effective.0, 1, 0.02),
                 "dc" => (panel_power(&array, light), 2, 0.01),
                 other => panic!("{other}"),
             };
@@ -272,8 +270,8 @@ fn whole_days_on_a_panel_of_pvlib() {
         for (hour, row) in hours.iter().enumerate() {
             assert_eq!(number(row, "hour") as usize, hour);
             let ours = [
-                light[hour].on_plane.0,
-                light[hour].in_cells.0,
+                light[hour].poa.0,
+                light[hour].poa_effective.0,
                 panel_power(&array, light[hour]),
                 table.hour(0, hour, k).mppt.0,
             ];

@@ -160,10 +160,10 @@ fn years_at_de_bilt_on_a_level_panel() {
         let at = usize::from(month) - 1;
         let air = Celsius(AIR[at] + 3.0);
         for light in ArrayDay::new(&sun, &level, 0.2).light(&sun, k) {
-            months[at].0 += light.on_plane.0;
-            months[at].1 += light.in_cells.0;
-            glued_wh += glued.power(light.in_cells, air).delivered.0;
-            open_wh += open.power(light.in_cells, air).delivered.0;
+            months[at].0 += light.poa.0;
+            months[at].1 += light.poa_effective.0;
+            glued_wh += glued.power(light.poa_effective, air).delivered.0;
+            open_wh += open.power(light.poa_effective, air).delivered.0;
         }
     }
     assert!(days > 4000, "days read: {days}");
@@ -194,7 +194,7 @@ fn amsterdam_month(month: usize, tilt: f64, facing: f64) -> (f64, f64, f64) {
     let panel = Panel::new(&array, SystemVoltage::V12, 2.0);
     let spread = DayDistribution::at_latitude(nightbank::units::Degrees(52.0), AMSTERDAM_K[month])
         .expect("mean");
-    let (mut level, mut on_plane, mut energy) = (0.0, 0.0, 0.0);
+    let (mut level, mut poa, mut energy) = (0.0, 0.0, 0.0);
     let draws = 40;
     let dates = [5, 15, 25];
     let weight = 1.0 / f64::from(draws * dates.len() as i32);
@@ -205,12 +205,13 @@ fn amsterdam_month(month: usize, tilt: f64, facing: f64) -> (f64, f64, f64) {
             let k = spread.quantile((f64::from(draw) + 0.5) / f64::from(draws));
             level += sun.global(k).0 * weight;
             for light in geometry.light(&sun, k) {
-                on_plane += light.on_plane.0 * weight;
-                energy += panel.power(light.in_cells, Celsius(AIR[month])).delivered.0 * weight;
+                poa += light.poa.0 * weight;
+                energy +=
+                    panel.power(light.poa_effective, Celsius(AIR[month])).delivered.0 * weight;
             }
         }
     }
-    (level, on_plane, energy)
+    (level, poa, energy)
 }
 
 /// Level irradiation by month from clearness and our H0: within 8 % or 0.02 kWh/m2 (the clearness
@@ -307,15 +308,15 @@ fn shade_knows_the_time_of_day() {
     };
     let free = light(Shade::default());
     let morning = light(Shade { morning_frac: 1.0, ..Shade::default() });
-    assert!(morning[8].in_cells.0 < 0.5 * free[8].in_cells.0);
+    assert!(morning[8].poa_effective.0 < 0.5 * free[8].poa_effective.0);
     assert_eq!(morning[12], free[12]);
     assert_eq!(morning[16], free[16]);
     let evening = light(Shade { afternoon_frac: 1.0, ..Shade::default() });
     assert_eq!(evening[8], free[8]);
-    assert!(evening[16].in_cells.0 < 0.5 * free[16].in_cells.0);
+    assert!(evening[16].poa_effective.0 < 0.5 * free[16].poa_effective.0);
     let wood =
         light(Shade { morning_frac: 1.0, midday_frac: 1.0, afternoon_frac: 1.0, sky_frac: 1.0 });
-    assert!(wood.iter().all(|hour| hour.in_cells.0 == 0.0 && hour.on_plane.0 >= 0.0));
+    assert!(wood.iter().all(|hour| hour.poa_effective.0 == 0.0 && hour.poa.0 >= 0.0));
 }
 
 /// Snow on the ground brings a steep panel light, a level one none.
@@ -328,7 +329,7 @@ fn snow_lights_a_steep_panel() {
         ArrayDay::new(&sun, &array, reflectance)
             .light(&sun, 0.5)
             .iter()
-            .map(|hour| hour.in_cells.0)
+            .map(|hour| hour.poa_effective.0)
             .sum::<f64>()
     };
     assert!(sum(60.0, 0.7) > 1.05 * sum(60.0, 0.2));

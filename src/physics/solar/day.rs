@@ -54,11 +54,11 @@ pub struct DaySun {
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct ArrayLight {
     /// On the plane with a free horizon.
-    pub on_plane: WattsPerSquareMetre,
+    pub poa: WattsPerSquareMetre,
     /// After shade.
     pub after_shade: WattsPerSquareMetre,
     /// After reflection at the glass: what reaches the cells.
-    pub in_cells: WattsPerSquareMetre,
+    pub poa_effective: WattsPerSquareMetre,
 }
 
 impl DaySun {
@@ -156,7 +156,7 @@ impl DaySun {
                 let around = anisotropy(sky.direct_normal, self.extraterrestrial_normal);
                 let dhi = sky.diffuse_horizontal.0;
                 SampleSky {
-                    sunward: sky.direct_normal.0
+                    beam: sky.direct_normal.0
                         + dhi * around / sample.sun.up.max(MIN_COS_ZENITH_RATIO),
                     sky: dhi * (1.0 - around),
                     global: ghi.0,
@@ -170,7 +170,7 @@ impl DaySun {
 #[derive(Clone, Copy, Debug)]
 pub(super) struct SampleSky {
     /// From the sun and around it, on a surface facing it.
-    sunward: f64,
+    beam: f64,
     /// From the rest of the sky, on level ground.
     sky: f64,
     /// All, on level ground.
@@ -180,14 +180,14 @@ pub(super) struct SampleSky {
 /// Shares of the three kinds of light at one sample, at one stage of loss.
 #[derive(Clone, Copy, Debug)]
 struct Shares {
-    sunward: f64,
+    beam: f64,
     sky: f64,
     ground: f64,
 }
 
 impl Shares {
     fn of(self, light: SampleSky) -> f64 {
-        self.sunward * light.sunward + self.sky * light.sky + self.ground * light.global
+        self.beam * light.beam + self.sky * light.sky + self.ground * light.global
     }
 }
 
@@ -195,9 +195,9 @@ impl Shares {
 #[derive(Clone, Debug)]
 pub struct ArrayDay {
     hours: Vec<usize>,
-    on_plane: Vec<Shares>,
+    poa: Vec<Shares>,
     after_shade: Vec<Shares>,
-    in_cells: Vec<Shares>,
+    poa_effective: Vec<Shares>,
 }
 
 impl ArrayDay {
@@ -212,27 +212,27 @@ impl ArrayDay {
         let count = day.samples.len();
         let mut this = Self {
             hours: Vec::with_capacity(count),
-            on_plane: Vec::with_capacity(count),
+            poa: Vec::with_capacity(count),
             after_shade: Vec::with_capacity(count),
-            in_cells: Vec::with_capacity(count),
+            poa_effective: Vec::with_capacity(count),
         };
         for sample in &day.samples {
             let facing = plane.cos_incidence(sample.sun).max(0.0);
-            let on_plane = Shares {
-                sunward: facing,
+            let poa = Shares {
+                beam: facing,
                 sky: plane.sky_view(),
                 ground: plane.ground_view() * reflectance,
             };
             let after_shade = Shares {
-                sunward: on_plane.sunward * open_beam(array.shade, sample.hour_angle),
-                sky: on_plane.sky * open_sky,
-                ground: on_plane.ground * open_sky,
+                beam: poa.beam * open_beam(array.shade, sample.hour_angle),
+                sky: poa.sky * open_sky,
+                ground: poa.ground * open_sky,
             };
             this.hours.push(sample.hour);
-            this.on_plane.push(on_plane);
+            this.poa.push(poa);
             this.after_shade.push(after_shade);
-            this.in_cells.push(Shares {
-                sunward: after_shade.sunward * beam_modifier(facing),
+            this.poa_effective.push(Shares {
+                beam: after_shade.beam * beam_modifier(facing),
                 sky: after_shade.sky * diffuse.sky,
                 ground: after_shade.ground * diffuse.ground,
             });
@@ -241,22 +241,22 @@ impl ArrayDay {
     }
 
     /// Light in the cells hour by hour, from the skies of the same day.
-    pub(super) fn in_cells(&self, skies: &[SampleSky]) -> [WattsPerSquareMetre; 24] {
-        self.by_hour(&self.in_cells, skies)
+    pub(super) fn poa_effective(&self, skies: &[SampleSky]) -> [WattsPerSquareMetre; 24] {
+        self.by_hour(&self.poa_effective, skies)
     }
 
     /// Light hour by hour with its losses, at a clearness. `day` is the one this was made for.
     #[must_use]
     pub fn light(&self, day: &DaySun, k_frac: f64) -> [ArrayLight; 24] {
         let skies = day.skies(k_frac);
-        let on_plane = self.by_hour(&self.on_plane, &skies);
+        let poa = self.by_hour(&self.poa, &skies);
         let after_shade = self.by_hour(&self.after_shade, &skies);
-        let in_cells = self.by_hour(&self.in_cells, &skies);
+        let poa_effective = self.by_hour(&self.poa_effective, &skies);
         let mut hours = [ArrayLight::default(); 24];
         for (hour, ((plane, shade), cells)) in
-            hours.iter_mut().zip(on_plane.into_iter().zip(after_shade).zip(in_cells))
+            hours.iter_mut().zip(poa.into_iter().zip(after_shade).zip(poa_effective))
         {
-            *hour = ArrayLight { on_plane: plane, after_shade: shade, in_cells: cells };
+            *hour = ArrayLight { poa: plane, after_shade: shade, poa_effective: cells };
         }
         hours
     }

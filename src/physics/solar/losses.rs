@@ -56,9 +56,9 @@ impl LossFlow {
         let light = ArrayDay::new(sun, array, ground_reflectance).light(sun, k_frac);
         for (light, &air) in light.iter().zip(air) {
             let standard = |irradiance| panel.peak() * (irradiance / STC_IRRADIANCE);
-            let ideal: Watts = standard(light.on_plane);
+            let ideal: Watts = standard(light.poa);
             let shaded = standard(light.after_shade);
-            let power = panel.power(light.in_cells, air);
+            let power = panel.power(light.poa_effective, air);
             flow += Self {
                 ideal: ideal * hour,
                 shade: (ideal - shaded) * hour,

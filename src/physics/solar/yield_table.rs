@@ -220,7 +220,7 @@ impl TableDay {
         for (bin, row) in rows.iter_mut().enumerate().skip(1) {
             let skies = sun.skies(bin as f64 * k_step);
             for (geometry, panel) in &geometries {
-                let light = geometry.in_cells(&skies);
+                let light = geometry.poa_effective(&skies);
                 for ((sum, light), &air) in row.iter_mut().zip(light).zip(&air) {
                     let part = panel.power(light, air).at_battery;
                     sum.mppt += part.mppt;
