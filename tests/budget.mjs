@@ -34,7 +34,7 @@ const files = readdirSync(dist, { recursive: true, withFileTypes: true })
  * Parts that a first visit fetches by itself right behind the start, while the answer is being read: the chart, the odds
  * and the details; and what keeps setups. All other files wait for five seconds, or for being needed.
  */
-const BEHIND = /^part-(keep|look|keep-look)-[0-9a-f]+\.wasm$/;
+const BEHIND = /^part-(storage|outlook|storage-outlook)-[0-9a-f]+\.wasm$/;
 const behind = files.filter((name) => BEHIND.test(name));
 
 /** What a first visit fetches before and while the page starts: the page, and every file that it names. */

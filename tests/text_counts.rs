@@ -4,7 +4,7 @@
 use crate::text_common;
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
-use nightbank::i18n::texts::{ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST};
+use nightbank::i18n::texts::{ENGLISH_OUTLOOK, ENGLISH_REST, ENGLISH_STORAGE};
 use nightbank::i18n::{Arg, Lang, Texts};
 use std::collections::BTreeMap;
 use std::fs;
@@ -21,7 +21,9 @@ fn source_of(lang: Lang) -> String {
 /// The texts of a language as the page has them once every part is fetched.
 fn texts_of(lang: Lang) -> Texts {
     let mut texts = Texts::new(lang, source_of(lang), plural_category);
-    [ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST].iter().for_each(|files| texts.add_english(files));
+    [ENGLISH_STORAGE, ENGLISH_OUTLOOK, ENGLISH_REST]
+        .iter()
+        .for_each(|files| texts.add_english(files));
     assert_eq!(texts.faults(), &[] as &[String], "{}", lang.code());
     texts
 }

@@ -4,7 +4,7 @@
 use crate::text_common;
 
 use nightbank::i18n::Lang;
-use nightbank::i18n::texts::{ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST, ENGLISH_START};
+use nightbank::i18n::texts::{ENGLISH_OUTLOOK, ENGLISH_REST, ENGLISH_START, ENGLISH_STORAGE};
 use nightbank::model::catalogue;
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -81,7 +81,8 @@ fn every_language_has_every_key_with_the_same_values() {
 
 #[test]
 fn every_file_is_built_in_and_in_each_language() {
-    let all = ENGLISH_START.iter().chain(ENGLISH_KEEP).chain(ENGLISH_LOOK).chain(ENGLISH_REST);
+    let all =
+        ENGLISH_START.iter().chain(ENGLISH_STORAGE).chain(ENGLISH_OUTLOOK).chain(ENGLISH_REST);
     let listed: BTreeSet<String> = all.map(|(name, _)| (*name).to_owned()).collect();
     for code in Lang::ALL.map(Lang::code) {
         let own: BTreeSet<String> = files(&root().join("src/i18n").join(code), "ftl")
@@ -93,13 +94,13 @@ fn every_file_is_built_in_and_in_each_language() {
 }
 
 /// Sources of what keeps the setups: they may use the texts that come with that part.
-const IN_KEEPER: &[&str] = &["setups/", "words/setups.rs", "widgets/toast.rs"];
+const IN_STORAGE: &[&str] = &["setups/", "words/setups.rs", "widgets/toast.rs"];
 
 /// Sources of what shows the course and stands below the answer: they may use the texts that come
 /// with it.
-const IN_LOOK: &[&str] = &["chart/", "outlook/"];
+const IN_OUTLOOK: &[&str] = &["chart/", "outlook/"];
 
-/// What the answer itself is worded with, although its source stands in [`IN_LOOK`].
+/// What the answer itself is worded with, although its source stands in [`IN_OUTLOOK`].
 const OF_THE_ANSWER: &[&str] = &["load-unnamed", "moment", "term-soc-text", "term-chance-text"];
 
 /// Sources of the view that are reached through `view/parts.rs` alone, or whose texts only show
@@ -133,7 +134,7 @@ fn keys_of(files: &[(&str, &str)]) -> BTreeSet<String> {
 #[test]
 fn what_the_start_shows_is_in_the_texts_it_carries() {
     let (start, keep, look) =
-        (keys_of(ENGLISH_START), keys_of(ENGLISH_KEEP), keys_of(ENGLISH_LOOK));
+        (keys_of(ENGLISH_START), keys_of(ENGLISH_STORAGE), keys_of(ENGLISH_OUTLOOK));
     let view = root().join("src/view");
     let mut seen = 0;
     for (path, source) in view_sources() {
@@ -144,9 +145,9 @@ fn what_the_start_shows_is_in_the_texts_it_carries() {
         for key in keys_in(&source) {
             seen += 1;
             let with_keeper =
-                keep.contains(&key) && IN_KEEPER.iter().any(|part| name.starts_with(part));
+                keep.contains(&key) && IN_STORAGE.iter().any(|part| name.starts_with(part));
             let with_look =
-                look.contains(&key) && IN_LOOK.iter().any(|part| name.starts_with(part));
+                look.contains(&key) && IN_OUTLOOK.iter().any(|part| name.starts_with(part));
             assert!(
                 start.contains(&key) || with_keeper || with_look,
                 "{name}: {key} comes only with a part"

@@ -16,11 +16,11 @@ pub const ENGLISH_START: &[(&str, &str)] =
     files!["page.ftl", "widgets.ftl", "answer.ftl", "example.ftl"];
 
 /// The English of the picture of the course and of what stands below the answer.
-pub const ENGLISH_LOOK: &[(&str, &str)] = files!["chart.ftl", "detail.ftl", "origins.ftl"];
+pub const ENGLISH_OUTLOOK: &[(&str, &str)] = files!["chart.ftl", "detail.ftl", "origins.ftl"];
 
 /// The English of what keeps the setups: links, files and storage, and the names of all appliances
 /// a setup may hold.
-pub const ENGLISH_KEEP: &[(&str, &str)] = files!["notices.ftl", "catalogue.ftl"];
+pub const ENGLISH_STORAGE: &[(&str, &str)] = files!["notices.ftl", "catalogue.ftl"];
 
 /// The English of the parts that are fetched when needed. Every key the page uses is in one of the
 /// four; other languages have the same keys.
@@ -136,7 +136,7 @@ mod tests {
     #[test]
     fn english_is_sound() {
         let mut texts = english();
-        [ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST]
+        [ENGLISH_STORAGE, ENGLISH_OUTLOOK, ENGLISH_REST]
             .iter()
             .for_each(|files| texts.add_english(files));
         assert_eq!(texts.faults(), &[] as &[String]);

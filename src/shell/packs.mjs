@@ -5,7 +5,7 @@
 // they do not know.
 
 /** What a first visit fetches right behind the start; other parts do not bring along what only these need. */
-const EARLY = ["keep", "look"];
+const EARLY = ["storage", "outlook"];
 
 /** How a piece is fetched, as the splitter (`wasm_split_cli_support`) writes it; a comment before one that several parts share lists them. */
 const FETCHED = /((?:\/\* ([\w, ]+) \*\/\s*const __chunk_\d+ = )?)makeLoad\(\(\) => \{\s*const src = fetch\(new URL\("\.\/([\w.-]+)\.wasm", import\.meta\.url\)\);\s*src\.catch\(\(\) => \{\}\);\s*return async \(imports\) => \(WebAssembly\.instantiateStreaming\(src, imports\)\);\s*\}\s*,/g;

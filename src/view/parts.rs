@@ -3,7 +3,7 @@
 //! The build splits the program at the functions of `split`; the first load brings the answer and
 //! no more. The service worker keeps all files, so offline every part is there.
 //!
-//! One part keeps the setups: it is fetched before the start where there is something to read, and
+//! The part `Storage` keeps the setups: it is fetched before the start where there is something to read, and
 //! else right behind it. All others wait for it, so nothing can be changed before it is here.
 //!
 //! A part is fetched once; the page tells while it is on its way, and offers to try again
@@ -24,27 +24,27 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 pub use split::fetch_storage_module;
 use split::{
-    Decide, Edit, Look, More, fetch_decide, fetch_edit, fetch_look, fetch_more, now, split_decide,
-    split_edit, split_look, split_more,
+    Change, Forms, More, Outlook, fetch_change, fetch_forms, fetch_more, fetch_outlook, now,
+    split_change, split_forms, split_more, split_outlook,
 };
 
 /// A part of the program that travels in files of its own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Chunk {
     /// Reading and writing setups, files and links.
-    Keep,
+    Storage,
     /// The odds, the course of the battery as a picture, and what stands below the answer.
-    Look,
+    Outlook,
     /// Forms: loads, power, trip, a start of one's own.
-    Edit,
+    Forms,
     /// What to change, and the tools.
-    Decide,
+    Change,
     /// Setups and sharing, look, glossary, paper.
     More,
 }
 
 impl Chunk {
-    const ALL: [Self; 5] = [Self::Keep, Self::Look, Self::Edit, Self::Decide, Self::More];
+    const ALL: [Self; 5] = [Self::Storage, Self::Outlook, Self::Forms, Self::Change, Self::More];
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -65,10 +65,10 @@ pub struct Parts {
     module: RwSignal<Option<&'static StorageModule>>,
     /// What parts follow lives as long as this.
     owner: StoredValue<Owner>,
-    keep: RwSignal<State>,
-    look: RwSignal<State>,
-    edit: RwSignal<State>,
-    decide: RwSignal<State>,
+    storage: RwSignal<State>,
+    outlook: RwSignal<State>,
+    forms: RwSignal<State>,
+    change: RwSignal<State>,
     more: RwSignal<State>,
 }
 
@@ -85,11 +85,11 @@ impl Parts {
         let offline = Offline::default();
         let away = || RwSignal::new(State::Away);
         let owner = StoredValue::new(Owner::current().unwrap_or_default());
-        let keep = away();
+        let storage = away();
         if let Some(early) = early {
             early.steps.iter().for_each(|step| step(setups, offline));
             module.set(Some(early));
-            keep.set(State::Here);
+            storage.set(State::Here);
         }
         Self {
             setups,
@@ -97,20 +97,20 @@ impl Parts {
             offline,
             module,
             owner,
-            keep,
-            look: away(),
-            edit: away(),
-            decide: away(),
+            storage,
+            outlook: away(),
+            forms: away(),
+            change: away(),
             more: away(),
         }
     }
 
     fn state(self, part: Chunk) -> RwSignal<State> {
         match part {
-            Chunk::Keep => self.keep,
-            Chunk::Look => self.look,
-            Chunk::Edit => self.edit,
-            Chunk::Decide => self.decide,
+            Chunk::Storage => self.storage,
+            Chunk::Outlook => self.outlook,
+            Chunk::Forms => self.forms,
+            Chunk::Change => self.change,
             Chunk::More => self.more,
         }
     }
@@ -126,21 +126,21 @@ impl Parts {
         spawn_local(async move {
             let _working = working;
             let came = match part {
-                Chunk::Keep => {
+                Chunk::Storage => {
                     fetch_storage_module().await.map(|module| self.attach_as_tasks(module))
                 }
-                Chunk::Look => fetch_look().await,
-                Chunk::Edit => fetch_edit().await,
-                Chunk::Decide => fetch_decide().await,
+                Chunk::Outlook => fetch_outlook().await,
+                Chunk::Forms => fetch_forms().await,
+                Chunk::Change => fetch_change().await,
                 Chunk::More => fetch_more().await,
             };
-            if part == Chunk::Look {
+            if part == Chunk::Outlook {
                 // What is seen comes first.
-                self.fetch(Chunk::Keep);
+                self.fetch(Chunk::Storage);
             }
             match came {
-                Ok(()) if part == Chunk::Look => self.look_as_tasks(),
-                Ok(()) if part == Chunk::Keep => {}
+                Ok(()) if part == Chunk::Outlook => self.outlook_as_tasks(),
+                Ok(()) if part == Chunk::Storage => {}
                 Ok(()) => _ = state.try_set(State::Here),
                 Err(_) => _ = state.try_set(State::Failed),
             }
@@ -148,19 +148,19 @@ impl Parts {
     }
 
     /// Chart and what stands below the answer first, then the odds.
-    fn look_as_tasks(self) {
+    fn outlook_as_tasks(self) {
         let owner = self.owner;
         let odds = move || {
             if let Some(owner) = owner.try_get_value() {
-                owner.with(|| now(split_look(Look::Odds(self.calculation))));
+                owner.with(|| now(split_outlook(Outlook::Odds(self.calculation))));
             }
         };
-        run_as_tasks(vec![Box::new(move || _ = self.look.try_set(State::Here)), Box::new(odds)]);
+        run_as_tasks(vec![Box::new(move || _ = self.outlook.try_set(State::Here)), Box::new(odds)]);
     }
 
     /// Attaches the chunk that saves setups, step by step; with the last task it is here.
     fn attach_as_tasks(self, module: &'static StorageModule) {
-        let Self { setups, offline, owner, keep, module: attached, .. } = self;
+        let Self { setups, offline, owner, storage, module: attached, .. } = self;
         let step = |step: fn(Setups, Offline)| -> Task {
             Box::new(move || {
                 _ = owner.try_get_value().map(|owner| owner.with(|| step(setups, offline)))
@@ -169,7 +169,7 @@ impl Parts {
         let mut tasks: Vec<Task> = module.steps.into_iter().map(step).collect();
         tasks.push(Box::new(move || {
             attached.try_set(Some(module));
-            keep.try_set(State::Here);
+            storage.try_set(State::Here);
         }));
         run_as_tasks(tasks);
     }
@@ -177,8 +177,8 @@ impl Parts {
     /// The state of a part: one that can change setups is here once what keeps them is here too.
     fn ready(self, part: Chunk) -> State {
         // What only shows waits for nothing but itself.
-        let keep = if part == Chunk::Look { State::Here } else { self.keep.get() };
-        match (keep, self.state(part).get()) {
+        let storage = if part == Chunk::Outlook { State::Here } else { self.storage.get() };
+        match (storage, self.state(part).get()) {
             (State::Here, own) => own,
             (State::Failed, _) | (_, State::Failed) => State::Failed,
             _ => State::Coming,
@@ -190,7 +190,7 @@ impl Parts {
     pub fn notices(self) -> AnyView {
         let inside = move || match self.module.get() {
             Some(module) => (module.notices)(self.setups, self.offline),
-            None if self.keep.get() == State::Failed => self.failed(Chunk::Keep),
+            None if self.storage.get() == State::Failed => self.failed(Chunk::Storage),
             None => ().into_any(),
         };
         view! { {inside} }.into_any()
@@ -205,7 +205,7 @@ impl Parts {
 
     fn failed(self, part: Chunk) -> AnyView {
         let again = move |_| {
-            self.fetch(Chunk::Keep);
+            self.fetch(Chunk::Storage);
             self.fetch(part);
         };
         view! {
@@ -226,8 +226,8 @@ impl Parts {
 
     /// A view of a part: `view` once the part is here.
     fn show(self, part: Chunk, view: impl Fn() -> AnyView + Send + 'static) -> AnyView {
-        if part != Chunk::Look {
-            self.fetch(Chunk::Keep);
+        if part != Chunk::Outlook {
+            self.fetch(Chunk::Storage);
         }
         self.fetch(part);
         self.boxed(part, Box::new(view))
@@ -251,8 +251,9 @@ impl Parts {
         let answers = Memo::new(move |_| calculation.plan.with(Option::is_some));
         let chart = move || {
             answers.get().then(|| {
-                let inside =
-                    self.show(Chunk::Look, move || now(split_look(Look::Course(app, calculation))));
+                let inside = self.show(Chunk::Outlook, move || {
+                    now(split_outlook(Outlook::Course(app, calculation)))
+                });
                 view! { <h2>{t("answer-course")}</h2> <div class="course">{inside}</div> }
             })
         };
@@ -263,42 +264,42 @@ impl Parts {
     #[must_use]
     pub fn details(self) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
-        self.show(Chunk::Look, move || now(split_look(Look::Details(app, calculation))))
+        self.show(Chunk::Outlook, move || now(split_outlook(Outlook::Details(app, calculation))))
     }
 
     /// The part "Loads".
     #[must_use]
     pub fn loads(self) -> AnyView {
-        self.edit(Edit::Loads)
+        self.forms(Forms::Loads)
     }
 
     /// The part "Power".
     #[must_use]
     pub fn power(self) -> AnyView {
-        self.edit(Edit::Power)
+        self.forms(Forms::Power)
     }
 
     /// The part "Trip".
     #[must_use]
     pub fn trip(self) -> AnyView {
-        self.edit(Edit::Trip)
+        self.forms(Forms::Trip)
     }
 
     /// The three questions of a start of one's own.
     #[must_use]
     pub fn start(self, sheet: Sheet) -> AnyView {
-        self.edit(Edit::Start(sheet))
+        self.forms(Forms::Start(sheet))
     }
 
-    fn edit(self, what: Edit) -> AnyView {
+    fn forms(self, what: Forms) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
-        self.show(Chunk::Edit, move || now(split_edit(what, app, calculation)))
+        self.show(Chunk::Forms, move || now(split_forms(what, app, calculation)))
     }
 
     /// The part "Change".
     #[must_use]
     pub fn change(self) -> AnyView {
-        self.show(Chunk::Decide, move || now(split_decide(Decide::Change(self.setups.app))))
+        self.show(Chunk::Change, move || now(split_change(Change::Change(self.setups.app))))
     }
 
     /// The course hour by hour in figures, and how far figures that nobody measured could move the
@@ -307,8 +308,8 @@ impl Parts {
     pub fn below_the_answer(self) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
         let here = move || {
-            (self.ready(Chunk::Decide) == State::Here)
-                .then(|| now(split_decide(Decide::BelowTheAnswer(app, calculation))))
+            (self.ready(Chunk::Change) == State::Here)
+                .then(|| now(split_change(Change::BelowTheAnswer(app, calculation))))
         };
         view! { {here} }.into_any()
     }

@@ -110,22 +110,22 @@ const fetched = (name) => `makeLoad(() => {
 `;
 const SPLIT = `import { initSync } from "./app.js";
 const makeLoad = (fetcher, deps) => async () => [...(await Promise.all(deps.map((dep) => dep()))).flat(), await fetcher()({})];
-/* edit, keep, look */
+/* forms, storage, outlook */
 const __chunk_6 = ${fetched("chunk_6")}, []);
-/* edit, more */
+/* forms, more */
 const __chunk_7 = ${fetched("chunk_7")}, []);
-export const load_edit = ${fetched("split_edit")}, [__chunk_6, __chunk_7]);
-export const load_look = ${fetched("split_look")}, [__chunk_6]);
+export const load_forms = ${fetched("split_forms")}, [__chunk_6, __chunk_7]);
+export const load_outlook = ${fetched("split_outlook")}, [__chunk_6]);
 `;
 
 /** Splits nothing, but stages what a split program looks like. */
-async function parted(t, { program = 'import * as p from "./__wasm_split.js"; go({ "./__wasm_split.js": p })', edit = "edit", files = {} } = {}) {
+async function parted(t, { program = 'import * as p from "./__wasm_split.js"; go({ "./__wasm_split.js": p })', forms = "forms", files = {} } = {}) {
   const directory = await mkdtemp(path.join(os.tmpdir(), "nightbank-stage-"));
   const parts = await mkdtemp(path.join(os.tmpdir(), "nightbank-parts-"));
   t.after(() => Promise.all([directory, parts].map((folder) => rm(folder, { recursive: true, force: true }))));
   await writeFile(path.join(directory, "index.html"), PAGE);
   await writeFile(path.join(directory, "app-0123456789abcdef.js"), program);
-  const pieces = { "chunk_6.wasm": "six", "chunk_7.wasm": "seven", "split_edit.wasm": edit, "split_look.wasm": "look" };
+  const pieces = { "chunk_6.wasm": "six", "chunk_7.wasm": "seven", "split_forms.wasm": forms, "split_outlook.wasm": "outlook" };
   for (const [name, text] of Object.entries({ "__wasm_split.js": SPLIT, ...pieces, ...files })) {
     if (text !== null) await writeFile(path.join(parts, name), text);
   }
@@ -136,12 +136,12 @@ async function parted(t, { program = 'import * as p from "./__wasm_split.js"; go
 
 test("parts are named after their content, and both scripts and the page find each other", async (t) => {
   const { names, read } = await parted(t);
-  const [app, page, edit, both, look, shared, script] = names;
+  const [app, page, forms, outlook, shared, both, script] = names;
   assert.match(app, /^app-[0-9a-f]{16}\.js$/);
   assert.notEqual(app, "app-0123456789abcdef.js");
   assert.equal(page, "index.html");
-  const packs = [edit, both, look, shared];
-  assert.deepEqual(packs.map((name) => name.replace(/-[0-9a-f]{16}\.wasm$/, "")), ["part-edit", "part-keep-look", "part-look", "part-shared"]);
+  const packs = [forms, outlook, shared, both];
+  assert.deepEqual(packs.map((name) => name.replace(/-[0-9a-f]{16}\.wasm$/, "")), ["part-forms", "part-outlook", "part-shared", "part-storage-outlook"]);
   assert.match(script, /^parts-[0-9a-f]{16}\.js$/);
   assert.equal(await read(app), `import * as p from "./${script}"; go({ "./__wasm_split.js": p })`);
   const fetches = await read(script);
@@ -166,19 +166,19 @@ test("each part gets its own pieces out of the files, fetches a file once, and a
   };
   // Node's own fetch is in WebAssembly too.
   WebAssembly.instantiate = async (given, ...rest) => (given instanceof Uint8Array ? Buffer.from(given).toString() : instantiate(given, ...rest));
-  const { load_edit, load_look } = await import(path.join(directory, script));
-  await assert.rejects(load_edit(), /503/);
+  const { load_forms, load_outlook } = await import(path.join(directory, script));
+  await assert.rejects(load_forms(), /503/);
   asked.length = 0;
   offline = false;
-  assert.deepEqual(await load_edit(), ["six", "seven", "edit"]);
-  assert.deepEqual(asked.sort(), [names[2], names[3], names[5]]);
-  assert.deepEqual(await load_look(), ["six", "look"]);
+  assert.deepEqual(await load_forms(), ["six", "seven", "forms"]);
+  assert.deepEqual(asked.sort(), [names[2], names[4], names[5]]);
+  assert.deepEqual(await load_outlook(), ["six", "outlook"]);
 });
 
 test("another part or program gets other names; the same gets the same", async (t) => {
   const first = (await parted(t)).names;
   assert.deepEqual((await parted(t)).names, first);
-  const other = (await parted(t, { edit: "other" })).names;
+  const other = (await parted(t, { forms: "other" })).names;
   for (const [at, name] of first.entries()) assert.equal(other[at] === name, ![0, 2, 6].includes(at), name);
   const program = (await parted(t, { program: 'import * as p from "./__wasm_split.js"; other()' })).names;
   assert.notEqual(program[0], first[0]);

@@ -111,7 +111,7 @@ test("without the part that keeps setups the answer is there, and the page says 
   const { context } = await freshContext(t, browser);
   const page = await context.newPage();
   let cut = true;
-  await page.route(/\/part-keep-[0-9a-f]/, (route) => (cut ? route.abort() : route.continue()));
+  await page.route(/\/part-storage-[0-9a-f]/, (route) => (cut ? route.abort() : route.continue()));
   await page.goto(server.url);
   const notice = page.getByRole("alert").filter({ hasText: "could not be fetched" });
   await notice.waitFor();

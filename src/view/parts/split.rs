@@ -7,7 +7,7 @@
 // The glue that `wasm_split` makes of a marked function declares imports and exports.
 #![cfg_attr(feature = "split", allow(unsafe_code))]
 
-use crate::i18n::texts::{ENGLISH_KEEP, ENGLISH_LOOK, ENGLISH_REST};
+use crate::i18n::texts::{ENGLISH_OUTLOOK, ENGLISH_REST, ENGLISH_STORAGE};
 use crate::view::lang;
 use crate::view::outlook::{Calculation, detail, hours, play};
 use crate::view::setups::Setups;
@@ -23,15 +23,15 @@ use wasm_split_helpers::SplitLoaderError;
 use wasm_split_helpers::wasm_split;
 
 #[cfg(not(feature = "split"))]
-pub(super) use whole::{fetch_decide, fetch_edit, fetch_keep, fetch_look, fetch_more};
+pub(super) use whole::{fetch_change, fetch_forms, fetch_more, fetch_outlook, fetch_storage};
 
 type Split = Result<AnyView, SplitLoaderError>;
 
 // One function for each part, as each keeps for itself whether its files are here.
 
-#[cfg_attr(feature = "split", wasm_split(keep, fallible, preload(fetch_keep)))]
-pub(super) fn split_keep() -> Result<&'static StorageModule, SplitLoaderError> {
-    lang::add_english(ENGLISH_KEEP);
+#[cfg_attr(feature = "split", wasm_split(storage, fallible, preload(fetch_storage)))]
+pub(super) fn split_storage() -> Result<&'static StorageModule, SplitLoaderError> {
+    lang::add_english(ENGLISH_STORAGE);
     Ok(storage_module())
 }
 
@@ -41,64 +41,64 @@ pub(super) fn split_keep() -> Result<&'static StorageModule, SplitLoaderError> {
 ///
 /// [`SplitLoaderError`]: the files of the part did not come.
 pub async fn fetch_storage_module() -> Result<&'static StorageModule, SplitLoaderError> {
-    fetch_keep().await?;
+    fetch_storage().await?;
     #[cfg(feature = "split")]
-    return split_keep().await;
+    return split_storage().await;
     #[cfg(not(feature = "split"))]
-    split_keep()
+    split_storage()
 }
 
-pub(super) enum Look {
+pub(super) enum Outlook {
     Odds(Calculation),
     Course(AppState, Calculation),
     Details(AppState, Calculation),
 }
 
-#[cfg_attr(feature = "split", wasm_split(look, fallible, preload(fetch_look)))]
-pub(super) fn split_look(what: Look) -> Split {
-    lang::add_english(ENGLISH_LOOK);
+#[cfg_attr(feature = "split", wasm_split(outlook, fallible, preload(fetch_outlook)))]
+pub(super) fn split_outlook(what: Outlook) -> Split {
+    lang::add_english(ENGLISH_OUTLOOK);
     Ok(match what {
-        Look::Odds(calculation) => {
+        Outlook::Odds(calculation) => {
             play::follow(calculation);
             ().into_any()
         }
-        Look::Course(app, calculation) => detail::course(app, calculation),
-        Look::Details(app, calculation) => detail::view(app, calculation),
+        Outlook::Course(app, calculation) => detail::course(app, calculation),
+        Outlook::Details(app, calculation) => detail::view(app, calculation),
     })
 }
 
 #[derive(Clone, Copy)]
-pub(super) enum Edit {
+pub(super) enum Forms {
     Loads,
     Power,
     Trip,
     Start(Sheet),
 }
 
-#[cfg_attr(feature = "split", wasm_split(edit, fallible, preload(fetch_edit)))]
-pub(super) fn split_edit(what: Edit, app: AppState, calculation: Calculation) -> Split {
-    lang::add_english(ENGLISH_LOOK);
+#[cfg_attr(feature = "split", wasm_split(forms, fallible, preload(fetch_forms)))]
+pub(super) fn split_forms(what: Forms, app: AppState, calculation: Calculation) -> Split {
+    lang::add_english(ENGLISH_OUTLOOK);
     lang::add_english(ENGLISH_REST);
     Ok(match what {
-        Edit::Loads => loads::view(app, load_energy::follow(app, calculation)),
-        Edit::Power => power::view(app),
-        Edit::Trip => trip::view(app, calculation),
-        Edit::Start(sheet) => start::questions(app, sheet),
+        Forms::Loads => loads::view(app, load_energy::follow(app, calculation)),
+        Forms::Power => power::view(app),
+        Forms::Trip => trip::view(app, calculation),
+        Forms::Start(sheet) => start::questions(app, sheet),
     })
 }
 
-pub(super) enum Decide {
+pub(super) enum Change {
     Change(AppState),
     BelowTheAnswer(AppState, Calculation),
 }
 
-#[cfg_attr(feature = "split", wasm_split(decide, fallible, preload(fetch_decide)))]
-pub(super) fn split_decide(what: Decide) -> Split {
-    lang::add_english(ENGLISH_LOOK);
+#[cfg_attr(feature = "split", wasm_split(change, fallible, preload(fetch_change)))]
+pub(super) fn split_change(what: Change) -> Split {
+    lang::add_english(ENGLISH_OUTLOOK);
     lang::add_english(ENGLISH_REST);
     Ok(match what {
-        Decide::Change(app) => change::view(app),
-        Decide::BelowTheAnswer(app, calculation) => view! {
+        Change::Change(app) => change::view(app),
+        Change::BelowTheAnswer(app, calculation) => view! {
             {hours::view(calculation)}
             {measure::in_the_outlook(app, calculation)}
         }
@@ -114,7 +114,7 @@ pub(super) struct More {
 
 #[cfg_attr(feature = "split", wasm_split(more, fallible, preload(fetch_more)))]
 pub(super) fn split_more(what: More) -> Split {
-    lang::add_english(ENGLISH_LOOK);
+    lang::add_english(ENGLISH_OUTLOOK);
     lang::add_english(ENGLISH_REST);
     Ok(match what.paper {
         None => more::view(what.setups),
@@ -152,5 +152,5 @@ mod whole {
             })*
         };
     }
-    here!(fetch_keep, fetch_look, fetch_edit, fetch_decide, fetch_more);
+    here!(fetch_storage, fetch_outlook, fetch_forms, fetch_change, fetch_more);
 }
