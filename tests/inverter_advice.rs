@@ -1,7 +1,8 @@
 //! What may run together, and what the battery says to it.
 
 use nightbank::advice::workshop::inverter_check::{
-    self, Clash, Finding, MAX_SETS, battery_limits, check, clash, demand, forbidden_sets, loads_on,
+    self, Clash, InverterFinding, MAX_SETS, battery_limits, check, clash, demand, forbidden_sets,
+    loads_on,
 };
 use nightbank::advice::workshop::wiring::Severity;
 use nightbank::model::{
@@ -38,7 +39,7 @@ fn setup(loads: Vec<Load>, inverter: Inverter) -> Setup {
     Setup { loads, inverter, ..Setup::default() }
 }
 
-fn has(found: &[Finding], pick: impl Fn(&Finding) -> bool) -> bool {
+fn has(found: &[InverterFinding], pick: impl Fn(&InverterFinding) -> bool) -> bool {
     found.iter().any(pick)
 }
 
@@ -58,13 +59,13 @@ fn toaster_and_microwave() {
     );
     assert_eq!(verdict.together.running, Watts(2100.0));
     assert_eq!(verdict.together.at_min, 6 * 60);
-    assert!(has(&verdict.findings, |f| matches!(f, Finding::TogetherTooMuch { .. })));
+    assert!(has(&verdict.findings, |f| matches!(f, InverterFinding::TogetherTooMuch { .. })));
     // One in the morning, one in the evening: still forbidden together, but not planned so.
     let mut apart = all;
     apart.loads[1].window = Window::EVENING;
     let verdict = check(&apart, Surroundings::default());
     assert!(!verdict.forbidden[0].planned);
-    assert!(!has(&verdict.findings, |f| matches!(f, Finding::TogetherTooMuch { .. })));
+    assert!(!has(&verdict.findings, |f| matches!(f, InverterFinding::TogetherTooMuch { .. })));
     assert_eq!(verdict.together.running, Watts(1250.0));
 }
 
@@ -106,12 +107,12 @@ fn a_kettle_pulls_the_voltage_down() {
     assert!((11.0..11.3).contains(&volts.0), "{volts:?}");
     assert!(!has(&check(&all, Surroundings::default()).findings, |f| matches!(
         f,
-        Finding::MayCutOut { .. }
+        InverterFinding::MayCutOut { .. }
     )));
     all.inverter.cut_out = Volts(11.5);
     assert!(has(&check(&all, Surroundings::default()).findings, |f| matches!(
         f,
-        Finding::MayCutOut { .. }
+        InverterFinding::MayCutOut { .. }
     )));
     // A load no such battery can carry collapses to a finite voltage.
     all.bank.capacity_20h = AmpHours(5.0);
@@ -129,20 +130,20 @@ fn the_battery_has_its_say() {
         let verdict = check(&all, Surroundings::default());
         assert!((verdict.worst_current.0 - 206.6).abs() < 0.05);
         assert!((verdict.worst_c_rate_per_hour - 2.066).abs() < 5e-4);
-        assert!(has(&verdict.findings, |f| matches!(f, Finding::BatteryOverloaded { .. })));
-        assert_eq!(verdict.findings.first().map(Finding::severity), Some(Severity::Danger));
+        assert!(has(&verdict.findings, |f| matches!(f, InverterFinding::BatteryOverloaded { .. })));
+        assert_eq!(verdict.findings.first().map(InverterFinding::severity), Some(Severity::Danger));
     }
     all.bank = Bank { chemistry: Chemistry::LiFePo4, parallel: 5, ..Bank::default() };
     assert!(!has(&findings(&all), |f| matches!(
         f,
-        Finding::BatteryOverloaded { .. } | Finding::BatteryStrained { .. }
+        InverterFinding::BatteryOverloaded { .. } | InverterFinding::BatteryStrained { .. }
     )));
     all.bank = Bank { chemistry: Chemistry::Agm, parallel: 3, ..Bank::default() };
-    assert!(has(&findings(&all), |f| matches!(f, Finding::BatteryStrained { .. })));
+    assert!(has(&findings(&all), |f| matches!(f, InverterFinding::BatteryStrained { .. })));
     // A small load on it leaves only the note about the rating.
     all.bank = Bank::default();
     all.loads[0].draw = Draw::Power { watts: Watts(200.0) };
-    assert!(has(&findings(&all), |f| matches!(f, Finding::RatingAboveBattery { .. })));
+    assert!(has(&findings(&all), |f| matches!(f, InverterFinding::RatingAboveBattery { .. })));
     assert_eq!(battery_limits(&Bank::default()).most, Amps(100.0));
 }
 
@@ -154,7 +155,7 @@ fn its_cable_is_checked_too() {
     all.cables = vec![run.clone()];
     let thin = |all: &Setup| {
         has(&check(all, Surroundings::default()).findings, |f| {
-            matches!(f, Finding::CableTooThin { .. })
+            matches!(f, InverterFinding::CableTooThin { .. })
         })
     };
     assert!(thin(&all));
@@ -170,15 +171,14 @@ fn idle_and_contradictions_are_told() {
     all.inverter.idle = Watts(40.0);
     all.inverter.switching = InverterSwitching::AllDay;
     let found = check(&all, Surroundings::default()).findings;
-    assert!(has(&found, |f| *f == Finding::IdleAllDay { per_day: WattHours(960.0) }));
-    assert!(has(&found, |f| matches!(f, Finding::SurgeBelowContinuous { .. })));
+    assert!(has(&found, |f| *f == InverterFinding::IdleAllDay { per_day: WattHours(960.0) }));
+    assert!(has(&found, |f| matches!(f, InverterFinding::SurgeBelowContinuous { .. })));
     all.inverter.full_load_frac = 0.98;
     all.inverter.idle = Watts(60.0);
-    assert!(
-        has(&check(&all, Surroundings::default()).findings, |f| *f == Finding::FiguresContradict)
-    );
+    assert!(has(&check(&all, Surroundings::default()).findings, |f| *f
+        == InverterFinding::FiguresContradict));
     all.inverter.fitted = false;
-    assert_eq!(check(&all, Surroundings::default()).findings, [Finding::NotFitted]);
+    assert_eq!(check(&all, Surroundings::default()).findings, [InverterFinding::NotFitted]);
     all.loads.clear();
     assert!(check(&all, Surroundings::default()).findings.is_empty());
 }

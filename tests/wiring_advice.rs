@@ -1,6 +1,6 @@
 //! The wiring check on whole setups.
 
-use nightbank::advice::workshop::wiring::{self, CurrentFrom, Finding, Severity};
+use nightbank::advice::workshop::wiring::{self, CableFinding, CurrentFrom, Severity};
 use nightbank::advice::workshop::wiring_runs::{RunPurpose, suggested_runs};
 use nightbank::model::{
     Bank, CableRun, ConductorSize, CutOut, Draw, Driving, DrivingCharger, Feed, HookUp, Inverter,
@@ -43,7 +43,7 @@ fn run_for(id: u32, area: f64, length_m: f64, fuse_a: f64) -> CableRun {
     }
 }
 
-fn has(verdict: &wiring::RunVerdict, pick: impl Fn(&Finding) -> bool) -> bool {
+fn has(verdict: &wiring::RunVerdict, pick: impl Fn(&CableFinding) -> bool) -> bool {
     verdict.findings.iter().any(pick)
 }
 
@@ -72,7 +72,7 @@ fn a_cut_out_stated_for_twelve_volts_counts_twice_at_twenty_four() {
     let thin = wiring::check(&run_for(1, 1.0, 20.0, 10.0), &all, Surroundings::default());
     assert!(has(&thin, |finding| matches!(
         finding,
-        Finding::MayCutOut { at_load, cut_out } if at_load < cut_out && *cut_out == Volts(22.8)
+        CableFinding::MayCutOut { at_load, cut_out } if at_load < cut_out && *cut_out == Volts(22.8)
     )));
 }
 
@@ -103,10 +103,13 @@ fn a_long_thin_cable_stops_the_fridge() {
     let current = verdict.current;
     close(current.nominal.0, 3.75, 1e-12);
     close(verdict.drop.0, 0.599 * current.continuous.0 / 3.75, 1e-3);
-    assert!(has(&verdict, |f| matches!(f, Finding::MayCutOut { at_load, .. } if at_load.0 < 10.4)));
-    assert!(!has(&verdict, |f| matches!(f, Finding::DropTooHigh { .. })));
+    assert!(has(
+        &verdict,
+        |f| matches!(f, CableFinding::MayCutOut { at_load, .. } if at_load.0 < 10.4)
+    ));
+    assert!(!has(&verdict, |f| matches!(f, CableFinding::DropTooHigh { .. })));
     let thick = wiring::check(&run_for(1, 4.0, 6.0, 7.5), &all, Surroundings::default());
-    assert!(!has(&thick, |f| matches!(f, Finding::MayCutOut { .. })));
+    assert!(!has(&thick, |f| matches!(f, CableFinding::MayCutOut { .. })));
 }
 
 #[test]
@@ -116,12 +119,12 @@ fn three_percent_is_stricter_than_ten() {
         CableRun { amps: Amps(10.0), size: mm2(2.5), fuse: Amps(15.0), ..CableRun::default() };
     let relaxed = wiring::check(&run, &all, Surroundings::default());
     close(relaxed.drop.0, 0.892, 5e-4);
-    assert!(!has(&relaxed, |f| matches!(f, Finding::DropTooHigh { .. })));
+    assert!(!has(&relaxed, |f| matches!(f, CableFinding::DropTooHigh { .. })));
     run.critical = true;
     let strict = wiring::check(&run, &all, Surroundings::default());
     assert!(has(
         &strict,
-        |f| matches!(f, Finding::DropTooHigh { allowed_frac, .. } if *allowed_frac == 0.03)
+        |f| matches!(f, CableFinding::DropTooHigh { allowed_frac, .. } if *allowed_frac == 0.03)
     ));
     assert_eq!(strict.for_3_percent.metric, Some(SquareMillimetres(10.0)));
     assert_eq!(strict.for_10_percent.metric, Some(SquareMillimetres(2.5)));
@@ -143,23 +146,23 @@ fn fuses_are_judged_against_cable_and_load() {
     };
     let bare = check(2.5, 10.0, 0.0);
     assert_eq!(bare.severity(), Some(Severity::Danger));
-    assert!(has(&bare, |f| *f == Finding::NoFuse));
+    assert!(has(&bare, |f| *f == CableFinding::NoFuse));
     // 2.5 mm2 carries 25 A (from memory): 40 A is too much fuse, 10 A too little for 10 A of load.
-    assert!(has(&check(2.5, 10.0, 40.0), |f| matches!(f, Finding::FuseAboveCable { .. })));
+    assert!(has(&check(2.5, 10.0, 40.0), |f| matches!(f, CableFinding::FuseAboveCable { .. })));
     assert!(has(
         &check(2.5, 10.0, 10.0),
-        |f| matches!(f, Finding::FuseBelowLoad { needed, .. } if *needed == Amps(12.5))
+        |f| matches!(f, CableFinding::FuseBelowLoad { needed, .. } if *needed == Amps(12.5))
     ));
     let good = check(2.5, 10.0, 15.0);
     assert!(good.severity() <= Some(Severity::Warning));
     assert!(!has(&good, |f| matches!(
         f,
-        Finding::FuseAboveCable { .. } | Finding::FuseBelowLoad { .. }
+        CableFinding::FuseAboveCable { .. } | CableFinding::FuseBelowLoad { .. }
     )));
     assert_eq!(good.fuse.map(|fuse| fuse.rating), Some(Amps(15.0)));
     // 30 A on 2.5 mm2: too thin, no fuse can make it safe, thicker is suggested.
     let thin = check(2.5, 30.0, 40.0);
-    assert!(has(&thin, |f| matches!(f, Finding::CableTooThin { .. })));
+    assert!(has(&thin, |f| matches!(f, CableFinding::CableTooThin { .. })));
     assert!(thin.conductor > Celsius(70.0));
     assert_eq!(thin.fuse, None);
     assert_eq!(thin.suggested().metric, Some(SquareMillimetres(6.0)));
@@ -178,10 +181,10 @@ fn a_cable_with_no_room_for_a_fuse_is_told() {
     };
     let told = |area| wiring::check(&run(area), &setup(Vec::new()), Surroundings::default());
     let tight = told(2.5);
-    assert!(has(&tight, |f| *f == Finding::NoFuseFits { from: Amps(27.5), to: Amps(25.0) }));
-    assert!(!has(&tight, |f| matches!(f, Finding::CableTooThin { .. })));
+    assert!(has(&tight, |f| *f == CableFinding::NoFuseFits { from: Amps(27.5), to: Amps(25.0) }));
+    assert!(!has(&tight, |f| matches!(f, CableFinding::CableTooThin { .. })));
     assert_eq!(tight.fuse, None);
-    assert!(!has(&told(4.0), |f| matches!(f, Finding::NoFuseFits { .. })));
+    assert!(!has(&told(4.0), |f| matches!(f, CableFinding::NoFuseFits { .. })));
 }
 
 #[test]
@@ -190,7 +193,7 @@ fn only_a_small_battery_lets_a_blade_fuse_stand_alone() {
     let run = CableRun { fuse: Amps(15.0), ..CableRun::default() };
     let high = |all: &Setup| {
         has(&wiring::check(&run, all, Surroundings::default()), |f| {
-            matches!(f, Finding::HighInterruptNeeded { .. })
+            matches!(f, CableFinding::HighInterruptNeeded { .. })
         })
     };
     assert!(high(&all));
@@ -211,18 +214,18 @@ fn a_gauge_that_only_passes_as_american_gauge_is_told() {
         ..CableRun::default()
     };
     let verdict = wiring::check(&run, &all, Surroundings::default());
-    assert!(has(&verdict, |f| matches!(f, Finding::FailsAsSaeGauge { gauge: 12, .. })));
-    assert!(!has(&verdict, |f| matches!(f, Finding::DropTooHigh { .. })));
+    assert!(has(&verdict, |f| matches!(f, CableFinding::FailsAsSaeGauge { gauge: 12, .. })));
+    assert!(!has(&verdict, |f| matches!(f, CableFinding::DropTooHigh { .. })));
 }
 
 #[test]
 fn what_is_not_known_is_said() {
     let all = setup(Vec::new());
     let gone = wiring::check(&run_for(9, 2.5, 3.0, 15.0), &all, Surroundings::default());
-    assert!(has(&gone, |f| *f == Finding::LoadMissing { load_id: 9 }));
+    assert!(has(&gone, |f| *f == CableFinding::LoadMissing { load_id: 9 }));
     let none = CableRun { amps: Amps::ZERO, fuse: Amps(10.0), ..CableRun::default() };
     let none = wiring::check(&none, &all, Surroundings::default());
-    assert!(has(&none, |f| *f == Finding::CurrentUnknown));
+    assert!(has(&none, |f| *f == CableFinding::CurrentUnknown));
 }
 
 fn full_setup() -> Setup {

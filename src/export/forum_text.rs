@@ -15,7 +15,7 @@ pub struct Line {
 
 /// A setup and its answer, in finished words.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Answer {
+pub struct ForumAnswer {
     /// Name of the setup.
     pub title: String,
     /// What stands between a label and its value, such as `: `.
@@ -55,7 +55,7 @@ impl Markup {
 /// The link stands behind words where there is markup: forums show a bare long address abridged,
 /// and people then copy the abridged text.
 #[must_use]
-pub fn post(answer: &Answer, markup: Markup) -> String {
+pub fn forum_text(answer: &ForumAnswer, markup: Markup) -> String {
     let text = |raw: &str| as_text(raw, markup);
     let strong = |raw: &str| match markup {
         Markup::Plain => text(raw),
@@ -187,8 +187,8 @@ mod tests {
         Line { label: label.to_owned(), value: value.to_owned() }
     }
 
-    fn answer(name: &str) -> Answer {
-        Answer {
+    fn answer(name: &str) -> ForumAnswer {
+        ForumAnswer {
             title: name.to_owned(),
             between: ": ".to_owned(),
             lines: vec![line("Nights", "4 of 7"), line("Battery", "105 Ah, LiFePO4")],
@@ -202,7 +202,7 @@ mod tests {
 
     #[test]
     fn plain_text_reads_as_it_is() {
-        let text = post(&answer("Our van"), Markup::Plain);
+        let text = forum_text(&answer("Our van"), Markup::Plain);
         assert_eq!(
             text,
             "Our van\n\nNights: 4 of 7\nBattery: 105 Ah, LiFePO4\n\nWhat draws most\n\n\
@@ -213,11 +213,11 @@ mod tests {
 
     #[test]
     fn markdown_and_bbcode_have_their_marks_and_readable_figures() {
-        let markdown = post(&answer("Our van"), Markup::Markdown);
+        let markdown = forum_text(&answer("Our van"), Markup::Markdown);
         assert!(markdown.starts_with("**Our van**\n\n- Nights: 4 of 7\n- Battery: 105 Ah,"));
         assert!(markdown.contains("\n2. Lamps: 3.5 Wh\n"));
         assert!(markdown.ends_with("[Open this setup](https://camp.example/#1abc)\n"));
-        let bbcode = post(&answer("Our van"), Markup::BbCode);
+        let bbcode = forum_text(&answer("Our van"), Markup::BbCode);
         assert!(bbcode.starts_with("[b]Our van[/b]\n\nNights: 4 of 7\n"));
         assert!(bbcode.ends_with("[url=https://camp.example/#1abc]Open this setup[/url]\n"));
     }
@@ -248,7 +248,7 @@ mod tests {
     }
 
     fn expect_text(name: &str) {
-        let (text, tags) = rendered(&post(&answer(name), Markup::Markdown));
+        let (text, tags) = rendered(&forum_text(&answer(name), Markup::Markdown));
         let flat = name.split(is_blank).filter(|w| !w.is_empty()).collect::<Vec<_>>().join(" ");
         assert_eq!(text, format!("{flat}: 540 Wh").replace(JOINER, "").trim_start(), "{name:?}");
         let ours = tags.iter().filter(|tag| tag.contains("https://camp.example/#1abc")).count();
@@ -301,7 +301,7 @@ mod tests {
             for name in
                 ["see https://bad.example/x", "www.bad.example", "@someone", "a@bad.example"]
             {
-                let text = post(&answer(name), markup);
+                let text = forum_text(&answer(name), markup);
                 let own = text.replace("https://camp.example/#1abc", "");
                 for taken in ["://", "www.b", "@s", "@b", "bad.e"] {
                     assert!(!own.contains(taken), "{taken} in {own}");
@@ -319,7 +319,7 @@ mod tests {
             "[*]",
             "[[b]]",
         ] {
-            let text = post(&answer(name), Markup::BbCode);
+            let text = forum_text(&answer(name), Markup::BbCode);
             let tags: Vec<&str> = text
                 .split('[')
                 .skip(1)
@@ -335,10 +335,10 @@ mod tests {
         let mut hostile = answer("Van");
         hostile.link = "https://camp.example/a)b]c\"d<e> f#1abc".to_owned();
         let safe = "https://camp.example/a%29b%5Dc%22d%3Ce%3E%20f#1abc";
-        assert!(post(&hostile, Markup::Markdown).ends_with(&format!("]({safe})\n")));
-        assert!(post(&hostile, Markup::BbCode).contains(&format!("[url={safe}]")));
+        assert!(forum_text(&hostile, Markup::Markdown).ends_with(&format!("]({safe})\n")));
+        assert!(forum_text(&hostile, Markup::BbCode).contains(&format!("[url={safe}]")));
         hostile.link = String::new();
-        assert!(!post(&hostile, Markup::Markdown).contains("]("));
+        assert!(!forum_text(&hostile, Markup::Markdown).contains("]("));
     }
 
     proptest! {
@@ -349,7 +349,7 @@ mod tests {
 
         #[test]
         fn any_name_opens_no_tag_in_bbcode(name in any::<String>()) {
-            let text = post(&answer(&name), Markup::BbCode);
+            let text = forum_text(&answer(&name), Markup::BbCode);
             let own = text.split('[').skip(1).filter(|rest| !rest.starts_with([JOINER, ' ']));
             // The heading goes where the name is blank.
             let title = if has_text(&name) { 2 } else { 0 };

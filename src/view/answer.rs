@@ -70,7 +70,7 @@ pub struct Drain {
 }
 
 /// The answer that follows the setup; `None` while there is nothing to answer.
-pub type Answer = Signal<Option<AnswerView>, LocalStorage>;
+pub type AnswerSignal = Signal<Option<AnswerView>, LocalStorage>;
 
 /// The nights as a figure, with a plus when they go on beyond what was looked at.
 fn figure(answer: &AnswerView) -> String {
@@ -90,14 +90,14 @@ pub const ANSWER_ID: &str = "answer";
 
 /// One line that stays in sight while editing; leads to the whole answer.
 #[must_use]
-pub fn answer_bar(app: AppState, answer: Answer) -> AnyView {
+pub fn answer_bar(app: AppState, answer: AnswerSignal) -> AnyView {
     let at_hand = Memo::new(move |_| app.tab.get() != Tab::Nights);
     view! {
-        <div class="glance">
+        <div class="answer-bar">
             // Hidden where the whole answer stands, and not made there.
             {move || match at_hand.get().then(|| answer.get()) {
                 None => ().into_any(),
-                Some(None) => view! { <p class="glance-none">{t("answer-none")}</p> }.into_any(),
+                Some(None) => view! { <p class="answer-bar-none">{t("answer-none")}</p> }.into_any(),
                 Some(Some(answer)) => {
                     let count = i32::from(answer.sure_nights);
                     let lanterns: Vec<AnyView> = answer
@@ -109,18 +109,18 @@ pub fn answer_bar(app: AppState, answer: Answer) -> AnyView {
                     view! {
                         <button
                             type="button"
-                            class="glance-button"
+                            class="answer-bar-button"
                             on:click=move |_| {
                                 app.go(Tab::Nights);
                                 focus::to_new(ANSWER_ID);
                             }
                         >
-                            <span class="glance-figure">{figure(&answer)}</span> " "
-                            <span class="glance-word">
+                            <span class="answer-bar-figure">{figure(&answer)}</span> " "
+                            <span class="answer-bar-word">
                                 {t_args("answer-nights", &[("n", Arg::Count(count))])}
                             </span>
-                            <span class="unseen">" " {t("answer-glance")}</span>
-                            <span class="glance-lanterns">{lanterns}</span>
+                            <span class="unseen">" " {t("answer-bar")}</span>
+                            <span class="answer-bar-lanterns">{lanterns}</span>
                         </button>
                     }
                         .into_any()
@@ -133,7 +133,7 @@ pub fn answer_bar(app: AppState, answer: Answer) -> AnyView {
 
 /// The answer with its lanterns and the course of the battery, which has a part of its own.
 #[must_use]
-pub fn summary(answer: Answer, course: AnyView) -> AnyView {
+pub fn summary(answer: AnswerSignal, course: AnyView) -> AnyView {
     let there = Memo::new(move |_| answer.with(Option::is_some));
     view! {
         <section class="answer" id=ANSWER_ID tabindex="-1" aria-label=t("answer-name")>
@@ -151,7 +151,7 @@ pub fn summary(answer: Answer, course: AnyView) -> AnyView {
 }
 
 /// Built once so that open disclosures survive updates; only the figures are reactive.
-fn headline(answer: Answer) -> AnyView {
+fn headline(answer: AnswerSignal) -> AnyView {
     let shown = move |words: fn(&AnswerView) -> String| {
         move || answer.with(|answer| answer.as_ref().map(words))
     };
@@ -220,7 +220,7 @@ fn lowest_words(answer: &AnswerView) -> String {
 /// Says the new answer to a screen reader once typing has paused. Stands beside whatever is shown: what is
 /// hidden is not read out.
 #[must_use]
-pub fn spoken(answer: Answer) -> AnyView {
+pub fn spoken(answer: AnswerSignal) -> AnyView {
     let said = RwSignal::new(String::new());
     let waiting: StoredValue<Option<TimeoutHandle>> = StoredValue::new(None);
     Effect::new(move |first: Option<()>| {

@@ -1,6 +1,6 @@
 //! The frame: name, navigation, the answer in sight, the part being edited, messages.
 
-use super::answer::{self, Answer};
+use super::answer::{self, AnswerSignal};
 use super::change::ChangeScreens;
 use super::focus;
 use super::icons::{Icon, icon};
@@ -91,7 +91,7 @@ fn fetch_the_rest(parts: Parts) {
     set_timeout(move || parts.fetch_all(), REST_AFTER);
 }
 
-fn page(setups: Setups, answer: Answer, parts: Parts, stages: Stages) -> AnyView {
+fn page(setups: Setups, answer: AnswerSignal, parts: Parts, stages: Stages) -> AnyView {
     let app = setups.app;
     let starting = Sheet::default();
     let main: NodeRef<Main> = NodeRef::new();

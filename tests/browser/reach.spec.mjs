@@ -120,7 +120,7 @@ test("the new answer is read out once typing has paused, wherever one is", async
   await pause(page, 2500);
   const all = await page.evaluate(() => window.saidAnswers);
   assert.ok(all.length <= 2, `four keys, and this was said: ${all.join(" | ")}`);
-  assert.match(all.at(-1), new RegExp(`\\b${await page.locator(".glance-figure").innerText()}`), "the answer that stands there");
+  assert.match(all.at(-1), new RegExp(`\\b${await page.locator(".answer-bar-figure").innerText()}`), "the answer that stands there");
 });
 
 test("in a sheet what was added is read out", async (t) => {
@@ -153,7 +153,7 @@ for (const width of [360, 1280]) {
       const over = (box) => box.left < toast.right && box.right > toast.left && box.top < toast.bottom && box.bottom > toast.top;
       const barred = (element) => element.checkVisibility() && over(element.getBoundingClientRect());
       // Bars stay where they are; everything else can be scrolled clear.
-      const bars = [...document.querySelectorAll(".nav button, .glance button, .add-bar button, .top button")].filter(barred);
+      const bars = [...document.querySelectorAll(".nav button, .answer-bar button, .add-bar button, .top button")].filter(barred);
       document.documentElement.scrollTop = document.documentElement.scrollHeight;
       const last = [...document.querySelectorAll("main :is(button, input, select, summary)")].filter(barred);
       return [...bars, ...last].map((element) => element.outerHTML.slice(0, 120));

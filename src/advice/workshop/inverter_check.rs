@@ -71,7 +71,7 @@ pub struct Coincidence {
 
 /// Findings about an inverter.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Finding {
+pub enum InverterFinding {
     /// Loads hang on an inverter that is not fitted.
     NotFitted,
     /// Idle draw and full-load efficiency cannot both be true.
@@ -134,7 +134,7 @@ pub enum Finding {
     },
 }
 
-impl Finding {
+impl InverterFinding {
     /// How much it matters.
     #[must_use]
     pub fn severity(&self) -> Severity {
@@ -193,7 +193,7 @@ pub struct InverterVerdict {
     /// What the battery stands.
     pub battery: BatteryLimits,
     /// What was found, the gravest first.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<InverterFinding>,
 }
 
 /// The loads behind the inverter that draw anything.
@@ -324,46 +324,46 @@ pub fn check(setup: &Setup, place: Surroundings) -> InverterVerdict {
     verdict
 }
 
-fn findings(setup: &Setup, verdict: &InverterVerdict, place: Surroundings) -> Vec<Finding> {
+fn findings(setup: &Setup, verdict: &InverterVerdict, place: Surroundings) -> Vec<InverterFinding> {
     let (unit, bank) = (&setup.inverter, &setup.bank);
     if !unit.fitted {
         let needed = setup.enabled_loads().any(|load| load.feed == Feed::Inverter);
-        return if needed { vec![Finding::NotFitted] } else { Vec::new() };
+        return if needed { vec![InverterFinding::NotFitted] } else { Vec::new() };
     }
     let mut found = Vec::new();
     if !inverter::is_consistent(unit) {
-        found.push(Finding::FiguresContradict);
+        found.push(InverterFinding::FiguresContradict);
     }
     let (surge, continuous) = (unit.surge, unit.continuous);
     if surge < continuous {
-        found.push(Finding::SurgeBelowContinuous { surge, continuous });
+        found.push(InverterFinding::SurgeBelowContinuous { surge, continuous });
     }
     if verdict.together.running > continuous {
         let running = verdict.together.running;
-        found.push(Finding::TogetherTooMuch { running, continuous });
+        found.push(InverterFinding::TogetherTooMuch { running, continuous });
     }
     let (current, BatteryLimits { comfortable, most }) = (verdict.worst_current, verdict.battery);
     if current > most {
-        found.push(Finding::BatteryOverloaded { current, most });
+        found.push(InverterFinding::BatteryOverloaded { current, most });
     } else if current > comfortable {
-        found.push(Finding::BatteryStrained { current, comfortable });
+        found.push(InverterFinding::BatteryStrained { current, comfortable });
     }
     if current <= most && verdict.rating_current > most {
-        found.push(Finding::RatingAboveBattery { current: verdict.rating_current, most });
+        found.push(InverterFinding::RatingAboveBattery { current: verdict.rating_current, most });
     }
     for run in &setup.cables {
         let ampacity = ampacity::ampacity(run.size, place);
         if wiring::run_current(run, setup).from == CurrentFrom::Inverter && current > ampacity {
-            found.push(Finding::CableTooThin { current, ampacity });
+            found.push(InverterFinding::CableTooThin { current, ampacity });
         }
     }
     let (at_inverter, cut_out) = (voltage_under(setup, verdict.together.running), unit.cut_out);
     let cut_out = cut_out * bank.system.series_12v();
     if at_inverter < cut_out {
-        found.push(Finding::MayCutOut { at_inverter, cut_out });
+        found.push(InverterFinding::MayCutOut { at_inverter, cut_out });
     }
     if unit.switching == InverterSwitching::AllDay && unit.idle.0 > 0.0 {
-        found.push(Finding::IdleAllDay { per_day: unit.idle * Hours(HOURS_PER_DAY) });
+        found.push(InverterFinding::IdleAllDay { per_day: unit.idle * Hours(HOURS_PER_DAY) });
     }
     found.sort_by_key(|finding| std::cmp::Reverse(finding.severity()));
     found

@@ -13,7 +13,7 @@
 
 mod finding;
 
-pub use finding::{Finding, Severity};
+pub use finding::{CableFinding, Severity};
 
 use crate::model::{CableRun, ConductorSize, Feed, Inverter, Load, Setup, SystemVoltage};
 use crate::physics::ampacity::{self, Surroundings};
@@ -101,7 +101,7 @@ pub struct RunVerdict {
     /// Current of a short at the battery.
     pub prospective: Amps,
     /// What was found, the gravest first.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<CableFinding>,
 }
 
 impl RunVerdict {
@@ -118,7 +118,7 @@ impl RunVerdict {
     /// The gravest severity; `None` if nothing was found.
     #[must_use]
     pub fn severity(&self) -> Option<Severity> {
-        self.findings.iter().map(Finding::severity).max()
+        self.findings.iter().map(CableFinding::severity).max()
     }
 }
 
@@ -236,54 +236,57 @@ pub fn check(run: &CableRun, setup: &Setup, place: Surroundings) -> RunVerdict {
     verdict
 }
 
-fn findings(run: &CableRun, setup: &Setup, verdict: &RunVerdict) -> Vec<Finding> {
+fn findings(run: &CableRun, setup: &Setup, verdict: &RunVerdict) -> Vec<CableFinding> {
     let current = verdict.current;
     let mut found = Vec::new();
-    let mut push_if = |applies: bool, finding: Finding| {
+    let mut push_if = |applies: bool, finding: CableFinding| {
         if applies {
             found.push(finding);
         }
     };
     let named = run.load_id.and_then(|id| setup.load(id));
     if let (Some(load_id), None) = (run.load_id, named) {
-        push_if(true, Finding::LoadMissing { load_id });
+        push_if(true, CableFinding::LoadMissing { load_id });
     }
     let (area, least) = (verdict.area, ampacity::MIN_AREA);
-    push_if(area < least, Finding::BelowMinimumSize { area, least });
+    push_if(area < least, CableFinding::BelowMinimumSize { area, least });
     let (fuse, ampacity) = (run.fuse, verdict.ampacity);
-    push_if(fuse.0 <= 0.0, Finding::NoFuse);
-    push_if(fuse > ampacity, Finding::FuseAboveCable { fuse, ampacity });
+    push_if(fuse.0 <= 0.0, CableFinding::NoFuse);
+    push_if(fuse > ampacity, CableFinding::FuseAboveCable { fuse, ampacity });
     let (prospective, blade) = (verdict.prospective, FuseKind::Blade.interrupting());
-    push_if(prospective > blade, Finding::HighInterruptNeeded { prospective, blade });
+    push_if(prospective > blade, CableFinding::HighInterruptNeeded { prospective, blade });
     if current.continuous.0 <= 0.0 {
-        push_if(true, Finding::CurrentUnknown);
+        push_if(true, CableFinding::CurrentUnknown);
     } else {
         let (drop, drop_frac, allowed_frac) =
             (verdict.drop, verdict.drop_frac, verdict.allowed_frac);
         let too_high = drop_frac > allowed_frac;
-        push_if(too_high, Finding::DropTooHigh { drop, drop_frac, allowed_frac });
+        push_if(too_high, CableFinding::DropTooHigh { drop, drop_frac, allowed_frac });
         let too_thin = current.continuous > ampacity;
-        push_if(too_thin, Finding::CableTooThin { current: current.continuous, ampacity });
+        push_if(too_thin, CableFinding::CableTooThin { current: current.continuous, ampacity });
         let FuseWindow { from, to } = verdict.fuse_window;
-        push_if(!too_thin && verdict.fuse.is_none(), Finding::NoFuseFits { from, to });
-        push_if(fuse.0 > 0.0 && fuse < from, Finding::FuseBelowLoad { fuse, needed: from });
+        push_if(!too_thin && verdict.fuse.is_none(), CableFinding::NoFuseFits { from, to });
+        push_if(fuse.0 > 0.0 && fuse < from, CableFinding::FuseBelowLoad { fuse, needed: from });
         let start = current.start;
         let at_start = fuse >= from && start > fuse * fuse::START_LIMIT;
-        push_if(at_start, Finding::FuseMayBlowAtStart { fuse, start });
+        push_if(at_start, CableFinding::FuseMayBlowAtStart { fuse, start });
         let (conductor, assumed) = (verdict.conductor, run.working);
-        push_if(conductor.0 > assumed.0 + 5.0, Finding::WarmerThanAssumed { conductor, assumed });
+        push_if(
+            conductor.0 > assumed.0 + 5.0,
+            CableFinding::WarmerThanAssumed { conductor, assumed },
+        );
         if let Some(cut_out) = named.filter(|load| load.feed == Feed::Dc).and_then(|l| l.cut_out) {
             let low = setup.bank.system.nominal() * LOW_VOLTAGE_FRAC;
             let at_load = low - verdict.start_drop;
             let cut_out = cut_out.off * setup.bank.system.series_12v();
-            push_if(at_load < cut_out, Finding::MayCutOut { at_load, cut_out });
+            push_if(at_load < cut_out, CableFinding::MayCutOut { at_load, cut_out });
         }
         if let ConductorSize::Awg { gauge } = run.size
             && let Some(thinner) = cable::sae_area(gauge)
         {
             let drop_frac = drop_frac * (area.0 / thinner.0);
             let fails = !too_high && drop_frac > allowed_frac;
-            push_if(fails, Finding::FailsAsSaeGauge { gauge, drop_frac });
+            push_if(fails, CableFinding::FailsAsSaeGauge { gauge, drop_frac });
         }
     }
     found.sort_by_key(|finding| std::cmp::Reverse(finding.severity()));

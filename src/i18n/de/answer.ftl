@@ -21,7 +21,7 @@ answer-first-low = In 9 von 10 Fällen bleibt sie über deiner Grenze bis { $whe
 answer-never-low = In 9 von 10 Fällen bleibt sie die ganze Zeit über deiner Grenze
 answer-lowest = In 9 von 10 Fällen sinkt sie nie unter { $soc }
 answer-working = Spielt das Wetter durch …
-answer-glance = hält die Batterie. Ganze Antwort zeigen.
+answer-bar = hält die Batterie. Ganze Antwort zeigen.
 answer-spoken = { $n ->
     [one] { $n } Nacht hält die Batterie.
    *[other] { $n } Nächte hält die Batterie.

@@ -21,7 +21,7 @@ answer-first-low = 9 times out of 10 it stays above your limit until { $when }
 answer-never-low = 9 times out of 10 it stays above your limit all through
 answer-lowest = 9 times out of 10 it never falls below { $soc }
 answer-working = Playing through the weather…
-answer-glance = on battery. Show the whole answer.
+answer-bar = on battery. Show the whole answer.
 answer-spoken = { $n ->
     [one] { $n } night on battery.
    *[other] { $n } nights on battery.

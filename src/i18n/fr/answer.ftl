@@ -21,7 +21,7 @@ answer-first-low = 9 fois sur 10, elle reste au-dessus de votre limite jusqu’a
 answer-never-low = 9 fois sur 10, elle reste au-dessus de votre limite tout le séjour
 answer-lowest = 9 fois sur 10, elle ne descend jamais sous { $soc }
 answer-working = Simulation de la météo en cours…
-answer-glance = sur batterie. Afficher toute la réponse.
+answer-bar = sur batterie. Afficher toute la réponse.
 answer-spoken = { $n ->
     [one] { $n } nuit sur batterie.
    *[other] { $n } nuits sur batterie.

@@ -21,7 +21,7 @@ answer-first-low = 9 van de 10 keer blijft hij boven je grens tot { $when }
 answer-never-low = 9 van de 10 keer blijft hij de hele tijd boven je grens
 answer-lowest = 9 van de 10 keer zakt hij nooit onder { $soc }
 answer-working = Het weer wordt doorgerekend…
-answer-glance = op de accu. Toon het hele antwoord.
+answer-bar = op de accu. Toon het hele antwoord.
 answer-spoken = { $n ->
     [one] { $n } nacht op de accu.
    *[other] { $n } nachten op de accu.

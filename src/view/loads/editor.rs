@@ -13,7 +13,7 @@ use crate::view::lang::{t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::{AppState, Tab};
 use crate::view::widgets::{
-    Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field,
+    Danger, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field,
     text_field, toggle,
 };
 use crate::view::words::loads::time_in_this_air;
@@ -202,8 +202,8 @@ fn cautions(app: AppState, id: u32, load: &Load) -> AnyView {
         .filter(|about| **about != catalogue::Caution::Medical)
         .map(|about| match about {
             catalogue::Caution::Medical => ().into_any(),
-            catalogue::Caution::Combustion => caution(Caution::CarbonMonoxide),
-            catalogue::Caution::Heavy => caution(Caution::CableHeat),
+            catalogue::Caution::Combustion => caution(Danger::CarbonMonoxide),
+            catalogue::Caution::Heavy => caution(Danger::CableHeat),
             catalogue::Caution::DrivingOnly => {
                 view! { <p class="notice">{t("load-driving-only")}</p> }.into_any()
             }
@@ -215,7 +215,7 @@ fn cautions(app: AppState, id: u32, load: &Load) -> AnyView {
     let is_medical = known.contains(&catalogue::Caution::Medical);
     view! {
         {boxes}
-        {move || (is_medical || group.get() == Group::Health).then(|| caution(Caution::Medical))}
+        {move || (is_medical || group.get() == Group::Health).then(|| caution(Danger::Medical))}
     }
     .into_any()
 }
@@ -232,7 +232,7 @@ fn inverter_notice(app: AppState, id: u32) -> AnyView {
     view! {
         {move || match state.get() {
             (false, _) => ().into_any(),
-            (true, true) => caution(Caution::Mains),
+            (true, true) => caution(Danger::Mains),
             (true, false) => {
                 view! {
                     <p class="notice">

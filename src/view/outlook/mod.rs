@@ -18,7 +18,7 @@ pub mod play;
 mod verdict;
 pub mod words;
 
-use super::answer::{Answer, AnswerView};
+use super::answer::{AnswerSignal, AnswerView};
 use super::arc_ptr_eq::ArcPtrEq;
 use super::state::AppState;
 use super::tasks::Task;
@@ -173,7 +173,7 @@ impl Calculation {
 
 /// The answer to the setup on screen.
 #[must_use]
-pub fn answer(app: AppState, calculation: Calculation) -> Answer {
+pub fn answer(app: AppState, calculation: Calculation) -> AnswerSignal {
     let view: Memo<Option<AnswerView>> =
         Memo::new(move |_| calculation.of_facts(app, words::answer_view));
     Signal::derive_local(move || view.get())

@@ -11,7 +11,7 @@ use crate::view::lang::t;
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field, toggle,
+    Danger, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field, toggle,
 };
 use crate::view::words::names::chemistry_name;
 use leptos::prelude::*;
@@ -70,7 +70,7 @@ pub(super) fn view(app: AppState) -> AnyView {
                 .step(1.0)
                 .view(app)}
         </div>
-        {move || several.get().then(|| caution(Caution::MixedBatteries))}
+        {move || several.get().then(|| caution(Danger::MixedBatteries))}
         {choice_row(
             app,
             t("bank-system"),
@@ -110,13 +110,13 @@ pub(super) fn view(app: AppState) -> AnyView {
         {bank_figures::view(app)}
         {move || {
             if chemistry.get().is_lead() {
-                view! { {caution(Caution::Hydrogen)} {bank_figures::fresh_air(app)} }.into_any()
+                view! { {caution(Danger::Hydrogen)} {bank_figures::fresh_air(app)} }.into_any()
             } else {
                 cold(app)
             }
         }}
         {disclosure(t("bank-more"), false, more(app))}
-        {caution(Caution::Fuse)}
+        {caution(Danger::Fuse)}
     }
     .into_any()
 }
@@ -136,7 +136,7 @@ fn cold(app: AppState) -> AnyView {
             Some(t("bank-cold-allowed-hint")),
             Lens::of(|s| s.bank.cold_charge_allowed, |s, v| s.bank.cold_charge_allowed = v),
         )}
-        {caution(Caution::LithiumCold)}
+        {caution(Danger::LithiumCold)}
     }
     .into_any()
 }

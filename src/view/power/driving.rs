@@ -10,7 +10,7 @@ use crate::view::lang::t;
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Caution, NumberField, Term, caution, choice_row, time_field, tip, toggle,
+    Danger, NumberField, Term, caution, choice_row, time_field, tip, toggle,
 };
 use leptos::prelude::*;
 
@@ -91,8 +91,8 @@ fn form(app: AppState) -> AnyView {
         </div>
         {stages::told(app, Charger::Driving)}
         <p class="field-hint">{t("driving-taper")} " " {t("driving-days-hint")}</p>
-        {caution(Caution::Alternator)}
-        {caution(Caution::CableHeat)}
+        {caution(Danger::Alternator)}
+        {caution(Danger::CableHeat)}
     }
     .into_any()
 }

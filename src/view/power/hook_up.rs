@@ -8,7 +8,7 @@ use crate::units::{Amps, Hours};
 use crate::view::lang::t;
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
-use crate::view::widgets::{Caution, NumberField, caution, time_field, toggle};
+use crate::view::widgets::{Danger, NumberField, caution, time_field, toggle};
 use leptos::prelude::*;
 
 pub(super) fn view(app: AppState) -> AnyView {
@@ -62,7 +62,7 @@ fn form(app: AppState) -> AnyView {
             Some(t("hook-up-through-hint")),
             Lens::of(|s| s.hook_up.pass_through, |s, v| s.hook_up.pass_through = v),
         )}
-        {caution(Caution::Mains)}
+        {caution(Danger::Mains)}
     }
     .into_any()
 }

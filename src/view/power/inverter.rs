@@ -10,7 +10,7 @@ use crate::units::{Volts, Watts};
 use crate::view::lang::{number, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
-use crate::view::widgets::{Caution, NumberField, Term, caution, choice_row, disclosure, toggle};
+use crate::view::widgets::{Danger, NumberField, Term, caution, choice_row, disclosure, toggle};
 use leptos::prelude::*;
 
 /// Draw asleep to start from [W].
@@ -160,8 +160,8 @@ fn form(app: AppState) -> AnyView {
         }}
         {inverter_figures::view(app)}
         {disclosure(t("inverter-more"), false, more)}
-        {caution(Caution::Mains)}
-        {caution(Caution::CableHeat)}
+        {caution(Danger::Mains)}
+        {caution(Danger::CableHeat)}
     }
     .into_any()
 }

@@ -13,7 +13,7 @@ use crate::view::lang::{t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Caution, NumberField, caution, choice_row, quiet_button, time_field, toggle,
+    Danger, NumberField, caution, choice_row, quiet_button, time_field, toggle,
 };
 use leptos::prelude::*;
 
@@ -51,7 +51,7 @@ pub(super) fn view(app: AppState) -> AnyView {
         {move || {
             (count.get() < MAX_OTHER).then(|| quiet_button(Some(Icon::Add), t("other-add"), add))
         }}
-        {move || burns.get().then(|| caution(Caution::CarbonMonoxide))}
+        {move || burns.get().then(|| caution(Danger::CarbonMonoxide))}
     }
     .into_any()
 }

@@ -13,7 +13,7 @@ use crate::view::lang::{key, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field,
+    Danger, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field,
     text_field, tip, toggle,
 };
 use crate::view::words::names::array_name;
@@ -53,7 +53,7 @@ pub(super) fn view(app: AppState) -> AnyView {
             (count.get() < MAX_ARRAYS)
                 .then(|| quiet_button(Some(Icon::Add), t("solar-add"), add))
         }}
-        {move || (count.get() > 0).then(|| caution(Caution::Roof))}
+        {move || (count.get() > 0).then(|| caution(Danger::Roof))}
     }
     .into_any()
 }

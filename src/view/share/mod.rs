@@ -1,10 +1,10 @@
 //! The ways in and out for setups and answers: links, files, forum text, pictures, paper.
 
 mod file_card;
+mod forum_card;
 mod link_card;
 mod outcome;
 mod pictures;
-mod post_card;
 mod print;
 mod setup_list;
 mod share_sheet;
@@ -23,7 +23,7 @@ pub fn view(setups: Setups) -> AnyView {
     view! {
         {setup_list::setup_list(setups)}
         {link_card::link_card(setups)}
-        {outcome.map(|outcome| post_card::post_card(setups, outcome))}
+        {outcome.map(|outcome| forum_card::forum_card(setups, outcome))}
         {file_card::file_card(setups)}
     }
     .into_any()

@@ -1,6 +1,6 @@
 //! The answer and what it was made from, for everything that is given on.
 
-use crate::export::forum_text::{Answer as Post, Line};
+use crate::export::forum_text::{ForumAnswer, Line};
 use crate::export::ranking::{RankedRow, Ranking};
 use crate::forecast::{Outlook, TripPlan};
 use crate::i18n::Arg;
@@ -135,18 +135,18 @@ pub fn setup_lines(setup: &Setup, outlook: Option<&Outlook>) -> Vec<Line> {
 
 /// Setup and answer, to be pasted somewhere.
 #[must_use]
-pub fn post_of(
+pub fn forum_answer(
     setup: &Setup,
     outlook: Option<&Outlook>,
     whole: Option<&WholeAnswer>,
     link: String,
-) -> Post {
+) -> ForumAnswer {
     let mut lines = whole.map(|whole| answer_lines(&whole.answer)).unwrap_or_default();
     lines.extend(setup_lines(setup, outlook));
     let drains = whole.map(|whole| whole.detail.drains.as_slice()).unwrap_or_default();
     let drains =
         drains.iter().map(|drain| line(drain.name.clone(), watt_hours_a_day(drain.per_day)));
-    Post {
+    ForumAnswer {
         title: t_args("post-title", &[("name", Arg::Text(&setup_name(setup)))]),
         between: pair("", ""),
         lines,

@@ -14,7 +14,7 @@ use crate::model::Setup;
 use crate::view::lang::{number, percent, t, t_args, watt_hours_a_day};
 use crate::view::page_address::address_with;
 use crate::view::setups::Setups;
-use crate::view::widgets::{Caution, caution, lantern_row};
+use crate::view::widgets::{Danger, caution, lantern_row};
 use crate::view::words::names::setup_name;
 use leptos::html::Div;
 use leptos::prelude::*;
@@ -106,7 +106,7 @@ pub fn paper(setups: Setups, outcome: Outcome) -> AnyView {
                 {code(&setup)}
                 <div>
                     <p>{t("print-note")}</p>
-                    {medical.then(|| caution(Caution::Medical))}
+                    {medical.then(|| caution(Danger::Medical))}
                 </div>
             </footer>
         </article>

@@ -2,14 +2,14 @@
 
 use super::wiring;
 use crate::advice::workshop::inverter_check::{
-    self, Clash, Finding, Forbidden, InverterVerdict, OnInverter, clash, demand,
+    self, Clash, Forbidden, InverterFinding, InverterVerdict, OnInverter, clash, demand,
 };
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::physics::ampacity::Surroundings;
 use crate::view::lang::{amps, clock, key, number, pair, quantity, t, t_args, watt_hours, watts};
 use crate::view::state::{AppState, Tab};
-use crate::view::widgets::{Caution, caution, disclosure, quiet_button};
+use crate::view::widgets::{Danger, caution, disclosure, quiet_button};
 use crate::view::words::names::{count, load_name_by_id};
 use leptos::prelude::*;
 
@@ -30,8 +30,8 @@ pub fn view(
     };
     view! {
         <p>{t("ac-told")}</p>
-        {caution(Caution::Mains)}
-        {caution(Caution::CableHeat)}
+        {caution(Danger::Mains)}
+        {caution(Danger::CableHeat)}
         {move || {
             loads
                 .with(|loads| loads.is_empty())
@@ -134,37 +134,37 @@ fn clash_words(setup: &Setup, why: Clash) -> String {
     }
 }
 
-fn finding_words(finding: &Finding) -> String {
+fn finding_words(finding: &InverterFinding) -> String {
     let two = |key: &str, a: (&str, String), b: (&str, String)| {
         t_args(key, &[(a.0, Arg::Text(&a.1)), (b.0, Arg::Text(&b.1))])
     };
     match *finding {
-        Finding::NotFitted => t("ac-not-fitted"),
-        Finding::FiguresContradict => t("ac-contradict"),
-        Finding::SurgeBelowContinuous { surge, continuous } => {
+        InverterFinding::NotFitted => t("ac-not-fitted"),
+        InverterFinding::FiguresContradict => t("ac-contradict"),
+        InverterFinding::SurgeBelowContinuous { surge, continuous } => {
             two(key!("ac-surge-below"), ("surge", watts(surge)), ("continuous", watts(continuous)))
         }
-        Finding::TogetherTooMuch { running, continuous } => {
+        InverterFinding::TogetherTooMuch { running, continuous } => {
             two(key!("ac-together"), ("running", watts(running)), ("continuous", watts(continuous)))
         }
-        Finding::BatteryStrained { current, comfortable } => {
+        InverterFinding::BatteryStrained { current, comfortable } => {
             two(key!("ac-strained"), ("current", amps(current)), ("limit", amps(comfortable)))
         }
-        Finding::BatteryOverloaded { current, most } => {
+        InverterFinding::BatteryOverloaded { current, most } => {
             two(key!("ac-overloaded"), ("current", amps(current)), ("limit", amps(most)))
         }
-        Finding::RatingAboveBattery { current, most } => {
+        InverterFinding::RatingAboveBattery { current, most } => {
             two(key!("ac-rating"), ("current", amps(current)), ("limit", amps(most)))
         }
-        Finding::CableTooThin { current, ampacity } => {
+        InverterFinding::CableTooThin { current, ampacity } => {
             two(key!("ac-cable"), ("current", amps(current)), ("limit", amps(ampacity)))
         }
-        Finding::MayCutOut { at_inverter, cut_out } => two(
+        InverterFinding::MayCutOut { at_inverter, cut_out } => two(
             key!("ac-cut-out"),
             ("volts", quantity(at_inverter.0, 1, "V")),
             ("limit", quantity(cut_out.0, 1, "V")),
         ),
-        Finding::IdleAllDay { per_day } => {
+        InverterFinding::IdleAllDay { per_day } => {
             t_args("ac-idle", &[("energy", Arg::Text(&watt_hours(per_day)))])
         }
     }

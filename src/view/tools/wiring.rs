@@ -15,7 +15,7 @@ use crate::view::lang::{amps, key, number, quantity, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Caution, NumberField, button, caution, choice_row, disclosure, quiet_button,
+    Danger, NumberField, button, caution, choice_row, disclosure, quiet_button,
 };
 use crate::view::words::names::{array_name, load_name_by_id};
 use leptos::prelude::*;
@@ -40,8 +40,8 @@ pub fn view(app: AppState, surroundings: RwSignal<Surroundings>) -> AnyView {
     view! {
         <p>{t("wiring-told")}</p>
         <p><strong>{t("wiring-defer")}</strong></p>
-        {caution(Caution::Fuse)}
-        {caution(Caution::CableHeat)}
+        {caution(Danger::Fuse)}
+        {caution(Danger::CableHeat)}
         {place(app, surroundings)}
         <section class="card" aria-labelledby="runs-title">
             <h2 id="runs-title" tabindex="-1">{t("wiring-own")}</h2>

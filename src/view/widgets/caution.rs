@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 /// What can hurt.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Caution {
+pub enum Danger {
     /// Charging LiFePO4 below freezing.
     LithiumCold,
     /// Hydrogen of lead-acid batteries.
@@ -35,7 +35,7 @@ pub enum Caution {
     SafetyDevices,
 }
 
-impl Caution {
+impl Danger {
     fn keys(self) -> (&'static str, &'static str) {
         match self {
             Self::LithiumCold => (key!("caution-cold"), key!("caution-cold-text")),
@@ -57,7 +57,7 @@ impl Caution {
 
 /// The caution as a box with a title.
 #[must_use]
-pub fn caution(about: Caution) -> AnyView {
+pub fn caution(about: Danger) -> AnyView {
     let (title, text) = about.keys();
     view! {
         <aside class="caution" role="note">

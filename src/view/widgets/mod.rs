@@ -21,7 +21,7 @@ mod tip;
 mod toast;
 
 pub use buttons::{button, icon_button, quiet_button};
-pub use caution::{Caution, caution};
+pub use caution::{Danger, caution};
 pub use choice::{choice_row, radios, select_field, toggle};
 pub use data_table::{DataTable, data_table};
 pub use disclosure::{disclosure, made_when_open, table_disclosure};

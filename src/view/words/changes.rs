@@ -8,7 +8,7 @@ use crate::units::{Degrees, Hours};
 use crate::view::lang::{
     Shown, amp_hours, amps, duration, key, number, percent, quantity, t, t_args, watts,
 };
-use crate::view::widgets::{Caution, caution};
+use crate::view::widgets::{Danger, caution};
 use crate::view::words::names::{array_name, count, kilograms, load_name_by_id, money, trip_day};
 use leptos::prelude::*;
 
@@ -178,17 +178,17 @@ fn hazard_title(hazard: Hazard) -> String {
     })
 }
 
-fn hazard_cautions(hazard: Hazard) -> &'static [Caution] {
+fn hazard_cautions(hazard: Hazard) -> &'static [Danger] {
     match hazard {
-        Hazard::Roof | Hazard::LivePanels => &[Caution::Roof],
-        Hazard::ShortCircuit => &[Caution::Fuse, Caution::MixedBatteries],
-        Hazard::Hydrogen => &[Caution::Hydrogen],
-        Hazard::Lithium => &[Caution::LithiumCold],
-        Hazard::Alternator => &[Caution::Alternator, Caution::CableHeat],
-        Hazard::Medical => &[Caution::Medical],
-        Hazard::GasFlame => &[Caution::CarbonMonoxide],
-        Hazard::Food => &[Caution::Food],
-        Hazard::SafetyDevices => &[Caution::SafetyDevices],
+        Hazard::Roof | Hazard::LivePanels => &[Danger::Roof],
+        Hazard::ShortCircuit => &[Danger::Fuse, Danger::MixedBatteries],
+        Hazard::Hydrogen => &[Danger::Hydrogen],
+        Hazard::Lithium => &[Danger::LithiumCold],
+        Hazard::Alternator => &[Danger::Alternator, Danger::CableHeat],
+        Hazard::Medical => &[Danger::Medical],
+        Hazard::GasFlame => &[Danger::CarbonMonoxide],
+        Hazard::Food => &[Danger::Food],
+        Hazard::SafetyDevices => &[Danger::SafetyDevices],
     }
 }
 

@@ -38,7 +38,7 @@ export class Deciding {
 
   /** Nights of the answer in sight. */
   async nights() {
-    return Number.parseInt(await this.page.locator(":is(.glance-figure, .answer-figure strong):visible").innerText(), 10);
+    return Number.parseInt(await this.page.locator(":is(.answer-bar-figure, .answer-figure strong):visible").innerText(), 10);
   }
 
   /** The odds are all played. */

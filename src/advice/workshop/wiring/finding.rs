@@ -15,7 +15,7 @@ pub enum Severity {
 
 /// What is wrong or worth knowing about a run.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Finding {
+pub enum CableFinding {
     /// The drop passes what is allowed.
     DropTooHigh {
         /// Voltage lost.
@@ -107,7 +107,7 @@ pub enum Finding {
     CurrentUnknown,
 }
 
-impl Finding {
+impl CableFinding {
     /// How much it matters.
     #[must_use]
     pub fn severity(&self) -> Severity {

@@ -10,7 +10,7 @@ use crate::view::lang::{percent, quantity, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Caution, NumberField, Term, caution, choice_row, disclosure, quiet_button, toggle,
+    Danger, NumberField, Term, caution, choice_row, disclosure, quiet_button, toggle,
 };
 use leptos::prelude::*;
 
@@ -26,11 +26,11 @@ const NO_YES: [bool; 2] = [false, true];
 
 /// Cautions, at the method they belong to.
 pub(super) fn cautions(method: Method) -> Vec<AnyView> {
-    let about: &[Caution] = match method {
-        Method::Current | Method::Power => &[Caution::Meter, Caution::Fuse],
-        Method::Energy => &[Caution::Meter, Caution::Mains],
-        Method::Socket => &[Caution::Mains],
-        Method::Controller => &[Caution::Roof],
+    let about: &[Danger] = match method {
+        Method::Current | Method::Power => &[Danger::Meter, Danger::Fuse],
+        Method::Energy => &[Danger::Meter, Danger::Mains],
+        Method::Socket => &[Danger::Mains],
+        Method::Controller => &[Danger::Roof],
         Method::Monitor | Method::Fridge => &[],
     };
     about.iter().copied().map(caution).collect()

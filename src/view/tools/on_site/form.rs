@@ -11,7 +11,7 @@ use crate::view::lang::{self, duration, percent, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Caution, NumberField, Term, button, caution, date_field, radios, time_field,
+    Danger, NumberField, Term, button, caution, date_field, radios, time_field,
 };
 use leptos::prelude::*;
 use time::{Date, Duration};
@@ -237,7 +237,7 @@ fn value_fields(app: AppState, draft: Draft) -> AnyView {
                     .hint(t("site-rested-hint"))
                     .step(1.0)
                     .view(app)}
-                {caution(Caution::Fuse)}
+                {caution(Danger::Fuse)}
             }
             .into_any()
         }

@@ -1,6 +1,8 @@
 //! What the check of a run says, in words and figures.
 
-use crate::advice::workshop::wiring::{CableSizes, CurrentFrom, Finding, RunVerdict, Severity};
+use crate::advice::workshop::wiring::{
+    CableFinding, CableSizes, CurrentFrom, RunVerdict, Severity,
+};
 use crate::i18n::Arg;
 use crate::model::{CableRun, ConductorSize, Setup};
 use crate::physics::cable::{self, GAUGES, IEC_60228_CLASS_5};
@@ -100,12 +102,12 @@ fn drop_percent(frac: f64) -> String {
     quantity(frac * 100.0, 1, "%")
 }
 
-fn finding_words(finding: &Finding) -> String {
+fn finding_words(finding: &CableFinding) -> String {
     let two = |key: &str, a: (&str, String), b: (&str, String)| {
         t_args(key, &[(a.0, Arg::Text(&a.1)), (b.0, Arg::Text(&b.1))])
     };
     match *finding {
-        Finding::DropTooHigh { drop, drop_frac, allowed_frac } => {
+        CableFinding::DropTooHigh { drop, drop_frac, allowed_frac } => {
             let drop = format!("{} ({})", drop_volts(drop), drop_percent(drop_frac));
             two(
                 key!("found-drop"),
@@ -113,43 +115,43 @@ fn finding_words(finding: &Finding) -> String {
                 ("allowed", quantity(allowed_frac * 100.0, 0, "%")),
             )
         }
-        Finding::MayCutOut { at_load, cut_out } => two(
+        CableFinding::MayCutOut { at_load, cut_out } => two(
             key!("found-cut-out"),
             ("volts", drop_volts(at_load)),
             ("limit", drop_volts(cut_out)),
         ),
-        Finding::CableTooThin { current, ampacity } => {
+        CableFinding::CableTooThin { current, ampacity } => {
             two(key!("found-too-thin"), ("current", amps(current)), ("ampacity", amps(ampacity)))
         }
-        Finding::BelowMinimumSize { least, .. } => {
+        CableFinding::BelowMinimumSize { least, .. } => {
             t_args("found-minimum", &[("least", Arg::Text(&square_millimetres(least)))])
         }
-        Finding::NoFuse => t("found-no-fuse"),
-        Finding::FuseAboveCable { fuse, ampacity } => {
+        CableFinding::NoFuse => t("found-no-fuse"),
+        CableFinding::FuseAboveCable { fuse, ampacity } => {
             two(key!("found-fuse-above"), ("fuse", amps(fuse)), ("ampacity", amps(ampacity)))
         }
-        Finding::FuseBelowLoad { fuse, needed } => {
+        CableFinding::FuseBelowLoad { fuse, needed } => {
             two(key!("found-fuse-below"), ("fuse", amps(fuse)), ("needed", amps(needed)))
         }
-        Finding::FuseMayBlowAtStart { fuse, start } => {
+        CableFinding::FuseMayBlowAtStart { fuse, start } => {
             two(key!("found-fuse-start"), ("fuse", amps(fuse)), ("start", amps(start)))
         }
-        Finding::NoFuseFits { from, to } => {
+        CableFinding::NoFuseFits { from, to } => {
             two(key!("found-no-fuse-fits"), ("from", amps(from)), ("to", amps(to)))
         }
-        Finding::HighInterruptNeeded { prospective, blade } => {
+        CableFinding::HighInterruptNeeded { prospective, blade } => {
             two(key!("found-interrupt"), ("prospective", amps(prospective)), ("blade", amps(blade)))
         }
-        Finding::FailsAsSaeGauge { gauge, drop_frac } => {
+        CableFinding::FailsAsSaeGauge { gauge, drop_frac } => {
             two(key!("found-sae"), ("gauge", gauge_name(gauge)), ("drop", drop_percent(drop_frac)))
         }
-        Finding::WarmerThanAssumed { conductor, assumed } => two(
+        CableFinding::WarmerThanAssumed { conductor, assumed } => two(
             key!("found-warmer"),
             ("conductor", celsius(conductor)),
             ("assumed", celsius(assumed)),
         ),
-        Finding::LoadMissing { .. } => t("found-load-missing"),
-        Finding::CurrentUnknown => t("found-current-unknown"),
+        CableFinding::LoadMissing { .. } => t("found-load-missing"),
+        CableFinding::CurrentUnknown => t("found-current-unknown"),
     }
 }
 

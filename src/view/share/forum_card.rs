@@ -1,13 +1,13 @@
 //! The answer to paste, as a picture, as tables, and on paper.
 
 use super::link_card::link_of;
-use super::outcome::{Outcome, post_of, ranking_of};
+use super::outcome::{Outcome, forum_answer, ranking_of};
 use super::pictures::outlook_picture;
 use super::print::print;
 use super::share_sheet::copy;
 use super::tables::{days_table, loads_table};
 use crate::export::csv::CsvError;
-use crate::export::forum_text::{Markup, post};
+use crate::export::forum_text::{Markup, forum_text};
 use crate::export::ranking::ranking_svg;
 use crate::view::lang::t;
 use crate::view::setups::Setups;
@@ -19,7 +19,7 @@ use wasm_bindgen::JsCast;
 
 /// Everything that gives the answer on.
 #[must_use]
-pub fn post_card(setups: Setups, outcome: Outcome) -> AnyView {
+pub fn forum_card(setups: Setups, outcome: Outcome) -> AnyView {
     view! {
         <section class="card" aria-label=t("post-card")>
             <div class="card-head"><h2>{t("post-card")}</h2></div>
@@ -46,7 +46,7 @@ fn post_text(setups: Setups, outcome: Outcome) -> AnyView {
         setups
             .app
             .setup
-            .with(|setup| post(&post_of(setup, outlook, whole.as_ref(), link), chosen()))
+            .with(|setup| forum_text(&forum_answer(setup, outlook, whole.as_ref(), link), chosen()))
     });
     let names = vec![t("post-plain"), t("post-markdown"), t("post-bbcode")];
     let press = move || {
