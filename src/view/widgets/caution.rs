@@ -55,14 +55,16 @@ impl Danger {
     }
 }
 
-/// The caution as a box with a title.
+/// The caution: one line in sight at the act it belongs to, which opens on tap.
 #[must_use]
 pub fn caution(about: Danger) -> AnyView {
     let (title, text) = about.keys();
     view! {
         <aside class="caution" role="note">
-            {icon(Icon::Caution)}
-            <p><strong>{t(title)}</strong>" "{t(text)}</p>
+            <details>
+                <summary>{icon(Icon::Caution)}<strong>{t(title)}</strong></summary>
+                <p>{t(text)}</p>
+            </details>
         </aside>
     }
     .into_any()
