@@ -14,7 +14,9 @@ const MAX_UNDO: usize = 50;
 /// Typing within this time is one change [ms].
 const SAME_CHANGE_MS: f64 = 1_500.0;
 /// How long a message stays [ms].
-const TOAST_MS: u64 = 12_000;
+const TOAST_MS: u64 = 4_000;
+/// The same where it alone takes something back [ms].
+const UNDO_TOAST_MS: u64 = 12_000;
 
 /// The parts of the page.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -143,6 +145,8 @@ pub struct AppState {
     pub tab: RwSignal<Tab>,
     /// What is open under "Change".
     pub screen: RwSignal<Screen>,
+    /// Part of the page from which a screen of "Change" was opened, if it was another.
+    pub opened_from: RwSignal<Option<Tab>>,
     /// Look.
     pub theme: RwSignal<Theme>,
     /// Language in force; set by [`Self::choose_lang`].
@@ -168,6 +172,7 @@ impl AppState {
             setup: RwSignal::new(setup),
             tab: RwSignal::new(Tab::default()),
             screen: RwSignal::new(Screen::default()),
+            opened_from: RwSignal::new(None),
             theme: RwSignal::new(theme),
             lang: RwSignal::new(Lang::En),
             lang_asked: RwSignal::new(Lang::En),
@@ -276,34 +281,42 @@ impl AppState {
 
     /// Shows a message for a while; with `undo` it offers to take the last change back.
     pub fn tell(self, text: String, undo: bool) {
-        self.tell_with(text, undo.then(|| Arc::new(move || self.undo()) as UndoFn));
+        self.show_toast(text, undo.then(|| Arc::new(move || self.undo()) as UndoFn), TOAST_MS);
     }
 
-    /// Shows a message for a while, with what its "undo" does.
-    pub fn tell_with(self, text: String, undo: Option<UndoFn>) {
+    /// Shows a message for a while, with what its "undo" does; longer, as nothing else takes it back.
+    pub fn tell_with(self, text: String, undo: UndoFn) {
+        self.show_toast(text, Some(undo), UNDO_TOAST_MS);
+    }
+
+    fn show_toast(self, text: String, undo: Option<UndoFn>, time_ms: u64) {
         let serial = self.toast_serial.try_update_value(|serial| {
             *serial = serial.wrapping_add(1);
             *serial
         });
         let serial = serial.unwrap_or(0);
         self.toast.try_set(Some(Toast { text, undo, serial }));
-        self.put_away_later(serial);
+        self.put_away_later(serial, time_ms);
     }
 
-    /// Takes the message away in time, but not while someone is about to use it.
-    fn put_away_later(self, serial: u32) {
+    /// Takes the message away in time, but not while someone is about to use it with mouse or keys.
+    fn put_away_later(self, serial: u32, time_ms: u64) {
         let put_away = move || {
             let current = self.toast.try_get_untracked().flatten();
             if current.is_none_or(|toast| toast.serial != serial) {
                 return;
             }
-            if super::focus::first(".toast:hover, .toast:focus-within").is_some() {
-                self.put_away_later(serial);
+            // A screen that was touched goes on to report what was touched as hovered.
+            let mouse = window().match_media("(hover: hover)").ok().flatten();
+            let pointed = mouse.is_some_and(|mouse| mouse.matches())
+                && super::focus::first(".toast:hover").is_some();
+            if pointed || super::focus::first(".toast :focus-visible").is_some() {
+                self.put_away_later(serial, time_ms);
             } else {
                 self.toast.try_set(None);
             }
         };
-        set_timeout(put_away, Duration::from_millis(TOAST_MS));
+        set_timeout(put_away, Duration::from_millis(time_ms));
     }
 
     /// Shows another part of the page, from its top.
@@ -314,6 +327,8 @@ impl AppState {
 
     /// Opens a screen of "Change", from wherever the page is.
     pub fn open(self, screen: Screen) {
+        let from = self.tab.try_get_untracked().filter(|tab| *tab != Tab::Change);
+        self.opened_from.try_set(from);
         self.screen.try_set(screen);
         self.go(Tab::Change);
         super::focus::to("change-title");

@@ -274,7 +274,7 @@ impl Setups {
         let name = crate::view::words::names::name_or_nameless(deleted.name());
         let _ = self.tab.try_update_value(|tab| tab.deleted = Some(deleted));
         let told = t_args("setups-deleted", &[("name", crate::i18n::Arg::Text(&name))]);
-        self.app.tell_with(told, Some(Arc::new(move || self.undelete())));
+        self.app.tell_with(told, Arc::new(move || self.undelete()));
     }
 
     /// Puts back what was deleted last.
@@ -336,7 +336,7 @@ impl Setups {
         self.show_current();
         if changed {
             let _ = self.tab.try_update_value(|tab| tab.left = Some((preview, setup)));
-            self.app.tell_with(t("preview-left"), Some(Arc::new(move || self.return_to_left())));
+            self.app.tell_with(t("preview-left"), Arc::new(move || self.return_to_left()));
         }
     }
 
