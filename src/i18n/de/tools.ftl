@@ -1,6 +1,6 @@
 # Tools for on site and the workshop.
 tools-title = Vor Ort und in der Werkstatt
-tools-back = Zurück zu „Was ändern“
+tools-back = Zurück
 part-on-site = Messwerte vor Ort
 tool-on-site-told = Gib ein, was deine Batterie anzeigt; die Vorhersage rechnet von dort weiter und lernt, was du wirklich verbrauchst.
 

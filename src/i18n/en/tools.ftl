@@ -1,6 +1,6 @@
 # Tools for on site and the workshop.
 tools-title = On site and in the workshop
-tools-back = Back to what to change
+tools-back = Back
 part-on-site = Readings on site
 tool-on-site-told = Type what your battery shows; the forecast goes on from there and learns what you really use.
 

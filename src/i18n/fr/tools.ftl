@@ -1,6 +1,6 @@
 # Tools for on site and the workshop.
 tools-title = Sur place et à l’atelier
-tools-back = Retour à « Que changer ? »
+tools-back = Retour
 part-on-site = Relevés sur place
 tool-on-site-told = Saisissez ce qu’affiche votre batterie ; la prévision repart de là et apprend ce que vous consommez vraiment.
 

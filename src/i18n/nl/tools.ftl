@@ -1,6 +1,6 @@
 # Tools for on site and the workshop.
 tools-title = Onderweg en in de werkplaats
-tools-back = Terug naar wat je kunt veranderen
+tools-back = Terug
 part-on-site = Metingen onderweg
 tool-on-site-told = Vul in wat je accu aangeeft; de voorspelling gaat vandaar verder en leert wat je echt verbruikt.
 

@@ -102,7 +102,13 @@ fn choices(shown: RwSignal<Screen>) -> AnyView {
 }
 
 fn tool_head(app: AppState) -> AnyView {
-    let back = move || app.open(Screen::default());
+    let back = move || match app.opened_from.try_get_untracked().flatten() {
+        Some(tab) => {
+            app.screen.try_set(Screen::default());
+            app.go(tab);
+        }
+        None => app.open(Screen::default()),
+    };
     view! {
         <div class="tool-head">
             {quiet_button(Some(Icon::Back), t("tools-back"), back)}

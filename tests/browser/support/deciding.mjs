@@ -31,7 +31,7 @@ export class Deciding {
   /** Opens a part of "Change" or one of its tools. */
   async show(part) {
     await this.goTo("Change");
-    const back = this.main().getByRole("button", { name: "Back to what to change" });
+    const back = this.main().getByRole("button", { name: "Back", exact: true });
     if (await back.count()) await back.click();
     await this.main().getByRole("button", { name: part }).first().click();
   }
