@@ -6,7 +6,7 @@
 // Profile: processor 4 times slower; 150 ms round trip, 1.6 Mbit/s down, 750 kbit/s up ("slow 4G" as widely used
 // for mobile measurements), counted per request; setting up a connection (2 to 3 round trips, 300 to 450 ms on a first
 // visit) is not in it. Total blocking time: what tasks take beyond 50 ms each, from first paint until a second after
-// chart, details and odds have come by themselves. Edit: from an input in the field "Capacity of one" until the answer
+// chart, details and odds have come by themselves. Edit: from an input in the field "Capacity of each battery" until the answer
 // shows new figures, and until the odds are whole; the browser's drawing comes on top.
 import { setTimeout as pause } from "node:timers/promises";
 import { StaticServer } from "./serve.mjs";
@@ -99,7 +99,7 @@ function measureEdits(browser, url, slowdown) {
   return inFreshContext(browser, async (context) => {
     const nightbank = await Nightbank.open(context, url);
     const { page } = nightbank;
-    const capacity = page.getByLabel("Capacity of one", { exact: true });
+    const capacity = page.getByLabel("Capacity of each battery", { exact: true });
     await page.getByRole("button", { name: "Power", exact: true }).click();
     await capacity.fill("96");
     await page.waitForFunction((key) => localStorage.getItem(key), LIBRARY);
@@ -118,10 +118,10 @@ function measureEdits(browser, url, slowdown) {
     await second.addInitScript(([key, text]) => sessionStorage.getItem("put") ?? (localStorage.setItem(key, text), sessionStorage.setItem("put", "")), [LIBRARY, many]);
     const edited = new Nightbank(second);
     await edited.goto(url);
-    await second.getByRole("button", { name: "Loads", exact: true }).click();
+    await second.getByRole("button", { name: "Appliances", exact: true }).click();
     await second.locator("main").getByRole("switch").nth(LOADS - 1).waitFor();
     await second.getByRole("button", { name: "Power", exact: true }).click();
-    const field = second.getByLabel("Capacity of one", { exact: true });
+    const field = second.getByLabel("Capacity of each battery", { exact: true });
     await field.waitFor();
     const cdp = await context.newCDPSession(second);
     await cdp.send("Emulation.setCPUThrottlingRate", { rate: slowdown });

@@ -21,26 +21,26 @@ async function reasonsAt(t, celsius) {
   const { context, watch } = await freshContext(t, browser);
   const page = await Deciding.open(context, server.url);
   await page.goTo("Trip");
-  const air = page.nightbank.card("Sun and air").getByLabel("Air, mean of day and night", { exact: true });
+  const air = page.nightbank.card("Sun and temperature").getByLabel("Mean air temperature, day and night", { exact: true });
   await air.fill(String(celsius));
   await air.blur();
   await page.show("Side by side");
-  await page.press("Set a copy of this one beside");
+  await page.press("Add a copy of this one");
   await page.goTo("Power");
   const battery = page.nightbank.card("Battery");
   await battery.getByRole("radio", { name: "LiFePO4" }).check({ force: true });
-  await eventually("its usual lowest level", async () => (await battery.getByLabel("Lowest you allow").inputValue()) === "10");
+  await eventually("its usual lowest level", async () => (await battery.getByLabel("Your limit").inputValue()) === "10");
   await page.show("Side by side");
-  const table = page.main().getByRole("table", { name: "What makes the batteries fare differently" });
+  const table = page.main().getByRole("table", { name: "Why the batteries perform differently" });
   await table.waitFor({ timeout: 30_000 });
   const heads = await table.getByRole("columnheader").allInnerTexts();
-  assert.deepEqual(heads.slice(1).map((head) => head.trim()), ["On screen", "Copy 1"]);
+  assert.deepEqual(heads.slice(1).map((head) => head.trim()), ["This setup", "Copy 1"]);
   const cells = await table.locator("tbody tr").evaluateAll((rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent)));
   const rows = new Map(cells.map(([name, lithium, lead]) => [name, { lead, lithium }]));
   // What differs in the entry stands in the table before it.
-  const entered = page.main().getByRole("table", { name: "Where they differ" });
-  assert.match(await entered.innerText(), /Battery kind[\s\S]*LiFePO4[\s\S]*AGM/);
-  assert.match(await entered.innerText(), /Lowest level allowed[\s\S]*10\s%[\s\S]*50\s%/);
+  const entered = page.main().getByRole("table", { name: "Differences" });
+  assert.match(await entered.innerText(), /Battery type[\s\S]*LiFePO4[\s\S]*AGM/);
+  assert.match(await entered.innerText(), /Limit[\s\S]*10\s%[\s\S]*50\s%/);
   watch.assertClean(server.origin);
   return (name) => {
     const found = [...rows].find(([label]) => label.startsWith(name));
@@ -57,15 +57,15 @@ test("AGM and LiFePO4 at 5 °C and at 25 °C: each reason stands on the page wit
       assert.ok(row, `${name}, at ${at}`);
       return [of(row.lead), of(row.lithium)];
     };
-    let [lead, lithium] = both("Usable of the energy on the label");
+    let [lead, lithium] = both("Usable share of the label energy");
     assert.ok(lithium > 1.6 * lead, `usable at ${at}: ${lead} %, ${lithium} %`);
-    [lead, lithium] = both("Given when emptied in 5");
+    [lead, lithium] = both("Delivered over 5");
     assert.ok(lead < lithium && lithium > 98, `fast at ${at}: ${lead} %, ${lithium} %`);
-    [lead, lithium] = both("Stored of what goes in above 80");
+    [lead, lithium] = both("Share of charge kept above 80");
     assert.ok(lead < 95 && lithium >= 99, `stored at ${at}: ${lead} %, ${lithium} %`);
-    [lead, lithium] = both("Most it takes when 90");
+    [lead, lithium] = both("Most charging current at 90");
     assert.ok(lithium > 4 * lead, `taken at ${at}: ${lead} A, ${lithium} A`);
-    [lead, lithium] = both("Lowest level allowed to full", hours);
+    [lead, lithium] = both("From your limit to full", hours);
     assert.ok(lead > 5 && lithium > 3 && lead > lithium, `to full at ${at}: ${lead} h, ${lithium} h`);
     [lead, lithium] = both("Lost in charging and resistance");
     assert.ok(lead > lithium, `lost at ${at}: ${lead} Wh, ${lithium} Wh`);
@@ -73,17 +73,17 @@ test("AGM and LiFePO4 at 5 °C and at 25 °C: each reason stands on the page wit
     assert.ok(lithium > lead + 0.1, `voltage at ${at}: ${lead} V, ${lithium} V`);
     [lead, lithium] = both("Takes no charge below");
     assert.ok(Number.isNaN(lead) && lithium === 0, `no charge below, at ${at}: ${lead}, ${lithium}`);
-    [lead, lithium] = both("Its management system draws");
+    [lead, lithium] = both("Own draw of its BMS");
     assert.ok(Number.isNaN(lead) && lithium > 0, `management at ${at}: ${lead} W, ${lithium} W`);
-    [lead, lithium] = both("Lost in 30 days of standing");
+    [lead, lithium] = both("Lost in 30 days unused");
     assert.ok(lithium > lead, `standing at ${at}: ${lead} %, ${lithium} %`);
   }
   // Cold is a reason in the cold alone. At the slow rates of camping it takes about as much from either: the cell-size
   // factors of IEEE 485, which take more from lead, hold for the hours of a standby load. It slows lead's charging too.
-  const reach = cold("Within reach in the coldest hour");
+  const reach = cold("Available in the coldest hour");
   for (const share of [figure(reach.lead), figure(reach.lithium)]) assert.ok(share > 80 && share < 95, `${reach.lead}, ${reach.lithium}`);
-  assert.equal(warm("Within reach in the coldest hour"), undefined);
-  const slowed = figure(cold("Most it takes when 90").lead) / figure(warm("Most it takes when 90").lead);
+  assert.equal(warm("Available in the coldest hour"), undefined);
+  const slowed = figure(cold("Most charging current at 90").lead) / figure(warm("Most charging current at 90").lead);
   assert.ok(slowed < 0.65, `in the cold lead takes ${slowed} of what it takes in the warm`);
 });
 
@@ -92,7 +92,7 @@ test("a charger tells its stages and the hours to full, and follows what is type
   const nightbank = await Nightbank.open(context, server.url);
   await nightbank.openPart("Power");
   const hookUp = nightbank.card("Hook-up");
-  await hookUp.getByRole("switch", { name: "A mains charger is aboard" }).check({ force: true });
+  await hookUp.getByRole("switch", { name: "A mains charger is fitted" }).check({ force: true });
   const told = hookUp.locator(".charge-stages");
   const toFull = async () => hours(/to full takes about (.*?) at /.exec(await told.innerText())?.[1] ?? "");
   await told.getByText(/\(bulk\), then .* \(absorption\)/).waitFor();

@@ -11,7 +11,7 @@ test("what helps is ranked, says what it brings, is applied with one tap and tak
   const { context, watch } = await freshContext(t, browser);
   const page = await Deciding.open(context, server.url);
   await page.settled();
-  await page.goTo("Change");
+  await page.goTo("Improve");
   const helps = await page.helps();
   assert.ok((await helps.count()) >= 8, "more than a handful of changes is looked at");
   const lengths = await helps.locator(".bar-fill").evaluateAll((bars) => bars.map((bar) => Number.parseFloat(bar.style.width)));
@@ -39,10 +39,10 @@ test("three different ways to night 8, each with its price, in four taps", async
   const { context } = await freshContext(t, browser);
   const page = await Deciding.open(context, server.url);
   assert.ok((await page.nights()) < 5, "the setup fails before night 5");
-  await page.tab("Change").tap();
+  await page.tab("Improve").tap();
   await page.main().getByRole("button", { name: "More nights" }).tap();
-  await page.main().getByRole("button", { name: "More: Nights to last" }).tap();
-  assert.equal(await page.field("Nights to last").inputValue(), "8");
+  await page.main().getByRole("button", { name: "More: Nights you want" }).tap();
+  assert.equal(await page.field("Nights you want").inputValue(), "8");
   const ways = page.page.locator(".way");
   await page.page.locator(".ways[aria-busy=false]").waitFor({ timeout: 30_000 });
   assert.equal(await ways.count(), 3);
@@ -52,11 +52,11 @@ test("three different ways to night 8, each with its price, in four taps", async
     assert.ok((await way.locator(".way-steps li").count()) > 0, "it has steps");
     assert.match(await way.innerText(), /What it costs\s+\S+/);
   }
-  const buying = ways.filter({ hasText: "By buying" });
+  const buying = ways.filter({ hasText: "Buying" });
   assert.match(await buying.innerText(), /About [\d,.]+\s*€/);
   assert.match(await buying.innerText(), /Lasts 8 nights with a chance of 9\d|100/);
   assert.ok(await buying.getByRole("note").first().isVisible(), "with the caution there and then");
-  await buying.getByRole("button", { name: "Take this way" }).tap();
+  await buying.getByRole("button", { name: "Use this plan" }).tap();
   const chance = await page.chance();
   assert.ok(chance >= 0.86, `taken, the chance of all 8 nights is ${chance}`);
   assert.equal(await page.page.locator(".lantern-night").count(), 8);
@@ -67,10 +67,10 @@ test("a number of nights that cannot be is told at the field, and the last good 
   const page = await Deciding.open(context, server.url);
   await page.show("More nights");
   await page.page.locator(".way").first().waitFor({ timeout: 30_000 });
-  await page.type("Nights to last", "0");
+  await page.type("Nights you want", "0");
   await page.assertSays(/At least 1\. /);
-  assert.equal(await page.field("Nights to last").getAttribute("aria-invalid"), "true");
-  await page.type("Nights to last", "many");
+  assert.equal(await page.field("Nights you want").getAttribute("aria-invalid"), "true");
+  await page.type("Nights you want", "many");
   await page.assertSays(/That is not a number/);
   assert.ok((await page.page.locator(".way").count()) > 0, "nothing is lost");
 });
@@ -79,27 +79,27 @@ test("a copy set beside shows what a change does, outlives a reload, and is put 
   const { context, watch } = await freshContext(t, browser);
   const page = await Deciding.open(context, server.url);
   await page.show("Side by side");
-  await page.assertSays(/Choose another setup, or set a copy beside/);
-  await page.press("Set a copy of this one beside");
-  await page.assertSays(/They do not differ/);
-  await page.goTo("Change");
+  await page.assertSays(/Choose another setup, or add a copy/);
+  await page.press("Add a copy of this one");
+  await page.assertSays(/No differences/);
+  await page.goTo("Improve");
   await page.main().getByRole("button", { name: "What helps" }).first().click();
   await page.helps();
   await page.main().getByRole("button", { name: "Apply" }).first().click();
   await page.show("Side by side");
   const copy = page.main().getByRole("columnheader", { name: "Copy 1" });
   await copy.first().waitFor();
-  await page.assertSays(/Where they differ/);
+  await page.assertSays(/^Differences$/);
   await page.nightbank.reload();
   await page.show("Side by side");
   await copy.first().waitFor();
-  await page.assertSays(/Where they differ/);
-  assert.equal(await page.main().getByText(/gone once the page is closed/).count(), 0);
-  await page.press("Put away: Copy 1");
+  await page.assertSays(/^Differences$/);
+  assert.equal(await page.main().getByText(/gone once you close the page/).count(), 0);
+  await page.press("Remove: Copy 1");
   await copy.first().waitFor({ state: "detached" });
   await page.nightbank.reload();
   await page.show("Side by side");
-  await page.assertSays(/Choose another setup, or set a copy beside/);
+  await page.assertSays(/Choose another setup, or add a copy/);
   watch.assertClean(server.origin);
 });
 
@@ -113,8 +113,8 @@ test("copies that cannot be kept say so", async (t) => {
   });
   const page = await Deciding.open(context, server.url);
   await page.show("Side by side");
-  await page.press("Set a copy of this one beside");
-  await page.assertSays(/gone once the page is closed/);
+  await page.press("Add a copy of this one");
+  await page.assertSays(/gone once you close the page/);
   await page.main().getByRole("columnheader", { name: "Copy 1" }).first().waitFor();
 });
 
@@ -130,13 +130,13 @@ test("stored copies that do not read are set aside whole, those of a newer versi
     }, text);
     const page = await Deciding.open(context, server.url);
     await page.show("Side by side");
-    await page.press("Set a copy of this one beside");
+    await page.press("Add a copy of this one");
     await page.main().getByRole("columnheader", { name: "Copy 1" }).first().waitFor();
     const stored = (key) => page.page.evaluate((key) => localStorage.getItem(key), key);
     assert.equal((await stored("nightbank.compared")) === text, keeps, text);
     const aside = JSON.parse((await stored("nightbank.set-aside")) ?? "[]");
     assert.deepEqual(aside, keeps ? [] : [text]);
-    assert.equal(await page.main().getByText(/gone once the page is closed/).count(), keeps ? 1 : 0);
+    assert.equal(await page.main().getByText(/gone once you close the page/).count(), keeps ? 1 : 0);
   }
 });
 

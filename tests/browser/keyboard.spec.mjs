@@ -109,11 +109,11 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     const settled = () => page.locator(".answer-working").waitFor({ state: "detached", timeout: 20_000 });
 
     // Three questions.
-    await hands.to("Skip to the page");
-    await hands.to("start with my own");
+    await hands.to("Skip to content");
+    await hands.to("start with your own");
     await hands.press();
-    const sheet = page.getByRole("dialog", { name: "Your own start" });
-    await sheet.getByLabel("Capacity, all together").waitFor();
+    const sheet = page.getByRole("dialog", { name: "Your own setup" });
+    await sheet.getByLabel("Total capacity").waitFor();
     await hands.to(/Camper van/);
     await hands.press("ArrowRight");
     assert.ok(await sheet.getByLabel("Caravan").isChecked());
@@ -121,9 +121,9 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     await hands.press("ArrowRight");
     await hands.press("ArrowRight");
     assert.ok(await sheet.getByLabel("LiFePO4").isChecked());
-    await hands.to("Capacity, all together");
+    await hands.to("Total capacity");
     await hands.write("100");
-    await hands.to("Solar, peak power");
+    await hands.to("Solar panels, rated power");
     await hands.write("100");
     await hands.to("Another place");
     await hands.write("Bergen");
@@ -139,7 +139,7 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     const start = await figure();
 
     // An appliance is added, and used more.
-    await hands.part("Loads");
+    await hands.part("Appliances");
     await hands.to("Add an appliance");
     await hands.press();
     await hands.to(/Search/);
@@ -171,7 +171,7 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
 
     // The battery.
     await hands.part("Power");
-    await hands.to("Capacity of one");
+    await hands.to("Capacity of each battery");
     await hands.write("150");
 
     // The answer, and the course read value by value.
@@ -190,7 +190,7 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     assert.match(await read.innerText(), /\d+\s*%/);
 
     // Advice, applied.
-    await hands.part("Change");
+    await hands.part("Improve");
     await page.locator(".helps[aria-busy=false]").first().waitFor({ timeout: 30_000 });
     await hands.to("Apply");
     await hands.press();
@@ -215,7 +215,7 @@ test("the message's own buttons: reached, used, and the focus goes back to where
   await nightbank.pastFirstMessage();
   const { page } = nightbank;
   const hands = new Hands(page);
-  await hands.to("Loads");
+  await hands.to("Appliances");
   await hands.press();
   await hands.to(/^Laptop/);
   await hands.press();

@@ -47,7 +47,7 @@ test("a language chosen by hand changes everything but the setup, and is there a
   const nightbank = await Nightbank.open(context, server.url);
   const { page } = nightbank;
   await nightbank.openPart("Power");
-  await nightbank.card("Battery").getByLabel("Capacity of one").fill("82.5");
+  await nightbank.card("Battery").getByLabel("Capacity of each battery").fill("82.5");
   await nightbank.openPart("More");
   await page.getByRole("radio", { name: "Français" }).check({ force: true });
   await page.locator("html[lang=fr]").waitFor();
@@ -68,7 +68,7 @@ test("a language that cannot be fetched is told, and the one in force stays", as
   const { page } = nightbank;
   await nightbank.openPart("More");
   await page.getByRole("radio", { name: "Nederlands" }).check({ force: true });
-  await page.getByText(/could not be fetched/).first().waitFor();
+  await page.getByText(/could not be loaded/).first().waitFor();
   assert.equal(await page.evaluate(() => document.documentElement.lang), "en");
   assert.equal(await page.getByRole("radio", { name: "English" }).isChecked(), true);
 });

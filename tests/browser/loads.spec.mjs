@@ -9,7 +9,7 @@ import { browser, server } from "./support/site.mjs";
 async function atLoads(t, options) {
   const { context, watch } = await freshContext(t, browser, options);
   const nightbank = await Nightbank.open(context, server.url);
-  await nightbank.openPart("Loads");
+  await nightbank.openPart("Appliances");
   t.after(() => watch.assertClean(server.origin));
   return nightbank;
 }
@@ -42,7 +42,7 @@ test("an appliance is found by a word, added in two taps, edited, and there afte
   assert.equal(await nightbank.overflows(), false);
   await nightbank.settled();
   await nightbank.reload();
-  await nightbank.openPart("Loads");
+  await nightbank.openPart("Appliances");
   assert.equal(await row(nightbank, "Toaster").count(), 1);
   await eventually("the same nights", async () => (await nights(nightbank)) === after_);
   await row(nightbank, "Toaster").locator(".load-button").click();

@@ -64,8 +64,8 @@ test("what is open stays open while the figures change, in the answer and below 
   await page.locator(".answer-sure .tip summary").click();
   assert.match(await page.locator(".answer-sure .tip").innerText(), /9 times out of 10/);
   const before = await figure(page, "Appliances").locator(".bar-value").innerText();
-  const tab = (name) => page.getByRole("navigation", { name: "Parts of the page" }).getByRole("button", { name, exact: true });
-  await tab("Loads").click();
+  const tab = (name) => page.getByRole("navigation", { name: "Sections" }).getByRole("button", { name, exact: true });
+  await tab("Appliances").click();
   await page.getByRole("main").getByRole("switch").first().click({ force: true });
   assert.ok(await page.locator(".answer-sure .tip p").isVisible(), "the answer stands beside, its origin still open");
   await tab("Nights").click();
@@ -92,7 +92,7 @@ test("in the answer each statement has its question mark, which stays where it i
 test("an appliance that follows the air says so where it is edited", async (t) => {
   const nightbank = await atNights(t);
   const { page } = nightbank;
-  await nightbank.openPart("Loads");
+  await nightbank.openPart("Appliances");
   await page.locator(".load-button").filter({ hasText: "Compressor fridge" }).click();
   const told = page.locator(".load-editor").getByText(/in these days \d+\u202f% of the time/);
   await told.waitFor();
@@ -111,9 +111,9 @@ test("each row of the battery's bill tells where it comes from, and stays open w
     await row.locator("summary").click();
     assert.ok((await row.locator(".told-from").innerText()).length > 40);
   }
-  const kept = rows.filter({ hasText: "Kept back" }).locator(".told-from");
+  const kept = rows.filter({ hasText: "Reserve below" }).locator(".told-from");
   assert.match(await kept.innerText(), /below 50\u202f%/);
-  await battery.getByLabel("Lowest you allow").fill("60");
+  await battery.getByLabel("Your limit").fill("60");
   await eventually("it follows", async () => /below 60\u202f%/.test(await kept.innerText()));
   assert.ok(await kept.isVisible());
 });

@@ -22,7 +22,7 @@ const wattHours = (text) => Number(text.replace(/[^\d.]/g, ""));
 test("the bill of the battery follows a number with comma or point, and is there after a reload", async (t) => {
   const nightbank = await atPower(t);
   const battery = nightbank.card("Battery");
-  const capacity = battery.getByLabel("Capacity of one");
+  const capacity = battery.getByLabel("Capacity of each battery");
   assert.equal(await capacity.inputValue(), "95");
   for (const [typed, label, tidy] of [["80,5", "161", "80.5"], ["100.25", "201", "100.25"]]) {
     await capacity.fill(typed);
@@ -34,13 +34,13 @@ test("the bill of the battery follows a number with comma or point, and is there
   await eventually("it is kept", async () => (await stored()).includes("100.25"));
   await nightbank.reload();
   await nightbank.openPart("Power");
-  assert.equal(await nightbank.card("Battery").getByLabel("Capacity of one").inputValue(), "100.25");
+  assert.equal(await nightbank.card("Battery").getByLabel("Capacity of each battery").inputValue(), "100.25");
 });
 
 test("a bad number is told at the field; the last good one counts and is kept", async (t) => {
   const nightbank = await atPower(t);
   const battery = nightbank.card("Battery");
-  const capacity = battery.getByLabel("Capacity of one");
+  const capacity = battery.getByLabel("Capacity of each battery");
   await capacity.fill("120");
   const usable = row(battery, "Usable at");
   const good = await usable.innerText();
@@ -54,13 +54,13 @@ test("a bad number is told at the field; the last good one counts and is kept", 
   await nightbank.settled();
   await nightbank.reload();
   await nightbank.openPart("Power");
-  assert.equal(await nightbank.card("Battery").getByLabel("Capacity of one").inputValue(), "120");
+  assert.equal(await nightbank.card("Battery").getByLabel("Capacity of each battery").inputValue(), "120");
 });
 
 test("another chemistry brings its usual lowest level and its caution along", async (t) => {
   const nightbank = await atPower(t);
   const battery = nightbank.card("Battery");
-  const lowest = battery.getByLabel("Lowest you allow");
+  const lowest = battery.getByLabel("Your limit");
   assert.equal(await lowest.inputValue(), "50");
   assert.match(await battery.innerText(), /Hydrogen/);
   const agm = wattHours(await row(battery, "Usable at").innerText());
@@ -87,24 +87,24 @@ test("the bill adds up", async (t) => {
 test("panels are added, duplicated and deleted; a half-typed number elsewhere stays; undo brings them back", async (t) => {
   const nightbank = await atPower(t);
   const solar = nightbank.card("Solar");
-  const peaks = solar.getByLabel("Peak power");
+  const peaks = solar.getByLabel("Rated power");
   await peaks.first().fill("1x");
   await solar.getByRole("button", { name: "Add panels" }).click();
   await eventually("a second row", async () => (await peaks.count()) === 2);
   assert.equal(await peaks.first().inputValue(), "1x", "the half-typed number is still there");
   await peaks.first().fill("140");
   await peaks.nth(1).fill("60");
-  await solar.getByRole("button", { name: "Duplicate these" }).first().click();
+  await solar.getByRole("button", { name: "Duplicate this group" }).first().click();
   await eventually("the twin follows its model", async () =>
     JSON.stringify(await peaks.evaluateAll((fields) => fields.map((f) => f.value))) === '["140","140","60"]');
-  await solar.getByRole("button", { name: "Delete these" }).first().click();
+  await solar.getByRole("button", { name: "Delete this group" }).first().click();
   await eventually("one less", async () => (await peaks.count()) === 2);
   await nightbank.page.getByRole("status").getByRole("button", { name: "Undo" }).click();
   await eventually("back again", async () => (await peaks.count()) === 3);
   await solar.getByRole("button", { name: "Add panels" }).click();
   await eventually("four at most", async () => (await peaks.count()) === 4);
   assert.equal(await solar.getByRole("button", { name: "Add panels" }).count(), 0);
-  assert.equal(await solar.getByRole("button", { name: "Duplicate these" }).count(), 0);
+  assert.equal(await solar.getByRole("button", { name: "Duplicate this group" }).count(), 0);
 });
 
 test("an inverter whose figures contradict each other is told so", async (t) => {
@@ -112,14 +112,14 @@ test("an inverter whose figures contradict each other is told so", async (t) => 
   const inverter = nightbank.card("Inverter");
   await inverter.getByRole("switch", { name: "An inverter is fitted" }).check({ force: true });
   await inverter.getByLabel("Continuous power").fill("1000");
-  const idle = inverter.getByLabel("Draw with nothing plugged in");
+  const idle = inverter.getByLabel("No-load draw", { exact: true });
   await idle.fill("12");
   assert.equal(await inverter.getByText("cannot both be true").count(), 0);
   // 1000 W out and 200 W for itself: five sixths at best.
   await idle.fill("200");
   await inverter.getByText("83\u202f% at best").waitFor();
   // 1000 W at 12 V with 200 W for itself.
-  assert.match(await row(inverter, "From the battery").innerText(), /^100\sA$/);
+  assert.match(await row(inverter, "Battery current").innerText(), /^100\sA$/);
   // Caution stands where the work is.
   assert.match(await inverter.innerText(), /Mains voltage/);
 });
@@ -128,11 +128,11 @@ test("what was typed for one kind of charger comes back after looking at the oth
   const nightbank = await atPower(t);
   const driving = nightbank.card("Charging while driving");
   await driving.getByLabel("Charging current").fill("45");
-  await driving.getByRole("radio", { name: "Relay" }).check({ force: true });
+  await driving.getByRole("radio", { name: "Split-charge relay" }).check({ force: true });
   await driving.getByLabel("Cable size").fill("16");
-  await driving.getByRole("radio", { name: "Dc-dc charger" }).check({ force: true });
+  await driving.getByRole("radio", { name: "DC-DC charger" }).check({ force: true });
   assert.equal(await driving.getByLabel("Charging current").inputValue(), "45");
-  await driving.getByRole("radio", { name: "Relay" }).check({ force: true });
+  await driving.getByRole("radio", { name: "Split-charge relay" }).check({ force: true });
   assert.equal(await driving.getByLabel("Cable size").inputValue(), "16");
 });
 
@@ -140,8 +140,8 @@ test("parked: more that stays on empties the battery sooner", async (t) => {
   const nightbank = await atPower(t);
   const parked = nightbank.card("Parked and unused");
   await nightbank.unfold(parked, "How long");
-  const days = async () => Number((await row(parked, "lowest allowed").innerText()).match(/[\d.,]+/)[0].replace(",", ""));
-  const draw = parked.getByLabel("Stays on");
+  const days = async () => Number((await row(parked, "Down to your limit").innerText()).match(/[\d.,]+/)[0].replace(",", ""));
+  const draw = parked.getByLabel("Standing draw");
   await draw.fill("1");
   await eventually("the days follow", async () => (await days()) > 20);
   const at1W = await days();
@@ -169,7 +169,7 @@ test("the course in figures hour by hour, voltage and all; lead asks for fresh a
   const nightbank = await atPower(t);
   const battery = nightbank.card("Battery");
   // Two blocks of 95 Ah, sealed: 0.05 x 6 x 8 x 190 / 1000 = 0.456 m3 an hour, 28 times that in cm2.
-  await battery.getByText(/asks for 0\.5\sm³ of fresh air an hour: an opening of 13\scm²/).waitFor();
+  await battery.getByText(/asks for 0\.5\sm³ of fresh air an hour\. That is an opening of 13\scm²/).waitFor();
   await battery.getByRole("radio", { name: "LiFePO4" }).check({ force: true });
   await eventually("no word of it", async () => (await battery.getByText(/of fresh air an hour/).count()) === 0);
   await nightbank.openPart("Nights");

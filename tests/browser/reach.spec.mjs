@@ -46,7 +46,7 @@ test("axe-core finds nothing with a message, a run of cable, an empty list and a
     found.push(...(await judge(page, LOOKS)).map((line) => `${what}: ${line}`));
     found.push(...(await smallTargets(page)).map((line) => `${what}: small: ${line}`));
   };
-  await nightbank.openPart("Change");
+  await nightbank.openPart("Improve");
   await page.getByRole("main").getByRole("button", { name: "Wiring check" }).click();
   await page.getByRole("button", { name: "Check with my own figures" }).first().click();
   await page.locator(".verdict").first().waitFor();
@@ -63,7 +63,7 @@ test("axe-core finds nothing with a message, a run of cable, an empty list and a
   await page.getByRole("button", { name: "Keep", exact: false }).first().click();
   await nightbank.openPart("More");
   await page.getByRole("button", { name: "New, empty" }).click();
-  await nightbank.openPart("Loads");
+  await nightbank.openPart("Appliances");
   await judged("an empty list");
   await nightbank.openPart("Nights");
   await judged("no answer");
@@ -72,7 +72,7 @@ test("axe-core finds nothing with a message, a run of cable, an empty list and a
 
 test("whoever wants little motion gets none", async (t) => {
   const { nightbank, page } = await open(t, 360, { reducedMotion: "reduce" });
-  await nightbank.openPart("Loads");
+  await nightbank.openPart("Appliances");
   await page.getByRole("main").getByRole("switch").first().press("Space");
   await page.locator(".load-button").first().press("Enter");
   await page.getByRole("button", { name: "Delete", exact: true }).press("Enter");
@@ -102,7 +102,7 @@ const spoken = (page) => page.locator(".frame > .unseen[role=status]");
 test("the new answer is read out once typing has paused, wherever one is", async (t) => {
   const { nightbank, page } = await open(t, 360);
   await page.locator(".answer-working").waitFor({ state: "detached", timeout: 20_000 });
-  await nightbank.openPart("Loads");
+  await nightbank.openPart("Appliances");
   await pause(page, 1500);
   // What is not shown is not read out.
   assert.ok(await spoken(page).evaluate((region) => region.checkVisibility()));
@@ -125,7 +125,7 @@ test("the new answer is read out once typing has paused, wherever one is", async
 
 test("in a sheet what was added is read out", async (t) => {
   const { nightbank, page } = await open(t, 360);
-  await nightbank.openPart("Loads");
+  await nightbank.openPart("Appliances");
   await page.getByRole("button", { name: "Add an appliance" }).click();
   const sheet = page.getByRole("dialog");
   await sheet.getByRole("searchbox").fill("toast");
@@ -135,7 +135,7 @@ test("in a sheet what was added is read out", async (t) => {
 
 /** Deletes the first appliance, which is told with "Undo". */
 async function messageShown(nightbank) {
-  await nightbank.openPart("Loads");
+  await nightbank.openPart("Appliances");
   const { page } = nightbank;
   await page.locator(".load-button").first().click();
   await page.getByRole("button", { name: "Delete", exact: true }).click();

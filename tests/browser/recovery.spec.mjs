@@ -45,7 +45,7 @@ test("a panel with link, file and reload takes the page's place, and everything 
   assert.deepEqual(JSON.parse(file.text).setups.map((setup) => setup.name), ["Mine", "Spare"]);
   assert.equal(file.name, "nightbank-setups.json");
 
-  await panel.getByRole("link", { name: "Load the page again" }).click();
+  await panel.getByRole("link", { name: "Reload the page" }).click();
   await here.nightbank.ready();
   assert.deepEqual(await here.names(), ["Mine", "Spare"]);
   assert.deepEqual(await here.chosen(), ["Spare"]);
@@ -58,7 +58,7 @@ test("a setup that stops the page at every start can be got past", async (t) => 
   const here = await Sharing.open(context, server.url);
   await here.rename("Mine");
   const panel = await broken(here);
-  await panel.getByText("Load it with an empty setup").click();
+  await panel.getByText("reload with an empty setup").click();
   await here.nightbank.ready();
   assert.equal(await here.page.locator(".notice-preview").count(), 1, "an empty setup, beside one's own");
   assert.deepEqual(await here.names(), ["Mine"]);

@@ -113,7 +113,7 @@ test("without the part that keeps setups the answer is there, and the page says 
   let cut = true;
   await page.route(/\/part-storage-[0-9a-f]/, (route) => (cut ? route.abort() : route.continue()));
   await page.goto(server.url);
-  const notice = page.getByRole("alert").filter({ hasText: "could not be fetched" });
+  const notice = page.getByRole("alert").filter({ hasText: "could not be loaded" });
   await notice.waitFor();
   assert.match(await page.locator(".answer-figure").innerText(), /\d+\s+nights?/);
   assert.equal(await page.locator("#app[data-keeps]").count(), 0);

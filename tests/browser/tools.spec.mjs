@@ -16,7 +16,7 @@ async function open(t, name) {
 async function arrival(page) {
   await page.goTo("Trip");
   const date = await page.main().locator("input[type=date]").first().inputValue();
-  await page.goTo("Change");
+  await page.goTo("Improve");
   return date;
 }
 
@@ -49,7 +49,7 @@ test("on site: two readings of a night tell that more is used, the forecast goes
   await page.settled();
   const taught = await page.nights();
   assert.ok(taught < before || before === 0, `${before} nights became ${taught}`);
-  await page.goTo("Change");
+  await page.goTo("Improve");
   await page.press("Go by the plan again");
   await page.settled();
   assert.equal(await page.nights(), before);
@@ -123,7 +123,7 @@ test("inverter: what may run together, and what must not", async (t) => {
   const { page } = await open(t, "Inverter check");
   await page.assertSays(/Nothing runs through the inverter/);
   assert.ok(await page.main().getByText("Mains voltage.").isVisible());
-  await page.goTo("Loads");
+  await page.goTo("Appliances");
   for (const name of ["Kettle", "Microwave"]) {
     await page.press("Add an appliance");
     const sheet = page.page.getByRole("dialog");
@@ -157,7 +157,7 @@ test("measuring bench: a reading becomes a load's draw with its uncertainty, and
   await target.selectOption({ label: option });
   await page.press("Use for this appliance");
   await page.page.locator(".toast").getByText(`Measured: ${option}`).waitFor();
-  await page.goTo("Loads");
+  await page.goTo("Appliances");
   await page.assertSays(/25\s*W|2\s*A/);
   await page.undo();
 });

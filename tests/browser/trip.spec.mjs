@@ -88,7 +88,7 @@ test("the position of the device: only on request, rounded, refused without harm
 test("the camp clock follows summer time and the place, unless somebody set another", async (t) => {
   const { nightbank } = await atTrip(t);
   const dates = nightbank.card("Dates");
-  const offset = dates.getByLabel("Clock ahead of UTC", { exact: true });
+  const offset = dates.getByLabel("Hours ahead of UTC", { exact: true });
   assert.equal(await offset.inputValue(), "2", "summer time in September");
   await dates.getByLabel("Arrival").fill("2026-12-20");
   await eventually("winter time", async () => (await offset.inputValue()) === "1");
@@ -122,8 +122,8 @@ test("one sky for all days, another for one of them", async (t) => {
 
 test("own sun by the month or by the day; what no sky can give is told", async (t) => {
   const { nightbank } = await atTrip(t);
-  const climate = nightbank.card("Sun and air");
-  await nightbank.unfold(climate, "My own figures");
+  const climate = nightbank.card("Sun and temperature");
+  await nightbank.unfold(climate, "My own sun figures");
   const september = climate.getByLabel("Sept", { exact: true });
   await september.fill("3,5");
   await climate.getByText("from your own monthly figures").waitFor();
@@ -132,7 +132,7 @@ test("own sun by the month or by the day; what no sky can give is told", async (
   await climate.getByRole("radio", { name: "kWh/m² a day" }).check({ force: true });
   await eventually("as before", async () => (await september.inputValue()) === "3.5");
   await climate.getByLabel("Dec", { exact: true }).fill("9");
-  await climate.getByText("No sky can give").waitFor();
+  await climate.getByText("not physically possible").waitFor();
   await climate.getByLabel("Dec", { exact: true }).fill("");
   await september.fill("");
   await climate.getByText("from your own monthly figures").waitFor({ state: "detached" });

@@ -1,21 +1,21 @@
 # What to change: what helps, ways to more nights, what to buy, setups side by side.
-change-parts = Ways to look at it
+change-parts = Views
 part-helps = What helps
 part-ways = More nights
-change-working = Playing it all through…
-change-failed = This cannot be worked out: a figure of the weather or the climate makes no sense. Please look at Trip.
+change-working = Working it out…
+change-failed = This cannot be worked out: a weather or climate figure makes no sense. Please check Trip.
 change-beware = Caution:
 change-towards-south = south
 change-towards-north = north
 
 helps-title = What helps most
-helps-told = Each change is played through your whole stay again, in the same many kinds of weather. Nothing is changed until you say so.
+helps-told = Each change is tried on your whole stay, with the same runs of weather. Nothing changes until you tap Apply.
 helps-now = As it is: { $sure_n ->
     [one] { $sure } night
    *[other] { $sure } nights
 } 9 times out of 10, { $even } half the time.
-helps-progress = Playing every change through: { $done }
-helps-none = Nothing found that brings anything worth a line. It may be that the battery lasts anyway.
+helps-progress = Trying every change: { $done }
+helps-none = Nothing found that makes a worthwhile difference. Perhaps the battery lasts anyway.
 helps-more = { $n ->
     [one] { $n } more change
    *[other] { $n } more changes
@@ -24,8 +24,8 @@ gain-mean = +{ $amount_n ->
     [one] { $amount } night
    *[other] { $amount } nights
 } on average
-gain-hours = +{ $amount } until the limit
-gain-lowest = +{ $amount } at the lowest point
+gain-hours = { $amount } longer before your limit
+gain-lowest = +{ $amount } charge at the lowest point
 help-sure = 9 times out of 10: { $from } → { $to_n ->
     [one] { $to } night
    *[other] { $to } nights
@@ -40,63 +40,63 @@ help-apply-name = Apply: { $change }
 toast-applied = Changed: { $change }
 
 ways-title = Ways to more nights
-ways-told = Say how long and how surely it should last. Up to three ways are looked for: by habits, by moving on or hooking up, and by buying.
-ways-nights = Nights to last
-ways-chance = At a chance of
+ways-told = Say how many nights you want and how sure you want to be. Nightbank looks for up to three plans: habits, driving or hook-up, and buying.
+ways-nights = Nights you want
+ways-chance = With a chance of
 ways-now = { $n ->
-    [one] As it is, the chance of { $n } night is { $chance }.
-   *[other] As it is, the chance of { $n } nights is { $chance }.
+    [one] As it is, the chance of lasting { $n } night is { $chance }.
+   *[other] As it is, the chance of lasting { $n } nights is { $chance }.
 }
 ways-reached = { $n ->
-    [one] Your setup lasts { $n } night at { $chance } already. Ask for more nights or a better chance.
-   *[other] Your setup lasts { $n } nights at { $chance } already. Ask for more nights or a better chance.
+    [one] Your setup already lasts { $n } night with a chance of { $chance }. Ask for more nights or a better chance.
+   *[other] Your setup already lasts { $n } nights with a chance of { $chance }. Ask for more nights or a better chance.
 }
-ways-none = No way was found: nothing there is to change brings it nearer.
-way-habits = By habits and settings
-way-on-the-move = By driving or hook-up
-way-purchase = By buying
+ways-none = Nothing found: none of the possible changes gets you closer.
+way-habits = Habits and settings
+way-on-the-move = Driving or hook-up
+way-purchase = Buying
 way-reaches = { $n ->
     [one] Lasts { $n } night with a chance of { $chance }
    *[other] Lasts { $n } nights with a chance of { $chance }
 }
 way-falls-short = { $n ->
-    [0] Not one night at { $chance } this way; what you ask for gets a chance of { $reached }
-    [one] Gets only as far as { $n } night at { $chance }; what you ask for gets a chance of { $reached }
-   *[other] Gets only as far as { $n } nights at { $chance }; what you ask for gets a chance of { $reached }
+    [0] Does not reach one night with a chance of { $chance }. The chance of what you want is { $reached }
+    [one] Only reaches { $n } night with a chance of { $chance }. The chance of what you want is { $reached }
+   *[other] Only reaches { $n } nights with a chance of { $chance }. The chance of what you want is { $reached }
 }
 way-price = What it costs
-way-facts = Nine cases of ten: { $sure_n ->
+way-facts = 9 times out of 10: { $sure_n ->
     [one] { $sure } night
    *[other] { $sure } nights
-}. Even odds: { $even_n ->
+}. Half the time: { $even_n ->
     [one] { $even } night
    *[other] { $even } nights
-}. Lowest point in average weather: { $lowest }.
+}. Lowest charge in average weather: { $lowest }.
 way-longer = { $n ->
-    [one] Taking this way also makes the stay { $n } night long.
-   *[other] Taking this way also makes the stay { $n } nights long.
+    [one] This plan also sets your stay to { $n } night.
+   *[other] This plan also sets your stay to { $n } nights.
 }
-way-apply = Take this way
+way-apply = Use this plan
 toast-way = Changed: { $way }
 
 cost-free = Costs nothing
-cost-effort = Takes some comfort or effort
+cost-effort = Costs a little comfort or effort
 cost-driving = { $time } more driving
 cost-hook-up = { $n ->
-    [one] { $n } night on a place with hook-up, at that place’s fee
-   *[other] { $n } nights on places with hook-up, at their fee
+    [one] { $n } night on a pitch with hook-up, at the site’s price
+   *[other] { $n } nights on a pitch with hook-up, at the site’s price
 }
 cost-money = About { $amount }, { $weight } more to carry
 cost-money-lighter = About { $amount }, { $weight } less to carry
 cost-money-only = About { $amount }
-cost-unpriced = To be bought; your price list has no price for it
+cost-unpriced = To buy; no price in your price list
 bill-unpriced = { $n ->
-    [one] { $n } thing to buy that your price list has no price for
-   *[other] { $n } things to buy that your price list has no price for
+    [one] { $n } thing to buy without a price in your list
+   *[other] { $n } things to buy without a price in your list
 }
 bill-efforts = { $n ->
-    [one] { $n } change that takes some comfort or effort
-   *[other] { $n } changes that take some comfort or effort
+    [one] { $n } change that costs a little comfort or effort
+   *[other] { $n } changes that cost a little comfort or effort
 }
 bill-free = { $n ->
     [one] { $n } change that costs nothing
@@ -106,56 +106,56 @@ bill-free = { $n ->
 change-switch-off = Switch off altogether: { $name }
 change-do-without = Do without: { $name }
 change-gas = Cook or heat with gas instead: { $name }
-change-off-at-night = Switch off from 23:00 to 7:00: { $name }
+change-off-at-night = Switch off from 23:00 to 07:00: { $name }
 change-unplug = Unplug between uses: { $name }
 change-shorter = { $name }: { $amount } less a day
-change-fewer = { $name }: { $amount } fewer a day
-change-share = { $name }: only { $amount } of the use planned
+change-fewer = { $name }: { $amount } fewer uses a day
+change-share = { $name }: only { $amount } of the planned use
 change-warmer-fridge = { $name }: set about 2 °C warmer
 change-dc = { $name }: run from { $amount } with an adapter, not through the inverter
 change-midday = { $name }: use around midday
-change-inverter-when-used = Switch the inverter on only while it is used
-change-inverter-sleep = Let the inverter sleep while nothing runs ({ $amount } then)
+change-inverter-when-used = Switch the inverter on only when you use it
+change-inverter-sleep = Set the inverter to power-save when nothing runs (then { $amount })
 change-tilt = { $name }: tilt to { $tilt }, facing { $facing }
 change-tilt-roof = { $name }: tilt on a bracket to { $tilt }, facing { $facing }
 change-clean = { $name }: clean the glass
-change-out-of-shade = { $name }: stand where it is out of the shade
+change-out-of-shade = { $name }: park where it is out of the shade
 change-mppt = { $name }: an MPPT controller instead of PWM
-change-portable = Put up a loose panel of { $amount }, tilted to { $tilt }, facing { $facing }
+change-portable = Set up a portable { $amount } panel, tilted to { $tilt }, facing { $facing }
 change-drive = Drive { $amount } on day { $day } ({ $date })
 change-hook-up = { $n ->
-    [one] Hook-up every night
-   *[other] Hook-up every { $n } nights
+    [one] Stay on a pitch with hook-up every night
+   *[other] Stay on a pitch with hook-up every { $n } nights
 }
 change-arrive-full = Arrive with a full battery
 change-battery-inside = Move the battery inside, where it is warmer
 change-battery-locker = Move the battery into a locker, where it is warmer
-change-heated = A battery with its own heating, so that it charges in frost
-change-battery = More battery of the same kind: { $amount }
+change-heated = A heated battery, which also charges in frost
+change-battery = More battery capacity of the same type: { $amount }
 change-lithium = LiFePO4 of the same capacity: { $amount }
 change-solar = More solar: { $amount }
-change-dc-dc = A dc-dc charger of { $amount }
+change-dc-dc = A { $amount } DC-DC charger
 change-dc-dc-drive = { $n ->
-    [one] A dc-dc charger of { $amount }, and an hour of driving every day
-   *[other] A dc-dc charger of { $amount }, and an hour of driving every { $n } days
+    [one] A { $amount } DC-DC charger, and an hour of driving every day
+   *[other] A { $amount } DC-DC charger, and an hour of driving every { $n } days
 }
 
 part-buy = What to buy
 part-year = The year
 buy-title = What to buy
-buy-told = The smallest panels for each battery, and the smallest battery for each size of panels, that get through your nights.
+buy-told = The smallest panels for each battery, and the smallest battery for each set of panels, that last your nights.
 buy-from = From month
 buy-to = To month
 buy-this-month = Month of the trip
 buy-progress = Trying sizes: { $done }
-buy-hard = It has to last in { $months }, the hardest of all months asked for.
-buy-least = Least to buy
-buy-cheapest = Cheapest, all new
+buy-hard = The hardest of the months you chose is { $months }. The sizes below are for that.
+buy-least = Smallest purchase
+buy-cheapest = Cheapest if all new
 buy-lightest = Lightest
 buy-choice = { $kind } { $battery } with { $solar } of solar
-buy-price = { $more } beyond what you have; { $all } all new; { $weight } in all
-buy-take = Take these sizes
-buy-none = Not even { $solar } of solar with { $battery } of battery is enough. Ask for fewer nights, another month or a lower chance, or use less.
+buy-price = { $more } on top of what you have; { $all } if all new; { $weight } in total
+buy-take = Use these sizes
+buy-none = Even { $solar } of solar with { $battery } of battery is not enough. Try fewer nights, another month or a lower chance, or use less.
 buy-sizes = All sizes with { $kind }
 buy-by-battery = { $kind }: smallest solar for each battery
 buy-by-solar = { $kind }: smallest battery for each solar
@@ -163,89 +163,89 @@ buy-battery = Battery
 buy-solar = Solar
 buy-smallest-solar = Smallest solar
 buy-smallest-battery = Smallest battery
-buy-too-little = none is enough
+buy-too-little = no size is enough
 buy-have = what you have
-buy-curve = { $kind }: battery and solar that just do
-buy-curve-told = The more battery, the less solar is needed. From { $least } of battery with { $solar } of solar up to { $most } of battery with { $few }.
-buy-how = Appliances, driving, hook-up, tilt, shade and the battery’s age stay as they are. Add some for years to come.
+buy-curve = { $kind }: battery and solar that are just enough
+buy-curve-told = The more battery, the less solar you need. From { $least } of battery with { $solar } of solar to { $most } of battery with { $few }.
+buy-how = Appliances, driving, hook-up, tilt, shade and the battery’s age stay as they are. Allow some margin for the years to come.
 prices-title = Prices and weights
-prices-told = Start with these round figures and put your own in; they change no night.
+prices-told = Start from these round figures and put in your own. They do not affect the number of nights.
 prices-currency = Currency
-prices-solar = Solar with fixing, per 100 W
+prices-solar = Solar with mounting, per 100 W
 prices-solar-weight = Its weight, per 100 W
-prices-lead = Lead battery, per 100 Ah at 12 V
+prices-lead = Lead-acid battery, per 100 Ah at 12 V
 prices-lead-weight = Its weight, per 100 Ah at 12 V
 prices-lithium = LiFePO4, per 100 Ah at 12 V
 prices-lithium-weight = Its weight, per 100 Ah at 12 V
-prices-dc-dc = Dc-dc charger, fitted
+prices-dc-dc = DC-DC charger, fitted
 
 year-title = Nights through the year
-year-told = The same stay, started in each month, at this place with this setup.
-year-progress = Playing the year: { $done } of 12 months
+year-told = The same stay at this place with this setup, started in each month.
+year-progress = Working out the year: { $done } of 12 months
 
 part-compare = Side by side
 compare-title = Setups side by side
-compare-told = The setup on screen beside others of yours, each in the weather of its own place. Set a copy beside before you change something, and see what the change does.
+compare-told = This setup next to others of yours, each with the weather of its own place. Add a copy before you change something, and see what the change does.
 compare-with = Compare with
-compare-copy = Set a copy of this one beside
+compare-copy = Add a copy of this one
 compare-copy-name = Copy { $n }
-compare-drop = Put away: { $name }
-compare-copies-passing = These copies cannot be kept in this browser: they are gone once the page is closed.
-compare-full = { $most } is the most that stand side by side.
-compare-this = On screen
-compare-alone = Choose another setup, or set a copy beside and change something.
-compare-same = They do not differ.
+compare-drop = Remove: { $name }
+compare-copies-passing = This browser cannot store these copies. They are gone once you close the page.
+compare-full = You can compare up to { $most }.
+compare-this = This setup
+compare-alone = Choose another setup, or add a copy and change something.
+compare-same = No differences.
 compare-working = …
 compare-what = What
-compare-outcomes = What becomes of each
-compare-differences = Where they differ
+compare-outcomes = Results
+compare-differences = Differences
 compare-sure = Nights, 9 times out of 10
 compare-even = Nights, half the time
-compare-chance = Chance of the nights asked for
-compare-lowest = Lowest point
-compare-use = Use a day
-compare-usable = Usable battery
+compare-chance = Chance of the nights you want
+compare-lowest = Lowest charge
+compare-use = Energy used a day
+compare-usable = Usable energy
 compare-money = Panels, battery and charger, new
 compare-weight = Weight of panels and battery
 compare-weight-per-kwh = Battery weight for each usable kWh
 compare-life-cost = Cost of a usable kWh over its life
 compare-band = { $low } to { $high }
-compare-life = Lead against lithium at your prices
-compare-life-how = Price over what the battery gives until its cycles are used up, at the usual depth. Cycles are a wide band of typical values, not one maker’s; a battery used two weeks a year ages by the calendar first.
-compare-batteries = What makes the batteries fare differently
-compare-batteries-how = On their own trips, in average weather, at the temperature the battery has there. Cold puts charge out of a lead battery’s reach and keeps charge out of lithium; nearly full, lead takes charge slowly and loses part of it.
-reason-usable = Usable of the energy on the label
-reason-cold = Within reach in the coldest hour
-reason-fast = Given when emptied in 5 h instead of 20 h
-reason-stored = Stored of what goes in above 80 %
-reason-taken = Most it takes when 90 % full
-reason-full = Lowest level allowed to full, strongest charger
+compare-life = Lead-acid versus lithium at your prices
+compare-life-how = Price divided by the energy the battery delivers over its cycle life, at the usual depth of discharge. Cycle counts are a wide range of typical values. Used two weeks a year, a battery dies of age first.
+compare-batteries = Why the batteries perform differently
+compare-batteries-how = Each on its own trip, in average weather, at its battery’s temperature there. Cold locks away part of a lead-acid battery’s charge and stops lithium from charging. Nearly full, lead-acid charges slowly and loses part of the charge.
+reason-usable = Usable share of the label energy
+reason-cold = Available in the coldest hour
+reason-fast = Delivered over 5 h compared with 20 h
+reason-stored = Share of charge kept above 80%
+reason-taken = Most charging current at 90%
+reason-full = From your limit to full, strongest charger
 reason-lost = Lost in charging and resistance
-reason-sag = Lowest voltage before the lowest level, largest appliance running
-reason-cut-out = Would cut out for low voltage before the lowest level
+reason-sag = Lowest voltage before your limit, largest appliance running
+reason-cut-out = Cuts out on low voltage before your limit
 reason-no-charge = Takes no charge below
-reason-locked = Refused charge for cold
-reason-management = Its management system draws
-reason-standing = Lost in 30 days of standing
+reason-locked = Charge refused because of cold
+reason-management = Own draw of its BMS
+reason-standing = Lost in 30 days unused
 differ-all-loads = All appliances
-differ-chemistry = Battery kind
+differ-chemistry = Battery type
 differ-capacity = Battery
-differ-health = Battery health
-differ-soc-min = Lowest level allowed
-differ-soc-start = Level on arrival
+differ-health = State of health
+differ-soc-min = Limit
+differ-soc-start = Charge on arrival
 differ-system = System
-differ-battery-place = Battery stands
+differ-battery-place = Battery location
 differ-heated = Battery heating
 differ-inverter = Inverter
 differ-inverter-idle = Inverter, no-load draw
-differ-switching = Inverter on
+differ-switching = Inverter switched on
 differ-solar = Solar
 differ-tilt = Tilt
 differ-facing = Facing
-differ-mounting = Mounting of panels
+differ-mounting = Panel mounting
 differ-controller = Controller
 differ-shade = Midday shade
-differ-driving-charger = Charger on the engine
+differ-driving-charger = Charging while driving
 differ-driving-every = Driving
 differ-driving-time = Driving time
 differ-hook-up-charger = Mains charger
@@ -253,14 +253,14 @@ differ-hook-up-every = Hook-up
 differ-other = Other sources
 differ-place = Place
 differ-arrival = Arrival
-differ-nights = Nights asked for
-differ-air = Mean temperature
-differ-use-factor = Use, learned on site
-differ-sun-factor = Sun, learned on site
+differ-nights = Nights you want
+differ-air = Mean air temperature
+differ-use-factor = Use, from readings on site
+differ-sun-factor = Solar, from readings on site
 value-absent = –
 value-yes = yes
 value-every = { $n ->
     [one] every day
    *[other] every { $n } days
 }
-value-relay = relay, { $limit }
+value-relay = split-charge relay, { $limit }

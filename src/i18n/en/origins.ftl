@@ -15,7 +15,7 @@ from-other = { $sum } from the other sources under Power, shared out over { $day
     [one] { $days } day
    *[other] { $days } days
 }.
-from-loads = What the appliances switched on under Loads take, hour by hour, in the air of these days.
+from-loads = What the appliances switched on under Appliances use, hour by hour, at the temperatures of these days.
 from-loads-direct = Straight from the battery: { $amount } a day.
 from-loads-mains = At the inverter’s sockets: { $amount } a day.
 from-inverter-idle = Being switched on, whatever runs: { $amount } a day.
@@ -39,7 +39,7 @@ from-load-air = The warmer the air, the longer it runs: in these days { $share }
 from-load-inverter = What the inverter loses on the way is in it.
 from-load-standby = Of this, between uses: { $amount }.
 from-load-corrected = Your readings on site bring your use to { $share } of the list.
-from-load-where = Change it under Loads.
+from-load-where = Change it under Appliances.
 
 # How a load is used and known, in a few words.
 summary-inverter = via inverter

@@ -1,14 +1,14 @@
 # Parts that every view is made of.
 sheet-close = Close
-tip-name = What is: { $word }?
-origin-name = Where this comes from
+tip-name = What is { $word }?
+origin-name = How this is worked out
 unit-a-day = { $amount } a day
 pair = { $label }: { $value }
 lantern-lit = lit: very likely lasts
-lantern-low = low: may last
-lantern-dark = dark: likely runs down
+lantern-low = dim: might last
+lantern-dark = dark: likely runs out
 
 term-soc = State of charge.
-term-soc-text = How full the battery is: 100 % is full, 0 % is empty. It cannot be read from the voltage alone while something draws or charges.
+term-soc-text = How full the battery is: 100% is full, 0% is empty. Voltage alone does not show it while anything is drawing or charging.
 term-chance = Chance.
-term-chance-text = The weather is not known, so many possible runs of days are played through. 90 % means that the battery lasted in nine of ten of them.
+term-chance-text = Nobody knows the weather ahead, so thousands of possible runs of days are simulated. 90% means the battery lasted in 9 out of 10 of them.

@@ -1,4 +1,4 @@
-// The part "Change" and its tools, in the words of the user.
+// The part "Improve" and its tools, in the words of the user.
 import assert from "node:assert/strict";
 import { pause } from "./browser.mjs";
 import { Nightbank } from "./nightbank.mjs";
@@ -20,7 +20,7 @@ export class Deciding {
   }
 
   tab(name) {
-    return this.page.getByRole("navigation", { name: "Parts of the page" }).getByRole("button", { name, exact: true });
+    return this.page.getByRole("navigation", { name: "Sections" }).getByRole("button", { name, exact: true });
   }
 
   async goTo(tab) {
@@ -28,9 +28,9 @@ export class Deciding {
     await this.tab(tab).click();
   }
 
-  /** Opens a part of "Change" or one of its tools. */
+  /** Opens a part of "Improve" or one of its tools. */
   async show(part) {
-    await this.goTo("Change");
+    await this.goTo("Improve");
     const back = this.main().getByRole("button", { name: "Back", exact: true });
     if (await back.count()) await back.click();
     await this.main().getByRole("button", { name: part }).first().click();
@@ -52,7 +52,7 @@ export class Deciding {
   /** Chance of lasting all nights asked for, 0..1. */
   async chance() {
     await this.settled();
-    const text = await this.page.locator(".answer-facts").getByText(/Chance of lasting them all/).innerText();
+    const text = await this.page.locator(".answer-facts").getByText(/Chance of lasting the whole stay/).innerText();
     return Number.parseInt(/(\d+)\s*%/.exec(text)[1], 10) / 100;
   }
 

@@ -42,7 +42,7 @@ export class Sharing {
 
   /** A change that moves the answer: switches the appliance in this row. */
   async switchLoad(row) {
-    await this.part("Loads");
+    await this.part("Appliances");
     await this.page.getByRole("main").getByRole("switch").nth(row).click({ force: true });
     await this.settled();
   }

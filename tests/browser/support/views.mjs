@@ -17,7 +17,7 @@ export const WIDTHS = [320, 360, 768, 1280];
 export const LOOKS = ["light", "dark", "dim"];
 
 // The views are found without a word of theirs, so that they are in every language.
-const TABS = ["Nights", "Loads", "Power", "Trip", "Change", "More"];
+const TABS = ["Nights", "Appliances", "Power", "Trip", "Improve", "More"];
 const main = (page) => page.getByRole("main");
 
 async function tab(page, name) {
@@ -32,9 +32,9 @@ async function unfold(page, within = "main") {
   }
 }
 
-/** Shows a part of "Change", or one of its tools, by its word. */
+/** Shows a part of "Improve", or one of its tools, by its word. */
 async function part(page, word) {
-  await tab(page, "Change");
+  await tab(page, "Improve");
   const back = main(page).locator(".tool-head button");
   if (await back.count()) await back.click();
   await main(page).locator(`:is(.part, .tool)[data-part=${word}]`).click();
@@ -90,13 +90,13 @@ export const VIEWS = [
     picture: true,
     partial: true,
     async open(page) {
-      await tab(page, "Loads");
+      await tab(page, "Appliances");
     },
   },
   {
     name: "a load, all open",
     async open(page) {
-      await tab(page, "Loads");
+      await tab(page, "Appliances");
       await page.locator(".load-button").first().click();
       await unfold(page);
       await page.locator(".load-editor .fields input").first().fill("12x");
@@ -106,7 +106,7 @@ export const VIEWS = [
     name: "add a load",
     picture: true,
     async open(page) {
-      await tab(page, "Loads");
+      await tab(page, "Appliances");
       await page.locator(".add-bar button").click();
       await page.getByRole("dialog").getByRole("searchbox").waitFor();
     },
