@@ -49,6 +49,8 @@ test("on site: two readings of a night tell that more is used, the forecast goes
   await page.settled();
   const taught = await page.nights();
   assert.ok(taught < before || before === 0, `${before} nights became ${taught}`);
+  await page.goTo("Loads");
+  await page.assertSays(/^Scaled by your readings: ×[1-9]\.\d+$/);
   await page.goTo("Improve");
   await page.press("Go by the plan again");
   await page.settled();

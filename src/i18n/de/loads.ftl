@@ -3,6 +3,7 @@ loads-title = Was du nutzt
 loads-none = Hier ist noch nichts. Trag ein, was du an Bord hast: je zweimal tippen.
 loads-add = Gerät hinzufügen
 loads-full = Die Liste fasst höchstens { $most } Geräte.
+loads-scaled = An deine Messwerte angepasst: { $factor }
 load-count-it = { $name } mitrechnen
 load-deleted = Gelöscht: { $name }
 load-name = Name

@@ -3,6 +3,7 @@ loads-title = What you use
 loads-none = Nothing here yet. Add what you have on board: two taps each.
 loads-add = Add an appliance
 loads-full = The list holds { $most } appliances at most.
+loads-scaled = Scaled by your readings: { $factor }
 load-count-it = Include { $name }
 load-deleted = Deleted: { $name }
 load-name = Name

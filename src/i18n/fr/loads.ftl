@@ -3,6 +3,7 @@ loads-title = Ce que vous utilisez
 loads-none = Rien pour l’instant. Ajoutez ce que vous avez à bord, en deux appuis chacun.
 loads-add = Ajouter un appareil
 loads-full = La liste contient { $most } appareils au maximum.
+loads-scaled = Ajusté d’après vos relevés : { $factor }
 load-count-it = Compter { $name }
 load-deleted = Supprimé : { $name }
 load-name = Nom

@@ -3,6 +3,7 @@ loads-title = Wat je gebruikt
 loads-none = Nog niets. Voeg toe wat je aan boord hebt: twee tikken per stuk.
 loads-add = Apparaat toevoegen
 loads-full = In de lijst passen hoogstens { $most } apparaten.
+loads-scaled = Aangepast aan je metingen: { $factor }
 load-count-it = { $name } meetellen
 load-deleted = Verwijderd: { $name }
 load-name = Naam

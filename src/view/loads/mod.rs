@@ -8,7 +8,7 @@ mod usage;
 mod window;
 
 use super::icons::Icon;
-use super::lang::{t, t_args, watt_hours_a_day};
+use super::lang::{number, t, t_args, watt_hours_a_day};
 use super::state::AppState;
 use super::widgets::{Sheet, Term, button, sheet, tip_with};
 use super::words::names::group_name;
@@ -46,6 +46,7 @@ pub fn view(app: AppState, needs: Memo<LoadEnergy>) -> AnyView {
             </span>
             {tip_with(Term::WattAndWattHour, t("from-total"))}
         </div>
+        {scaled(app)}
         <ol class="load-list">
             <For
                 each=move || lines.get()
@@ -70,6 +71,20 @@ pub fn view(app: AppState, needs: Memo<LoadEnergy>) -> AnyView {
         {sheet(adding, t("add-title"), move || add::view(app, adding, open))}
     }
     .into_any()
+}
+
+/// That readings on site have scaled every figure of the list, where they have.
+fn scaled(app: AppState) -> AnyView {
+    let factor = Memo::new(move |_| app.setup.with(|setup| setup.correction.use_factor));
+    let line = move || {
+        let factor = factor.get();
+        (factor != 1.0).then(|| {
+            let times = format!("×{}", number(factor, 2));
+            let said = t_args("loads-scaled", &[("factor", Arg::Text(&times))]);
+            view! { <p class="quiet">{said}</p> }
+        })
+    };
+    view! { {line} }.into_any()
 }
 
 fn lines(loads: &[crate::model::Load]) -> Vec<Line> {
