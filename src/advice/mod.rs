@@ -1,4 +1,4 @@
-//! Advice: what the numbers mean for the user's own setup, as figures and findings without words.
+//! Advice for the user's own setup: what to change, compare, read and check, as figures without words.
 //!
 //! [`trial`] plays a setup's trip in full; everything else asks it. [`changes`] are single changes,
 //! what they ask for, and lists and series of them; [`compare`] sets whole setups side by side;

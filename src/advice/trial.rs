@@ -1,4 +1,4 @@
-//! One setup tried out: the trip played again in full, in average and in many kinds of weather.
+//! Simulates a changed setup: average weather and a number of weather sequences, in portions.
 //!
 //! Every setup meets the same weather, sequence by sequence (one seed), so that a difference
 //! between two setups is the setups' own and not the draw's. Work goes in portions: `units` count

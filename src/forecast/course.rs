@@ -1,4 +1,4 @@
-//! One course of the trip: every hour played with one given weather.
+//! Plays the trip once with one given weather and books every watt-hour of every hour.
 //!
 //! Each step of each hour the sources feed the loads first; what is left charges the battery as
 //! far as it accepts it; what is missing comes out of the battery. Sun is used before any other

@@ -1,4 +1,4 @@
-//! The books of a course: every watt-hour in and out.
+//! Energy balance of an hour or a stay: every watt-hour in, out and lost.
 
 use crate::units::{Hours, Litres, WattHours};
 use std::ops::AddAssign;

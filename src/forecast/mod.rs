@@ -1,4 +1,4 @@
-//! The trip played through, hour by hour and in many kinds of weather.
+//! Simulates the trip hour by hour, in average weather and in thousands of weather sequences.
 
 pub mod air_response;
 pub mod charging;

@@ -1,4 +1,4 @@
-//! The answer put together: need, sources, nights, and what dominates.
+//! The answer in figures: nights, need a day, who draws how much, what cuts out.
 
 use super::course::{Course, CutOutEvent};
 use super::demand::{LoadDay, day_demand};

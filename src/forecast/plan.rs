@@ -1,4 +1,4 @@
-//! The trip laid out hour by hour before it is played: what is drawn, what may charge, how warm
+//! Lays the trip out hour by hour before it is simulated: what is drawn, what may charge, how warm
 //! the battery is, and what the sun would give in any weather.
 //!
 //! Hours are camp time. Hour 0 begins on arrival. A night counts as lasted when the lowest state

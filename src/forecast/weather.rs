@@ -1,4 +1,4 @@
-//! Sequences of days as the sky of one place and season deals them.
+//! Random sequences of daily clearness for one place and season.
 //!
 //! The figure drawn for each day is the **daily clearness index** `k`: the day's global irradiation
 //! on the horizontal divided by what would arrive there without an atmosphere (a fraction, no unit).

@@ -1,4 +1,4 @@
-//! Fluent messages: where they stand in a file, and how they are filled in.
+//! Finds messages in Fluent files and formats them with their arguments.
 //!
 //! `fluent-syntax` reads a message when it is asked for, as the start of the page needs few of them.
 //! What a message may hold is what the texts of the page hold: values, and variants chosen by a value

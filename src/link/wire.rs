@@ -1,4 +1,4 @@
-//! One description of the format, three uses of it: writing, reading and rounding.
+//! Reads, writes and rounds the fields of a link by one description of the format.
 //!
 //! The format is described once, as functions that hand every field to a [`Wire`]. The writer turns
 //! the field into bits, the reader fills it from bits, and the rounder only brings it to the

@@ -1,4 +1,4 @@
-//! What puts energy back: sun, engine, mains, and other machines.
+//! What charges the battery: panels, driving, hook-up, generators and other sources.
 
 use super::sanitise::{
     CABLE_M, CABLE_MM2, EVERY_DAYS, FRAC, HOURS_A_DAY, MAX_NAME_CHARS, MINUTE_OF_DAY,

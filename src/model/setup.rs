@@ -1,4 +1,4 @@
-//! Everything the user has told us.
+//! [`Setup`]: loads, battery, inverter, chargers, trip, prices, readings and cables of one user.
 
 use super::sanitise::{MAX_NAME_CHARS, Sanitiser};
 use super::{

@@ -1,4 +1,4 @@
-//! Where, when and for how long.
+//! The trip: place, date, nights, weather and what differs day by day.
 
 use super::sanitise::{FRAC, MAX_NAME_CHARS, MINUTES_A_DAY, SUN_WH_M2, Sanitiser};
 use crate::units::{Celsius, Degrees, Metres, WattHoursPerSquareMetre};

@@ -1,4 +1,4 @@
-//! The physics: equations with their symbols, units and sources, and nothing about people.
+//! Equations of sun, panels, battery, inverter, cables and fuses, with symbols, units and sources.
 
 pub mod ampacity;
 pub mod battery;

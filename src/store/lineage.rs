@@ -1,4 +1,4 @@
-//! Which writings a stored library has taken in, so that a lost one is noticed.
+//! Marks in a stored library that tell which tabs' writes it contains, so that a lost one is noticed.
 
 use serde::{Deserialize, Serialize};
 

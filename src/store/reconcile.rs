@@ -1,4 +1,4 @@
-//! Two tabs, one storage.
+//! Merges what two tabs stored: a three-way merge of libraries.
 //!
 //! Each tab knows what both have in common (`base`, see [`super::tab`]), what it has now (`ours`)
 //! and what storage holds (`theirs`). Per setup: changed on one side only, that side counts;

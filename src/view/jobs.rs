@@ -1,4 +1,4 @@
-//! Long work in short slices, between which the page takes input.
+//! Runs long calculations in short slices, so that the page stays responsive.
 
 use super::working::Working;
 use crate::advice::changes::improvements::HelpsJob;

@@ -1,4 +1,4 @@
-//! One place of the setup, to read and to write: what a field of the page is tied to.
+//! A lens: getter and setter of one field of the setup, which form fields are bound to.
 
 use super::state::AppState;
 use crate::model::{Load, OtherSource, Setup, SolarArray};

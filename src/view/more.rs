@@ -1,4 +1,4 @@
-//! Setups and sharing, look, language, glossary, about.
+//! The part "More": setups, sharing, appearance, language, glossary, about.
 
 use super::lang::t;
 use super::setups::Setups;

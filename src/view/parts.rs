@@ -1,4 +1,4 @@
-//! Chunks of the program that are fetched when they are first needed.
+//! Chunks of the program, fetched when they are first needed.
 //!
 //! The build splits the program at the functions of `split`; the first load brings the answer and
 //! no more. The service worker keeps all files, so offline every part is there.

@@ -1,4 +1,4 @@
-//! How the reader wants the page: kept in this browser, not part of a setup.
+//! Language and appearance, stored in this browser and not part of a setup.
 //!
 //! Stored as two words, look and language, with a space between: so little that the start of the
 //! page reads it without what reads setups.

@@ -1,4 +1,4 @@
-//! What is shown when the page breaks: never a dead page, and the setups can be taken along.
+//! The panel shown after a panic, with the setups to save as a link or file.
 //!
 //! A panic leaves the app in no state to be trusted, so nothing here touches it: the panel is built
 //! from text nodes, its links work without any code of ours, and the setups come from a copy left

@@ -1,4 +1,4 @@
-//! The frame: name, navigation, the answer in sight, the part being edited, messages.
+//! The frame of the page: title, navigation, answer bar, the part on screen, messages.
 
 use super::answer::{self, AnswerSignal};
 use super::change::ChangeScreens;

@@ -1,4 +1,4 @@
-//! A start of one's own: what one travels in, what battery and solar, where and when.
+//! The wizard for a setup of one's own: vehicle, battery, solar, place and date.
 
 use super::answer::ANSWER_ID;
 use super::focus;

@@ -1,5 +1,4 @@
-//! What helps most: every sensible change played through the whole simulation, ranked by what it
-//! brings.
+//! Ranks every sensible change by the nights it brings, each simulated in full.
 //!
 //! All candidates are played with a few weather sequences first, the better ones played on with more
 //! ([`ROUNDS`]); what a better one has played already is not played again. A change is compared
@@ -263,8 +262,8 @@ impl HelpsJob {
         ROUNDS.get(self.round.saturating_sub(1)).map_or(1, |round| round.0)
     }
 
-    /// Queues the best changes for the next round; false after the last one. The last round goes on
-    /// until all of the best have been in it.
+    /// Queues the best changes for the next round; false after the last one. The last round is repeated
+    /// until every leading change has been played in it.
     fn next_round(&mut self) -> bool {
         let again = self.round == ROUNDS.len();
         let round = self.round.min(ROUNDS.len() - 1);

@@ -1,4 +1,4 @@
-//! What explains the readings: more or less consumption, more or less sun, another start.
+//! Fits consumption, sun and start of charge to the readings taken on site.
 //!
 //! Weighted least squares with weak expectations, over factors on consumption `u` and sun `s` and
 //! an offset `d` of the state of charge on arrival:

@@ -1,4 +1,4 @@
-//! Proposes the cable runs worth checking: heavy loads, the inverter, everything that charges.
+//! Suggests cable runs worth checking: heavy loads, the inverter, everything that charges.
 //!
 //! Lengths are assumptions for the user to replace. Every proposal already has the thinnest metric
 //! size that passes [`super::wiring::check`] for its length, and the fuse that goes with it.

@@ -1,4 +1,4 @@
-//! Many possible runs of days for one stay.
+//! Draws the weather sequences of a stay: clearness and air of each day.
 //!
 //! Sequence number `i` of a seed is always the same, whatever was drawn before it, and its first
 //! days do not change when the stay is made longer. So two setups are compared under the same

@@ -1,4 +1,4 @@
-//! Numbers of the choices. Frozen: a number once given away is never given to another choice.
+//! Number of each enum variant in a link. Frozen: a number once given away is never given to another choice.
 
 use crate::link::wire::{Fault, Wire};
 

@@ -1,4 +1,4 @@
-//! Prices, the log kept on site, and cables.
+//! Prices, readings on site and cable runs in version 1 of a link.
 
 use super::extension::Extension;
 use super::scales;

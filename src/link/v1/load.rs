@@ -1,4 +1,4 @@
-//! Loads: what differs from the catalogue's entry, or from a plain load.
+//! Loads in version 1 of a link: only what differs from the catalogue's entry, or from a plain load.
 
 use super::choice::{choice, choices};
 use super::extension::{Base, Extension};

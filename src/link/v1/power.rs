@@ -1,4 +1,4 @@
-//! The bank, the inverter and what charges.
+//! Battery bank, inverter and chargers in version 1 of a link.
 
 use super::choice::{choice, choices};
 use super::extension::Extension;

@@ -1,4 +1,4 @@
-//! Where, when and for how long.
+//! The trip in version 1 of a link: place, date, nights, days.
 
 use super::extension::Extension;
 use super::power::byte;

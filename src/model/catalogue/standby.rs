@@ -1,4 +1,4 @@
-//! What draws when everything seems off.
+//! Standby draws: alarms, displays, control panels and other things that are never off.
 
 use super::entry::{Appliance, Caution, dc};
 use crate::model::{Group, Usage};

@@ -1,4 +1,4 @@
-//! The sky and the air a place usually has, and how far to trust them.
+//! Monthly clearness and air temperature of a place, from the best source there is, with its error.
 //!
 //! Sun, in this order, each month by itself where the user gave only some:
 //! 1. what the user typed for the month;

@@ -1,4 +1,4 @@
-//! From the figure on the label to the energy that can be used, step by step.
+//! Usable energy of a bank: from the label's capacity through voltage, age, limit and cold.
 //!
 //! ```text
 //! label     C_20 x U_nominal

@@ -1,4 +1,4 @@
-//! What a search asks for: nights and a chance, and the fields for them.
+//! Nights and chance that a search aims at, with their form fields.
 
 use crate::forecast::Odds;
 use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};

@@ -1,5 +1,4 @@
-//! Notices everything after which a canvas must be drawn again: another size, another look,
-//! another pixel ratio.
+//! Signals when a canvas must be redrawn: its size, the colour scheme or the pixel ratio changed.
 
 use js_sys::{Array, Function, Object, Reflect};
 use leptos::prelude::*;

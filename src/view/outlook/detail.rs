@@ -1,4 +1,4 @@
-//! Below the answer: where it comes from, night by night, and how sure it is.
+//! The sections below the answer: energy balance, nights, largest loads, how sure it is.
 
 use super::facts::Facts;
 use super::flow::average_day;

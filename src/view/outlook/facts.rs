@@ -1,4 +1,4 @@
-//! What the answer is made from, and the figures that more than one part of it tells.
+//! Inputs of the answer (setup, plan, outlook, odds) and figures several views derive from them.
 
 use crate::forecast::outlook::LoadShare;
 use crate::forecast::{Odds, Outlook, TripPlan};

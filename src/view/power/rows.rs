@@ -1,4 +1,4 @@
-//! Lists whose rows are edited in place: which rows stand for the same thing after a change.
+//! Keys for editable lists, so that a row keeps its view while its content changes.
 
 use crate::model::Setup;
 use crate::view::state::AppState;

@@ -1,4 +1,4 @@
-//! Files out and in.
+//! Saves setups to files and opens them.
 
 use super::Setups;
 use crate::i18n::Arg;

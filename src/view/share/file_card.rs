@@ -1,4 +1,4 @@
-//! Files on the page: saving and opening them, and what was set aside.
+//! The card for files: save, open, and download quarantined data.
 
 use crate::view::lang::t;
 use crate::view::setups::Setups;

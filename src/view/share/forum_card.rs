@@ -1,4 +1,4 @@
-//! The answer to paste, as a picture, as tables, and on paper.
+//! The card that exports the answer: text to paste, pictures, tables, print.
 
 use super::link_card::link_of;
 use super::outcome::{Outcome, forum_answer, ranking_of};

@@ -1,4 +1,4 @@
-//! The link of what is on screen: to copy, to hand on, to scan; and links that come in.
+//! The card for links: copy, share, QR code, and opening a pasted link.
 
 use super::share_sheet::{copy, has_share_sheet, open_share_sheet};
 use crate::export::qr::{QrMatrix, qr_matrix};

@@ -1,4 +1,4 @@
-//! The answer and what it was made from, for everything that is given on.
+//! The answer with its inputs, as text, picture, table and print need it.
 
 use crate::export::forum_text::{ForumAnswer, Line};
 use crate::export::ranking::{RankedRow, Ranking};

@@ -1,4 +1,4 @@
-//! Text to the clipboard and to the share sheet of the device.
+//! Copies text to the clipboard or hands it to the device's share sheet.
 
 use crate::view::lang::t;
 use crate::view::state::AppState;

@@ -1,4 +1,4 @@
-//! Where, when, for how long, and what the days bring.
+//! The part "Trip": place, date, nights, climate, and what differs day by day.
 
 mod climate;
 mod clock;

@@ -1,4 +1,4 @@
-//! Cautions, there and then: where the work the page speaks of can hurt someone.
+//! Safety notes, shown beside the work that can hurt someone.
 
 use crate::view::icons::{Icon, icon};
 use crate::view::lang::{key, t};

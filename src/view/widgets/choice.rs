@@ -1,4 +1,4 @@
-//! One of several, and yes or no.
+//! Choice fields: select boxes, radio buttons, switches.
 
 use super::fresh_id;
 use crate::view::lens::Lens;

@@ -1,4 +1,4 @@
-//! A part that opens on tap.
+//! Disclosures (`<details>`), filled at once or when they are first opened.
 
 use super::data_table::{DataTable, data_table};
 use leptos::prelude::*;

@@ -1,4 +1,4 @@
-//! Figures that follow from what was typed, one under the other like a bill.
+//! A list of derived figures, one under the other like a bill.
 
 use leptos::prelude::*;
 

@@ -1,4 +1,4 @@
-//! The parts every view is made of: fields, choices, sheets, lists of lanterns and bars.
+//! Widgets that all views share: fields, choices, sheets, lanterns, tables.
 //!
 //! Each is a plain function or a struct with a `view` method that returns an [`AnyView`]: one type
 //! for all of them keeps the program small.

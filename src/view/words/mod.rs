@@ -1,4 +1,4 @@
-//! Words for what the lower layers compute: names, units and sentences, without a place on the page.
+//! Names, units and sentences for what the lower layers compute, shared by the views.
 
 pub mod changes;
 pub mod loads;

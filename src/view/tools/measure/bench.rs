@@ -1,4 +1,4 @@
-//! What is being measured, and for which load.
+//! State of the measuring bench: method, readings and the load they are for.
 
 use super::method::Method;
 use super::readings::Readings;

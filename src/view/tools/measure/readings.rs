@@ -1,4 +1,4 @@
-//! What was read, and what the bench makes of it.
+//! The readings typed on the bench, and the measurement worked out from them.
 
 use super::method::Method;
 use crate::advice::on_site::measure::{

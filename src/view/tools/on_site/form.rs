@@ -1,4 +1,4 @@
-//! A new reading.
+//! The form for a new reading on site.
 
 use crate::advice::on_site::ReadPoint;
 use crate::i18n::Arg;
