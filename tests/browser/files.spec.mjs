@@ -56,21 +56,21 @@ test("what does not open says why, and nothing is touched", async (t) => {
   const stored = await here.stored();
   const faults = [
     ["", /The file is empty/],
-    ["hello", /damaged or of another kind: reading stopped at line 1, character 1/],
-    [wrapped([{}]).slice(0, -4), /damaged or of another kind/],
-    ["[1,2]", /not a file of Nightbank/],
+    ["hello", /damaged or not a Nightbank file: reading stopped at line 1, character 1/],
+    [wrapped([{}]).slice(0, -4), /damaged or not a Nightbank file/],
+    ["[1,2]", /not a Nightbank file/],
     [JSON.stringify({ format: "nightbank", schema: 99 }), /newer version/],
     [wrapped([]), /no setup in the file/],
     [wrapped(Array.from({ length: 17 }, () => ({}))), /has 17 setups/],
-    [wrapped([{}, { bank: { capacity_20h: "much" } }]), /Setup 2 of the file has a value of the wrong kind/],
-    [" ".repeat((1 << 20) + 1), /The file has [\d.,]+\sMiB; no setup needs more than/],
-    [Buffer.from([0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe, 0, 1]), /damaged or of another kind/],
+    [wrapped([{}, { bank: { capacity_20h: "much" } }]), /Setup 2 in the file has a value of the wrong type/],
+    [" ".repeat((1 << 20) + 1), /The file is [\d.,]+\sMiB; no setup needs more than/],
+    [Buffer.from([0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe, 0, 1]), /damaged or not a Nightbank file/],
   ];
   for (const [content, says] of faults) {
     await here.openFile(content);
     await eventually(String(says), async () => says.test(await here.notices().innerText()));
     assert.equal(await here.stored(), stored, String(says));
-    await here.press("Dismiss");
+    await here.press("Close");
   }
   watch.assertClean(server.origin);
 });
@@ -81,10 +81,10 @@ test("numbers out of bounds and unknown fields are told, and what finds no room"
   await here.openFile(wrapped([{ name: "Odd", bank: { capacity_20h: -5, colour: "red" } }]));
   await eventually("told", async () => {
     const told = await here.notices().innerText();
-    return /One value was out of bounds/.test(told) && /One field is unknown here and was left out: setups\[0\]\.bank\.colour/.test(told);
+    return /One value was out of range/.test(told) && /One field was not recognised and was skipped: setups\[0\]\.bank\.colour/.test(told);
   });
   await here.openFile(wrapped(Array.from({ length: 16 }, (_, n) => ({ name: `No ${n + 1}` }))));
-  await eventually("told", async () => /Added 15 setups[\s\S]*One more found no room: 16 setups is the limit/.test(await here.notices().innerText()));
+  await eventually("told", async () => /Added 15 setups[\s\S]*One more did not fit: 16 setups is the limit/.test(await here.notices().innerText()));
   assert.equal((await here.names()).length, 16);
 });
 

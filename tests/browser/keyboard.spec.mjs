@@ -180,7 +180,7 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     assert.match(await figure(), /^\d+$/);
     assert.notEqual(await page.locator(".answer-facts").first().innerText(), "");
     const read = page.locator(".answer-side .chart-reading");
-    await hands.to("Hour to read");
+    await hands.to("Choose an hour");
     await hands.press("ArrowRight");
     const first = await read.innerText();
     await hands.press("PageDown");

@@ -46,14 +46,14 @@ test("a preview stands beside one's own: back leaves it, keep adds it", async (t
   assert.equal(await here.stored(), stored);
   assert.equal(await here.fragment(), `#${fragment}`, "the address does not follow a preview");
 
-  await here.press("Back to mine");
+  await here.press("Back to my setup");
   assert.deepEqual(await here.figures(), mine);
   assert.deepEqual(await here.chosen(), ["Mine"]);
 
   // The changes made are not lost either.
   await here.press("Undo");
   await here.notices().getByText("Lakeside").waitFor();
-  await here.press("Keep this as one of mine");
+  await here.press("Keep in my setups");
   assert.deepEqual(await here.names(), ["Mine", "Lakeside"]);
   assert.deepEqual(await here.chosen(), ["Lakeside"]);
   await here.settled();
@@ -105,7 +105,7 @@ test("an address left behind by a reload opens one's own as it is now; the same 
   const preview = here.page.locator(".notice-preview").filter({ hasText: /a setup from a link: Mine\./ });
   await here.page.evaluate((hash) => (location.hash = hash), behind);
   await preview.waitFor();
-  await here.press("Back to mine");
+  await here.press("Back to my setup");
   await preview.waitFor({ state: "detached" });
   await here.page.goto("about:blank");
   await here.nightbank.goto(`${server.url}${behind}`);
@@ -122,7 +122,7 @@ test("a reload at any moment after a change shows the change", async (t) => {
   // Around the moments at which what was changed is stored (300 ms) and the address follows (500 ms).
   for (const after_ms of [0, 250, 320, 420, 480, 500, 520, 600]) {
     await here.part("More");
-    await here.page.getByLabel("Name of the setup on screen").fill(`After ${after_ms}`);
+    await here.page.getByLabel("Name of this setup").fill(`After ${after_ms}`);
     await pause(here.page, after_ms);
     await here.nightbank.reload();
     assert.equal(await here.page.locator(".notice-preview").count(), 0, `a preview after ${after_ms} ms`);
@@ -207,8 +207,8 @@ test("what does not open says why, each fault in its own words, and touches noth
     [fragment.slice(0, middle), /end of this link is missing/],
     [`${fragment.slice(0, 39)}...${fragment.slice(-10)}`, /end of this link is missing/],
     [`2${fragment.slice(1)}`, /newer version/],
-    [fragment.slice(0, middle) + other + fragment.slice(middle + 1), /changed on its way/],
-    ["1", /end of this link is missing|changed on its way/],
+    [fragment.slice(0, middle) + other + fragment.slice(middle + 1), /altered on the way/],
+    ["1", /end of this link is missing|altered on the way/],
   ];
   const { context, watch } = await freshContext(t, browser);
   const here = await Sharing.open(context, server.url);
@@ -217,10 +217,10 @@ test("what does not open says why, each fault in its own words, and touches noth
   for (const [broken, says] of faults) {
     await here.page.evaluate((hash) => (location.hash = hash), broken);
     await eventually(`told of ${broken.slice(0, 20)}`, async () => says.test(await here.notices().innerText()));
-    assert.match(await here.notices().innerText(), /Nothing of yours was touched/);
+    assert.match(await here.notices().innerText(), /Your own setups are untouched/);
     assert.equal(await here.stored(), stored);
     assert.deepEqual(await here.figures(), mine);
-    await here.press("Dismiss");
+    await here.press("Close");
   }
   // The same at the start of a page, where there is nothing else to show than the example.
   const { context: clean } = await freshContext(t, browser);
@@ -230,9 +230,9 @@ test("what does not open says why, each fault in its own words, and touches noth
   await there.part("More");
   await there.page.getByLabel("Paste a link").fill("…");
   await there.press("Open the link");
-  await there.notices().getByText("There is no link in that").waitFor();
+  await there.notices().getByText("No link found in that").waitFor();
   // A place on the page is no link.
-  await there.press("Dismiss");
+  await there.press("Close");
   await there.page.evaluate(() => (location.hash = "main"));
   await there.settled();
   assert.equal(await there.page.locator(".notice-preview").count(), 0);
@@ -245,7 +245,7 @@ test("names out of a link are text, never markup", async (t) => {
   const { context, watch } = await freshContext(t, browser);
   const here = await Sharing.open(context, link);
   assert.ok((await here.notices().innerText()).includes(hostile));
-  await here.press("Keep this as one of mine");
+  await here.press("Keep in my setups");
   assert.deepEqual(await here.names(), [hostile]);
   assert.equal(await here.page.locator("img").count(), 0);
   watch.assertClean(server.origin);
@@ -266,7 +266,7 @@ test("copying, the share sheet, the QR code and the post", async (t) => {
   await here.press("Share…");
   assert.deepEqual(await here.page.evaluate(() => window.shared), { title: "Lakeside", url: link });
 
-  await here.page.getByText("For the phone next to you").click();
+  await here.page.getByText("QR code for the phone next to you").click();
   const code = here.page.getByRole("img", { name: "QR code of the link" });
   assert.match(await code.locator("path").getAttribute("d"), /^M0 0h7v1h-7z/, "the first finder pattern");
 
@@ -290,5 +290,5 @@ test("where copying is forbidden the text is selected instead, and it is said", 
   await here.rename("Mine");
   await here.press("Copy the link");
   await here.page.getByText("The text is selected: copy it by hand.").waitFor();
-  assert.equal(await here.page.evaluate(() => getSelection().toString() || document.activeElement.value), await here.page.getByLabel("Everything on screen, as a link").inputValue());
+  assert.equal(await here.page.evaluate(() => getSelection().toString() || document.activeElement.value), await here.page.getByLabel("This setup as a link").inputValue());
 });

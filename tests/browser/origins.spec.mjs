@@ -6,7 +6,7 @@ import { Nightbank } from "./support/nightbank.mjs";
 import { browser, server } from "./support/site.mjs";
 
 const wattHours = (text) => Number(text.replace("\u2212", "-").replace(/[^\d.-]/g, ""));
-/** The amount at the end of a sentence such as "In charging: 5.2 Wh a day." */
+/** The amount at the end of a sentence such as "Charging losses: 5.2 Wh a day." */
 const amounts = (text) => [...text.matchAll(/(\d[\d,.]*)\u202fWh a day/g)].map((found) => Number(found[1].replaceAll(",", "")));
 
 async function atNights(t, options) {
@@ -52,7 +52,7 @@ test("what an origin says adds up to its figure", async (t) => {
   await fridge.locator("summary").click();
   const text = await fridge.locator(".told-from").innerText();
   const [, power] = /(\d+)\u202fW ·/.exec(text);
-  const [, share] = /in these days (\d+)\u202f%/.exec(text);
+  const [, share] = /it runs: (\d+)\u202f%/.exec(text);
   const shown = wattHours(await fridge.locator(".bar-value").innerText());
   // Watts for a share of the day's 24 hours, the share rounded to a percent.
   assert.ok(Math.abs(power * 24 * (share / 100) - shown) <= 0.005 * power * 24 + 0.5, `${text}: not ${shown} Wh`);
@@ -94,7 +94,7 @@ test("an appliance that follows the air says so where it is edited", async (t) =
   const { page } = nightbank;
   await nightbank.openPart("Appliances");
   await page.locator(".load-button").filter({ hasText: "Compressor fridge" }).click();
-  const told = page.locator(".load-editor").getByText(/in these days \d+\u202f% of the time/);
+  const told = page.locator(".load-editor").getByText(/it runs: \d+\u202f% of the time/);
   await told.waitFor();
   const before = await told.innerText();
   await page.locator(".load-editor").getByLabel(/Share of the time at 25/).fill("60");

@@ -44,7 +44,7 @@ test("a bad number is told at the field; the last good one counts and is kept", 
   await capacity.fill("120");
   const usable = row(battery, "Usable at");
   const good = await usable.innerText();
-  for (const [typed, told] of [["12o", /not a number/], ["", /type a number/], ["0", /At least 1/], ["6000", /At most 5,000/]]) {
+  for (const [typed, told] of [["12o", /not a number/], ["", /Enter a number/], ["0", /At least 1/], ["6000", /At most 5,000/]]) {
     await capacity.fill(typed);
     await eventually(`a message for ${JSON.stringify(typed)}`, async () => told.test(await nightbank.faultOf(capacity)));
     assert.equal(await capacity.getAttribute("aria-invalid"), "true");

@@ -34,7 +34,7 @@ test("a panel with link, file and reload takes the page's place, and everything 
   const { context, watch } = await freshContext(t, browser);
   const here = await Sharing.open(context, server.url);
   await here.rename("Mine");
-  await here.press("Copy of this one");
+  await here.press("Copy this one");
   await here.rename("Spare");
   const [link, figures] = [await here.link(), await here.figures()];
   const panel = await broken(here);
@@ -63,7 +63,7 @@ test("a setup that stops the page at every start can be got past", async (t) => 
   assert.equal(await here.page.locator(".notice-preview").count(), 1, "an empty setup, beside one's own");
   assert.deepEqual(await here.names(), ["Mine"]);
   assert.deepEqual(await here.storedNames(), ["Mine"]);
-  await here.press("Back to mine");
+  await here.press("Back to my setup");
   assert.deepEqual(await here.chosen(), ["Mine"]);
 });
 

@@ -26,7 +26,7 @@ test("setups are added, chosen, renamed, copied, deleted and put back", async (t
   assert.deepEqual(await here.names(), []);
   assert.deepEqual(await keys(here), [], "looking stores nothing");
   await here.rename("Van");
-  await here.press("Copy of this one");
+  await here.press("Copy this one");
   assert.deepEqual(await here.names(), ["Van", "Van 2"]);
   await here.press("New, empty");
   assert.deepEqual(await here.chosen(), ["New setup"]);
@@ -50,7 +50,7 @@ test("what is on screen never runs into another setup", async (t) => {
   await here.rename("First");
   await here.press("New, empty");
   // Typed and switched away at once, before anything was written.
-  await here.page.getByLabel("Name of the setup on screen").fill("Second");
+  await here.page.getByLabel("Name of this setup").fill("Second");
   await here.page.getByRole("button", { name: /^First/ }).click();
   await here.settled();
   const entries = JSON.parse(await here.stored()).entries.map(({ setup }) => [setup.name, setup.loads.length > 0]);
@@ -61,7 +61,7 @@ test("the last keystrokes before the page goes away are kept", async (t) => {
   const { context } = await freshContext(t, browser);
   const here = await Sharing.open(context, server.url);
   await here.part("More");
-  await here.page.getByLabel("Name of the setup on screen").fill("Just now");
+  await here.page.getByLabel("Name of this setup").fill("Just now");
   await here.page.goto("about:blank");
   await here.nightbank.goto(server.url);
   assert.deepEqual(await here.names(), ["Just now"]);
@@ -87,7 +87,7 @@ test("two tabs: changes to different setups both count, to the same one both are
   // The same setup in both, changed in both before either hears of the other.
   await one.page.getByRole("button", { name: /^Van by the sea/ }).click();
   await one.settled();
-  const type = (tab, name) => tab.page.getByLabel("Name of the setup on screen").fill(name);
+  const type = (tab, name) => tab.page.getByLabel("Name of this setup").fill(name);
   await Promise.all([type(one, "Lake"), type(two, "Hill")]);
   await one.settled();
   for (const tab of [one, two]) {
@@ -114,9 +114,9 @@ test("storage forbidden: told, works in memory, link and file are there", async 
     for (const name of ["localStorage", "sessionStorage"]) Object.defineProperty(window, name, { get: refuse });
   });
   const here = await Sharing.open(context, server.url);
-  assert.match(await here.notices().innerText(), /keeps nothing for this page/);
+  assert.match(await here.notices().innerText(), /cannot store anything for this page/);
   await here.rename("Mine");
-  await here.press("Copy of this one");
+  await here.press("Copy this one");
   assert.deepEqual(await here.names(), ["Mine", "Mine 2"]);
   const { text } = await here.download(() => here.press("Save all setups as one file"));
   assert.deepEqual(JSON.parse(text).setups.map((setup) => setup.name), ["Mine", "Mine 2"]);
@@ -142,8 +142,8 @@ test("storage full: told, nothing lost, written as soon as there is room", async
       }
     }
   });
-  await here.press("Copy of this one");
-  await eventually("told", async () => /storage is full or refuses/.test(await here.notices().innerText()));
+  await here.press("Copy this one");
+  await eventually("told", async () => /storage is full or blocked/.test(await here.notices().innerText()));
   assert.deepEqual(await here.names(), ["Mine", "Mine 2"]);
   assert.deepEqual(await here.storedNames(), ["Mine"], "what was stored is still whole");
   await here.page.evaluate(() => {
@@ -160,7 +160,7 @@ test("storage that cannot be read is set aside whole, can be saved, and goes onl
   const broken = '{"format":"nightbank","schema":1,"entries":[{"id":1,"setup":{"name":"Half';
   await stored(context, LIBRARY, broken);
   const here = await Sharing.open(context, server.url);
-  assert.match(await here.notices().innerText(), /could not be read\. It was set aside as it is, not erased/);
+  assert.match(await here.notices().innerText(), /could not be read\. It was set aside unchanged, not deleted/);
   assert.deepEqual(JSON.parse(await here.stored(SET_ASIDE)), [broken]);
   const saved = await here.download(() => here.notices().getByRole("button", { name: "Save it as a file" }).click());
   assert.equal(saved.text, broken);
@@ -170,8 +170,8 @@ test("storage that cannot be read is set aside whole, can be saved, and goes onl
   assert.deepEqual(JSON.parse(await here.stored(SET_ASIDE)), [broken], "kept from visit to visit");
   assert.doesNotMatch(await here.notices().innerText(), /could not be read/, "told once");
   await here.part("More");
-  await here.page.getByText("Take it out of this browser").click();
-  await here.press("Take it out for good");
+  await here.page.getByText("Remove it from this browser").click();
+  await here.press("Remove it for good");
   assert.equal(await here.stored(SET_ASIDE), null);
   watch.assertClean(server.origin);
 });
@@ -193,7 +193,7 @@ test("values out of bounds are pulled in and counted", async (t) => {
   const library = { format: "nightbank", schema: 1, current: 1, entries: [{ id: 1, changed_at_ms: 0, setup }] };
   await stored(context, LIBRARY, JSON.stringify(library));
   const here = await Sharing.open(context, server.url);
-  assert.match(await here.notices().innerText(), /2 values were out of bounds/);
+  assert.match(await here.notices().innerText(), /2 values were out of range/);
 });
 
 test("what a newer version stored is never written over", async (t) => {

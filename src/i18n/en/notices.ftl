@@ -1,63 +1,63 @@
 # Told on any part of the page: setups, links, files and storage.
-notice-close = Dismiss
+notice-close = Close
 notice-understood = Understood
 adjusted = { $n ->
-    [one] One value was out of bounds and was pulled in.
-   *[other] { $n } values were out of bounds and were pulled in.
+    [one] One value was out of range and has been adjusted.
+   *[other] { $n } values were out of range and have been adjusted.
 }
 preview-told = You are looking at a setup from a link: { $name }.
-preview-safe = Your own setups are untouched. Try what you like; nothing of it is stored until you keep it.
-preview-keep = Keep this as one of mine
-preview-back = Back to mine
+preview-safe = Your own setups are untouched. Try whatever you like; nothing is saved until you keep it.
+preview-keep = Keep in my setups
+preview-back = Back to my setup
 preview-back-example = Back to the example
-preview-kept = Kept among your setups.
-preview-left = The setup from the link was left, with your changes to it.
-link-empty = There is no link in that.
-link-truncated = The end of this link is missing. Copy the link itself once more, not its shortened text with dots. Nothing of yours was touched.
-link-newer = This link was made by a newer version of the page. Load the page again while online to update it. Nothing of yours was touched.
-link-corrupt = This link was changed on its way, or is none of this page. Ask for it again, or for the file. Nothing of yours was touched.
-kept-blocked = This browser keeps nothing for this page. What you enter lasts until you close it.
-kept-not-written = The last changes could not be stored: this browser’s storage is full or refuses. They last until you close the page.
-kept-newer = What is stored here was written by a newer version of the page and is left as it is. Load the page again to update it; until then changes last until you close the page.
-kept-take-along = Take it along as a link or a file
+preview-kept = Kept in your setups.
+preview-left = You left the setup from the link. Your changes to it were dropped.
+link-empty = No link found in that text.
+link-truncated = The end of this link is missing. Copy the link itself again, not its shortened text with dots. Your own setups are untouched.
+link-newer = This link was made by a newer version of the page. Reload the page while online to update it. Your own setups are untouched.
+link-corrupt = This link was altered on the way, or is not a Nightbank link. Ask for it again, or ask for a file. Your own setups are untouched.
+kept-blocked = This browser cannot store anything for this page. What you enter is lost when you close it.
+kept-not-written = The last changes could not be saved: this browser’s storage is full or blocked. They are lost when you close the page.
+kept-newer = A newer version of the page stored your setups here; they are left as they are. Reload the page to update it. Until then, changes are lost when you close the page.
+kept-take-along = Save it as a link or a file
 kept-beside = The same setup was changed in another tab too. Both versions are kept; the earlier one is now called { $names }.
-aside-told = Something stored here could not be read. It was set aside as it is, not erased.
+aside-told = Some saved data could not be read. It was set aside unchanged, not deleted.
 aside-download = Save it as a file
-ios-storage = Browsers on this device erase what a page stored after seven days of use without a visit, and a page on the home screen has a storage of its own. Save a link or a file under More: that is also the way to move your setups.
+ios-storage = Browsers on this device delete what a page has stored after seven days of use without a visit to it. A page on the home screen has its own separate storage. Save a link or a file under More; that is also how you move your setups.
 setups-deleted = { $name } is deleted.
 setups-full = There is room for 16 setups. Delete one you no longer need, or save it as a file first.
-setups-gone = That setup is gone; perhaps another tab deleted it.
+setups-gone = That setup is gone. Another tab may have deleted it.
 setup-nameless = Setup without a name
 setup-example = Example
 setup-outline = { $n ->
     [one] { $n } appliance
    *[other] { $n } appliances
 }, { $capacity }
-setup-outline-sun = { $peak } of panels
+setup-outline-sun = { $peak } of solar
 file-added = { $n ->
     [one] Added from the file: { $names }.
    *[other] Added { $n } setups from the file: { $names }.
 }
 file-no-room = { $n ->
-    [one] One more found no room: { $limit } setups is the limit.
-   *[other] { $n } more found no room: { $limit } setups is the limit.
+    [one] One more did not fit: { $limit } setups is the limit.
+   *[other] { $n } more did not fit: { $limit } setups is the limit.
 }
 file-ignored = { $n ->
-    [one] One field is unknown here and was left out: { $fields }.
-   *[other] { $n } fields are unknown here and were left out: { $fields }.
+    [one] One field was not recognised and was skipped: { $fields }.
+   *[other] { $n } fields were not recognised and were skipped: { $fields }.
 }
-file-unread = The file could not be read from the device.
-file-not-saved = The browser would not make a file of it.
+file-unread = The file could not be read.
+file-not-saved = The browser could not create the file.
 file-empty = The file is empty.
-file-too-large = The file has { $size } MiB; no setup needs more than { $limit }. It was not opened.
-file-not-json = The file is damaged or of another kind: reading stopped at line { $line }, character { $column }. Nothing was taken from it.
-file-other-format = This is not a file of Nightbank. Nothing was taken from it.
-file-newer = The file was written by a newer version of the page. Load the page again while online to update it.
+file-too-large = The file is { $size } MiB; no setup needs more than { $limit } MiB. It was not opened.
+file-not-json = The file is damaged or not a Nightbank file: reading stopped at line { $line }, character { $column }. Nothing was imported.
+file-other-format = This is not a Nightbank file. Nothing was imported.
+file-newer = The file was written by a newer version of the page. Reload the page while online to update it.
 file-no-setups = There is no setup in the file.
-file-too-many = The file has { $n } setups, more than one file may hold. Nothing was taken from it.
-file-wrong-value = Setup { $n } of the file has a value of the wrong kind ({ $why }). Nothing was taken from it.
+file-too-many = The file has { $n } setups, which is too many. Nothing was imported.
+file-wrong-value = Setup { $n } in the file has a value of the wrong type. Nothing was imported.
 undo = Undo
 toast-close = Dismiss the message
-offline-ready = Stored on this device: the page now works without a network.
+offline-ready = Stored on this device: the page now works offline.
 update-ready = A new version is ready.
-update-load = Load it now
+update-load = Update now

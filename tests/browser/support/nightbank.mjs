@@ -78,7 +78,7 @@ export class Nightbank {
   }
 
   async loadNewVersion() {
-    await this.page.getByRole("button", { name: "Load it now" }).click();
+    await this.page.getByRole("button", { name: "Update now" }).click();
   }
 
   /** What the page is about, below its frame. */

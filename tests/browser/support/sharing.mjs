@@ -36,7 +36,7 @@ export class Sharing {
   /** A first change of the setup's own: its name. */
   async rename(name) {
     await this.part("More");
-    await this.page.getByLabel("Name of the setup on screen").fill(name);
+    await this.page.getByLabel("Name of this setup").fill(name);
     await this.settled();
   }
 
@@ -64,7 +64,7 @@ export class Sharing {
   /** The link as the page gives it. */
   async link() {
     await this.part("More");
-    return this.page.getByLabel("Everything on screen, as a link").inputValue();
+    return this.page.getByLabel("This setup as a link").inputValue();
   }
 
   /** The answer once the odds are played: the figure and its facts. */
