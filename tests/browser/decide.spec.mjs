@@ -146,5 +146,5 @@ test("the answer says how far unmeasured figures could move it, and leads to the
   await page.settled();
   await page.assertSays(/Your figures may be off by ±/);
   await page.press("See what to measure first");
-  await page.assertSays(/Measure this first/);
+  await page.assertSays(/Measure these first/);
 });

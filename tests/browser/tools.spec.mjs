@@ -23,7 +23,7 @@ async function arrival(page) {
 async function addReading(page, { soc, date, time }) {
   await page.type("State of charge", soc);
   await page.field("Date").fill(date);
-  await page.field("Time, camp clock").fill(time);
+  await page.field("Local time").fill(time);
   await page.press("Add the reading");
 }
 
@@ -43,16 +43,16 @@ test("on site: two readings of a night tell that more is used, the forecast goes
   await page.assertSays(/^You use about \d+\s*% more than planned/);
   await page.assertSays(/to 100|Forecast for that moment/);
   const before = await page.nights();
-  await page.press("Take this over");
-  await page.assertSays(/^In force$/);
-  await page.assertSays(/The forecast starts again .* at 60\s*%/);
+  await page.press("Apply this");
+  await page.assertSays(/^Currently applied$/);
+  await page.assertSays(/The forecast restarts on .* at 60\s*%/);
   await page.settled();
   const taught = await page.nights();
   assert.ok(taught < before || before === 0, `${before} nights became ${taught}`);
   await page.goTo("Loads");
   await page.assertSays(/^Scaled by your readings: ×[1-9]\.\d+$/);
   await page.goTo("Improve");
-  await page.press("Go by the plan again");
+  await page.press("Go back to the plan");
   await page.settled();
   assert.equal(await page.nights(), before);
   watch.assertClean(server.origin);
@@ -62,7 +62,7 @@ test("on site: a voltage that has not rested is a wide band and says so; what ca
   const { page } = await open(t, "Readings on site");
   const first = await arrival(page);
   await page.press("Add the reading");
-  await page.assertSays(/Please type the reading first/);
+  await page.assertSays(/Please enter the reading first/);
   await page.choose("Voltage");
   await page.type("Voltage at the battery", "12,50");
   await page.assertSays(/Not rested for 4\s*h/);
@@ -86,25 +86,25 @@ test("on site: a voltage that has not rested is a wide band and says so; what ca
 test("wiring: a run of one's own gets drop, sizes, fuse and findings, with the caution above", async (t) => {
   const { page } = await open(t, "Wiring check");
   assert.ok(await page.main().getByText("Fuse at the battery.").isVisible());
-  await page.assertSays(/A competent person, the makers’ manuals and the rules of your country decide/);
-  await page.press("Add a run");
+  await page.assertSays(/A competent person, the manufacturers’ instructions and your national regulations decide/);
+  await page.press("Add a cable run");
   await page.type("Current", "10");
   await page.type("Length, one way", "5");
   await page.field("Cable").selectOption({ label: "2.5 mm²" });
-  await page.type("Conductor at work", "50");
+  await page.type("Conductor temperature in use", "50");
   const run = page.page.locator(".run").first();
   // 10 A over 5 m of 2.5 mm² class 5 at 50 °C: 2 × 5 m × 7.98 Ω/km × 1.1179 × 10 A (IEC 60228, copper 0.00393 1/K).
   await run.getByText(/0\.89\s*V = 7\.4\s*%/).waitFor();
   assert.match(await run.innerText(), /No fuse: a short circuit here can start a fire/);
   await page.type("Fuse fitted", "40");
-  await run.getByText(/fuse lets more pass than the cable carries/).waitFor();
+  await run.getByText(/fuse lets more through than the cable can carry/).waitFor();
   await page.type("Fuse fitted", "15");
-  await run.getByText(/fuse lets more pass/).waitFor({ state: "detached" });
+  await run.getByText(/fuse lets more through/).waitFor({ state: "detached" });
   await page.switchOn("Main feed or safety equipment");
-  await run.getByText(/is lost on the way, more than the 3\s*% allowed/).waitFor();
+  await run.getByText(/is lost in the cable, more than the 3\s*% allowed/).waitFor();
   await page.type("Length, one way", "far");
   await run.getByText(/That is not a number/).waitFor();
-  await run.getByRole("button", { name: "Delete this run" }).click();
+  await run.getByRole("button", { name: "Delete this cable run" }).click();
   assert.equal(await page.page.locator(".run").count(), 0);
   await page.undo();
   await page.page.locator(".run").waitFor();
@@ -134,7 +134,7 @@ test("inverter: what may run together, and what must not", async (t) => {
     if (await sheet.isVisible()) await sheet.getByRole("button", { name: "Done" }).click();
   }
   await page.show("Inverter check");
-  await page.assertSays(/Something runs through an inverter, but none is entered/);
+  await page.assertSays(/Something runs through an inverter, but you have not entered one/);
   await page.goTo("Power");
   await page.switchOn("An inverter is fitted");
   await page.show("Inverter check");
@@ -146,11 +146,11 @@ test("inverter: what may run together, and what must not", async (t) => {
 });
 
 test("measuring bench: a reading becomes a load's draw with its uncertainty, and back", async (t) => {
-  const { page } = await open(t, "Measuring bench");
+  const { page } = await open(t, "Measure an appliance");
   assert.ok(await page.main().getByText("Meter in series.").isVisible());
-  await page.assertSays(/Type the readings above/);
+  await page.assertSays(/Enter the readings above/);
   await page.type("Current", "2");
-  await page.type("Voltage meanwhile", "12.5");
+  await page.type("Voltage at the same time", "12.5");
   // P = U I. Error: gain 1.5 %, half of 0.01 A over 2 A, voltage 1 %: 1.8 %.
   await page.page.locator(".measured-figure").getByText(/^25\s*W$/).waitFor();
   await page.page.locator(".measured-figure").getByText(/± 2\s*%/).waitFor();
@@ -164,16 +164,16 @@ test("measuring bench: a reading becomes a load's draw with its uncertainty, and
   await page.undo();
 });
 
-test("measuring bench: a controller in bulk tells next to nothing; what cannot be is told", async (t) => {
-  const { page } = await open(t, "Measuring bench");
+test("measuring bench: a controller in bulk the result is meaningless; what cannot be is told", async (t) => {
+  const { page } = await open(t, "Measure an appliance");
   await page.choose("Solar controller");
   await page.choose("Charging (bulk)");
   await page.type("Off, before", "1.0");
   await page.type("On", "4.0");
   await page.type("Off again, after", "1.1");
-  await page.type("Voltage meanwhile", "13.6");
-  await page.assertSays(/tells next to nothing/);
-  await page.assertSays(/still taking all the sun/);
+  await page.type("Voltage at the same time", "13.6");
+  await page.assertSays(/the result is meaningless/);
+  await page.assertSays(/still taking all the solar current/);
   await page.type("On", "0.5");
-  await page.assertSays(/On has to be more than off/);
+  await page.assertSays(/“On” must be higher than “Off”/);
 });
