@@ -21,8 +21,7 @@
   if (location.protocol === "file:") {
     tell([
       "This page cannot run from a file.",
-      "Browsers only start WebAssembly pages from a web address. Open Nightbank through http or https: the " +
-        "published page, or the address that the developers' serve command prints.",
+      "Browsers only run this page from a web address. Please open the published page.",
     ]);
     return;
   }

@@ -164,7 +164,7 @@ test("measuring bench: a reading becomes a load's draw with its uncertainty, and
   await page.undo();
 });
 
-test("measuring bench: a controller in bulk the result is meaningless; what cannot be is told", async (t) => {
+test("measuring bench: a controller in bulk tells next to nothing; what cannot be is told", async (t) => {
   const { page } = await open(t, "Measure an appliance");
   await page.choose("Solar controller");
   await page.choose("Charging (bulk)");
