@@ -93,7 +93,7 @@ test("a charger tells its stages and the hours to full, and follows what is type
   await nightbank.openPart("Power");
   const hookUp = nightbank.card("Hook-up");
   await hookUp.getByRole("switch", { name: "A mains charger is fitted" }).check({ force: true });
-  const told = hookUp.locator(".charge-stages");
+  const told = hookUp.getByTestId("charge-stages");
   const toFull = async () => hours(/to full takes about (.*?) at /.exec(await told.innerText())?.[1] ?? "");
   await told.getByText(/\(bulk\), then .* \(absorption\)/).waitFor();
   await told.getByText(/holds it there \(float\)/).waitFor();

@@ -24,7 +24,7 @@ test("what helps is ranked, says what it brings, is applied with one tap and tak
   const nights = await page.nights();
   assert.ok(Math.abs(nights - foreseenFrom) <= 1, `${nights} nights in the answer, ${foreseenFrom} in the list`);
   await first.getByRole("button", { name: "Apply" }).click();
-  await page.page.locator(".toast").getByText(/^Changed: /).waitFor();
+  await page.page.getByTestId("toast").getByText(/^Changed: /).waitFor();
   await page.settled();
   const after = await page.nights();
   assert.ok(after > nights, `${nights} nights became ${after}`);
@@ -43,7 +43,7 @@ test("three different ways to night 8, each with its price, in four taps", async
   await page.main().getByRole("button", { name: "More nights" }).tap();
   await page.main().getByRole("button", { name: "More: Nights you want" }).tap();
   assert.equal(await page.field("Nights you want").inputValue(), "8");
-  const ways = page.page.locator(".way");
+  const ways = page.page.getByTestId("way");
   await page.page.locator(".ways[aria-busy=false]").waitFor({ timeout: 30_000 });
   assert.equal(await ways.count(), 3);
   const titles = new Set(await ways.locator("h3").allInnerTexts());
@@ -66,13 +66,13 @@ test("a number of nights that cannot be is told at the field, and the last good 
   const { context } = await freshContext(t, browser);
   const page = await Deciding.open(context, server.url);
   await page.show("More nights");
-  await page.page.locator(".way").first().waitFor({ timeout: 30_000 });
+  await page.page.getByTestId("way").first().waitFor({ timeout: 30_000 });
   await page.type("Nights you want", "0");
   await page.assertSays(/At least 1\. /);
   assert.equal(await page.field("Nights you want").getAttribute("aria-invalid"), "true");
   await page.type("Nights you want", "many");
   await page.assertSays(/That is not a number/);
-  assert.ok((await page.page.locator(".way").count()) > 0, "nothing is lost");
+  assert.ok((await page.page.getByTestId("way").count()) > 0, "nothing is lost");
 });
 
 test("a copy set beside shows what a change does, outlives a reload, and is put away", async (t) => {

@@ -157,7 +157,7 @@ test("printed, it is one A4 page with the answer, the drains and the way back", 
   assert.equal(pdf.match(/\/Type\s*\/Page\b/g)?.length, 1, "pages");
   await here.page.emulateMedia({ media: "print" });
   await here.page.evaluate(() => dispatchEvent(new Event("beforeprint")));
-  const paper = here.page.locator(".paper");
+  const paper = here.page.getByTestId("paper");
   await paper.waitFor({ state: "visible" });
   const words = await paper.innerText();
   assert.match(words, /Lakeside[\s\S]*night[\s\S]*What takes most/);

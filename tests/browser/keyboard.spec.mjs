@@ -90,7 +90,7 @@ class Hands {
   }
 
   async undisturbed() {
-    const toast = this.page.locator(".toast");
+    const toast = this.page.getByTestId("toast");
     if (await toast.count()) await this.page.keyboard.press("Escape");
     await toast.waitFor({ state: "detached" });
   }
@@ -165,7 +165,7 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     assert.match((await hands.here()).name, /^Toaster/, "at the copy");
     await hands.to("Delete");
     await hands.press();
-    await page.locator(".toast").waitFor();
+    await page.getByTestId("toast").waitFor();
     assert.notEqual((await hands.here()).name, "", "at a row beside it");
     await hands.undisturbed();
 
@@ -194,7 +194,7 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     await page.locator(".helps[aria-busy=false]").first().waitFor({ timeout: 30_000 });
     await hands.to("Apply");
     await hands.press();
-    await page.locator(".toast").getByText(/^Changed: /).waitFor();
+    await page.getByTestId("toast").getByText(/^Changed: /).waitFor();
     await hands.undisturbed();
     await settled();
     t.diagnostic(`${start} nights at the start, ${await figure()} after the advice`);
@@ -203,7 +203,7 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     await hands.part("More");
     await hands.to("Copy the link");
     await hands.press();
-    await page.locator(".toast").waitFor();
+    await page.getByTestId("toast").waitFor();
     assert.match(await page.evaluate(() => navigator.clipboard.readText()), /#1[0-9A-Za-z]+$/);
     watch.assertClean(server.origin);
   });
@@ -224,5 +224,5 @@ test("the message's own buttons: reached, used, and the focus goes back to where
   const before = await hands.to("Undo");
   await hands.press();
   assert.equal((await hands.here()).name, before);
-  await page.locator(".load-button", { hasText: "Laptop" }).waitFor();
+  await page.getByTestId("load-button").filter({ hasText: "Laptop" }).waitFor();
 });

@@ -24,7 +24,7 @@ for (const { lang, locale, nights: word } of LANGUAGES) {
     const { page } = await Nightbank.open(context, server.url);
     await eventually("the answer in that language", async () => (await nights(page)).includes(word));
     assert.equal(await page.evaluate(() => document.documentElement.lang), lang);
-    await page.locator(".told .bar-value").getByText(DECIMALS).first().waitFor();
+    await page.getByTestId("figure-value").getByText(DECIMALS).first().waitFor();
     const day = new Intl.DateTimeFormat(locale, { weekday: "short", timeZone: "UTC" }).format(new Date("2026-09-12"));
     assert.ok((await page.locator(".lantern-night, .lanterns").first().innerText()).includes(day), day);
     const found = await throughAll(page, [320, 1280], async () => {

@@ -76,13 +76,13 @@ test("the address follows one's own setup, and a reload shows it and no preview"
   const entries = await here.page.evaluate(() => history.length);
 
   await here.nightbank.reload();
-  assert.equal(await here.page.locator(".notice-preview").count(), 0);
+  assert.equal(await here.page.getByTestId("preview-notice").count(), 0);
   assert.deepEqual(await here.chosen(), ["Mine"]);
   assert.equal(await here.page.evaluate(() => history.length), entries, "replaced, never pushed");
 
   // One's own link in a new tab is one's own setup too.
   const other = await Sharing.open(context, await here.link());
-  assert.equal(await other.page.locator(".notice-preview").count(), 0);
+  assert.equal(await other.page.getByTestId("preview-notice").count(), 0);
   assert.deepEqual(await other.names(), ["Mine"]);
 });
 
@@ -97,12 +97,12 @@ test("an address left behind by a reload opens one's own as it is now; the same 
   // A browser may leave this where the address is written while a reload is under way: an older address, unmarked.
   await here.page.evaluate((hash) => history.replaceState(null, "", hash), behind);
   await here.nightbank.reload();
-  assert.equal(await here.page.locator(".notice-preview").count(), 0);
+  assert.equal(await here.page.getByTestId("preview-notice").count(), 0);
   assert.deepEqual(await here.chosen(), ["Mine, later"]);
   await eventually("the address catches up", async () => (await here.fragment()) === now);
 
   // Pasted into the reloaded tab, and opened in it anew.
-  const preview = here.page.locator(".notice-preview").filter({ hasText: /a setup from a link: Mine\./ });
+  const preview = here.page.getByTestId("preview-notice").filter({ hasText: /a setup from a link: Mine\./ });
   await here.page.evaluate((hash) => (location.hash = hash), behind);
   await preview.waitFor();
   await here.press("Back to my setup");
@@ -112,7 +112,7 @@ test("an address left behind by a reload opens one's own as it is now; the same 
   await preview.waitFor();
   // It is one over a reload too.
   await here.nightbank.reload();
-  assert.equal(await here.page.locator(".notice-preview").count(), 1);
+  assert.equal(await here.page.getByTestId("preview-notice").count(), 1);
 });
 
 test("a reload at any moment after a change shows the change", async (t) => {
@@ -125,7 +125,7 @@ test("a reload at any moment after a change shows the change", async (t) => {
     await here.page.getByLabel("Name of this setup").fill(`After ${after_ms}`);
     await pause(here.page, after_ms);
     await here.nightbank.reload();
-    assert.equal(await here.page.locator(".notice-preview").count(), 0, `a preview after ${after_ms} ms`);
+    assert.equal(await here.page.getByTestId("preview-notice").count(), 0, `a preview after ${after_ms} ms`);
     assert.deepEqual(await here.chosen(), [`After ${after_ms}`]);
   }
 });
@@ -142,7 +142,7 @@ test("an address of one's own is enough when the browser has lost what was store
   await eraser.evaluate(() => localStorage.clear());
   await here.page.goBack();
   await here.nightbank.ready();
-  assert.equal(await here.page.locator(".notice-preview").count(), 0);
+  assert.equal(await here.page.getByTestId("preview-notice").count(), 0);
   assert.deepEqual(await here.chosen(), ["Mine"]);
 });
 
@@ -235,7 +235,7 @@ test("what does not open says why, each fault in its own words, and touches noth
   await there.press("Close");
   await there.page.evaluate(() => (location.hash = "main"));
   await there.settled();
-  assert.equal(await there.page.locator(".notice-preview").count(), 0);
+  assert.equal(await there.page.getByTestId("preview-notice").count(), 0);
   watch.assertClean(server.origin);
 });
 

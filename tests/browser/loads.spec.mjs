@@ -14,9 +14,9 @@ async function atLoads(t, options) {
   return nightbank;
 }
 
-const row = (nightbank, name) => nightbank.page.locator("li.load").filter({ hasText: name });
+const row = (nightbank, name) => nightbank.page.getByTestId("load").filter({ hasText: name });
 const energy = async (nightbank, name) =>
-  Number((await row(nightbank, name).locator(".load-energy").first().innerText()).replace(/[^\d.]/g, ""));
+  Number((await row(nightbank, name).getByTestId("load-energy").first().innerText()).replace(/[^\d.]/g, ""));
 const nights = (nightbank) => nightbank.page.locator(".answer-bar-figure").innerText();
 
 async function add(nightbank, search, name) {
@@ -32,7 +32,7 @@ test("an appliance is found by a word, added in two taps, edited, and there afte
   const before_ = await nights(nightbank);
   await add(nightbank, "toast", /^Toaster/);
   const toaster = row(nightbank, "Toaster");
-  await toaster.locator(".load-button").click();
+  await toaster.getByTestId("load-button").click();
   await toaster.getByLabel("Power", { exact: true }).fill("800,5");
   await toaster.getByLabel("or minutes a day").fill("60");
   // 800.5 W for one hour is 800.5 Wh at the socket, more at the battery.
@@ -45,14 +45,14 @@ test("an appliance is found by a word, added in two taps, edited, and there afte
   await nightbank.openPart("Appliances");
   assert.equal(await row(nightbank, "Toaster").count(), 1);
   await eventually("the same nights", async () => (await nights(nightbank)) === after_);
-  await row(nightbank, "Toaster").locator(".load-button").click();
+  await row(nightbank, "Toaster").getByTestId("load-button").click();
   assert.equal(await row(nightbank, "Toaster").getByLabel("Power", { exact: true }).inputValue(), "800.5");
 });
 
 test("watts and amperes follow each other", async (t) => {
   const nightbank = await atLoads(t);
   const panel = row(nightbank, "Control panel");
-  await panel.locator(".load-button").click();
+  await panel.getByTestId("load-button").click();
   await panel.getByLabel("or current").fill("0.26");
   await panel.getByLabel("or current").blur();
   // 0.26 A at 12 V is over 70 Wh a day (common practice, no source).
@@ -65,7 +65,7 @@ test("a bad number is told at the field and the last good one counts", async (t)
   const nightbank = await atLoads(t);
   const laptop = row(nightbank, "Laptop");
   const good = await energy(nightbank, "Laptop");
-  await laptop.locator(".load-button").click();
+  await laptop.getByTestId("load-button").click();
   const power = laptop.getByLabel("Power", { exact: true });
   await power.fill("12x");
   await eventually("a message", async () => /not a number/.test(await nightbank.faultOf(power)));
@@ -75,12 +75,12 @@ test("a bad number is told at the field and the last good one counts", async (t)
 
 test("a deletion is undone", async (t) => {
   const nightbank = await atLoads(t);
-  const before_ = await nightbank.page.locator("li.load").count();
+  const before_ = await nightbank.page.getByTestId("load").count();
   const laptop = row(nightbank, "Laptop");
-  await laptop.locator(".load-button").click();
+  await laptop.getByTestId("load-button").click();
   await laptop.getByRole("button", { name: "Delete", exact: true }).click();
-  await eventually("the row is gone", async () => (await nightbank.page.locator("li.load").count()) === before_ - 1);
+  await eventually("the row is gone", async () => (await nightbank.page.getByTestId("load").count()) === before_ - 1);
   await nightbank.page.getByRole("button", { name: "Undo", exact: true }).click();
-  await eventually("the row is back", async () => (await nightbank.page.locator("li.load").count()) === before_);
+  await eventually("the row is back", async () => (await nightbank.page.getByTestId("load").count()) === before_);
   assert.equal(await row(nightbank, "Laptop").count(), 1);
 });

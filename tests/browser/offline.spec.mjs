@@ -91,6 +91,7 @@ test("a newer build is fetched quietly, waits, and takes over only when asked", 
   const loads = watch.loads;
   await nightbank.lookForUpdate();
   await eventually("the newer build waits", () => nightbank.updateIsWaiting());
+  // What must not happen has no mark to wait for.
   await pause(nightbank.page, 500);
   assert.equal(watch.loads, loads, "nothing reloaded by itself");
   assert.equal(await nightbank.page.title(), "build one");
@@ -134,6 +135,7 @@ test("one tap on the notice loads the newer build, once; what was typed is kept"
   await nightbank.loadNewVersion();
   await eventually("the page is loaded anew", async () => (await nightbank.page.title()) === "build two");
   await nightbank.ready();
+  // What must not happen has no mark to wait for.
   await pause(nightbank.page, 500);
   assert.equal(watch.loads, loads + 1, "one load, of the tab that asked");
   assert.equal(await nightbank.page.evaluate(() => localStorage.getItem("nightbank-test")), "kept");
@@ -221,7 +223,7 @@ for (const [what, script] of [
     const { context, watch } = await freshContext(t, browser);
     await context.addInitScript(script);
     const nightbank = await Nightbank.open(context, server.url);
-    await pause(nightbank.page, 200);
+    await nightbank.settled();
     assert.ok(await nightbank.main().isVisible());
     assert.deepEqual(watch.complaints.filter((complaint) => !complaint.includes("not kept offline")), []);
     await server.stop();

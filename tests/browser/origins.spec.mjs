@@ -19,20 +19,20 @@ async function atNights(t, options) {
   return nightbank;
 }
 
-const figure = (page, name) => page.locator(".told").filter({ has: page.locator(".bar-label", { hasText: name }) }).first();
+const figure = (page, name) => page.getByTestId("figure").filter({ has: page.locator(".bar-label", { hasText: name }) }).first();
 
 test("each figure of an average day and of what takes most opens its origin, by tap and by keyboard", async (t) => {
   const { page } = await atNights(t);
-  const all = page.locator(".told");
+  const all = page.getByTestId("figure");
   const count = await all.count();
   assert.ok(count > 12, `${count} figures`);
   for (let at = 0; at < count; at += 1) {
     const one = all.nth(at);
-    assert.equal(await one.locator(".told-from").isVisible(), false);
+    assert.equal(await one.getByTestId("figure-origin").isVisible(), false);
     if (at % 2) await one.locator("summary").press("Enter");
     else await one.locator("summary").click();
-    const text = await one.locator(".told-from").innerText();
-    assert.ok(text.length > 20 && !/[{}]/.test(text), `${await one.locator(".bar-label").innerText()}: ${text}`);
+    const text = await one.getByTestId("figure-origin").innerText();
+    assert.ok(text.length > 20 && !/[{}]/.test(text), `${await one.getByTestId("figure-name").innerText()}: ${text}`);
   }
 });
 
@@ -41,19 +41,19 @@ test("what an origin says adds up to its figure", async (t) => {
   for (const [name, sign] of [["Lost in the battery", -1], ["Appliances", -1]]) {
     const one = figure(page, name);
     await one.locator("summary").click();
-    const parts = amounts(await one.locator(".told-from").innerText());
+    const parts = amounts(await one.getByTestId("figure-origin").innerText());
     assert.ok(parts.length > 0);
     const sum = parts.reduce((sum, part) => sum + part, 0);
-    const shown = wattHours(await one.locator(".bar-value").innerText());
+    const shown = wattHours(await one.getByTestId("figure-value").innerText());
     // Each part is rounded as shown, to 0.1 or 1 Wh.
     assert.ok(Math.abs(sign * sum - shown) <= 0.6 + 0.1 * parts.length, `${name}: ${parts} is not ${shown}`);
   }
   const fridge = figure(page, "Compressor fridge");
   await fridge.locator("summary").click();
-  const text = await fridge.locator(".told-from").innerText();
+  const text = await fridge.getByTestId("figure-origin").innerText();
   const [, power] = /(\d+)\u202fW ·/.exec(text);
   const [, share] = /it runs: (\d+)\u202f%/.exec(text);
-  const shown = wattHours(await fridge.locator(".bar-value").innerText());
+  const shown = wattHours(await fridge.getByTestId("figure-value").innerText());
   // Watts for a share of the day's 24 hours, the share rounded to a percent.
   assert.ok(Math.abs(power * 24 * (share / 100) - shown) <= 0.005 * power * 24 + 0.5, `${text}: not ${shown} Wh`);
 });
@@ -63,13 +63,13 @@ test("what is open stays open while the figures change, in the answer and below 
   await figure(page, "Appliances").locator("summary").click();
   await page.locator(".answer-sure .tip summary").click();
   assert.match(await page.locator(".answer-sure .tip").innerText(), /9 times out of 10/);
-  const before = await figure(page, "Appliances").locator(".bar-value").innerText();
+  const before = await figure(page, "Appliances").getByTestId("figure-value").innerText();
   const tab = (name) => page.getByRole("navigation", { name: "Sections" }).getByRole("button", { name, exact: true });
   await tab("Appliances").click();
   await page.getByRole("main").getByRole("switch").first().click({ force: true });
   assert.ok(await page.locator(".answer-sure .tip p").isVisible(), "the answer stands beside, its origin still open");
   await tab("Nights").click();
-  await eventually("the figure follows", async () => (await figure(page, "Appliances").locator(".bar-value").innerText()) !== before);
+  await eventually("the figure follows", async () => (await figure(page, "Appliances").getByTestId("figure-value").innerText()) !== before);
   assert.ok(await page.locator(".answer-sure .tip p").isVisible());
 });
 
@@ -93,11 +93,11 @@ test("an appliance that follows the air says so where it is edited", async (t) =
   const nightbank = await atNights(t);
   const { page } = nightbank;
   await nightbank.openPart("Appliances");
-  await page.locator(".load-button").filter({ hasText: "Compressor fridge" }).click();
-  const told = page.locator(".load-editor").getByText(/it runs: \d+\u202f% of the time/);
+  await page.getByTestId("load-button").filter({ hasText: "Compressor fridge" }).click();
+  const told = page.getByTestId("load-editor").getByText(/it runs: \d+\u202f% of the time/);
   await told.waitFor();
   const before = await told.innerText();
-  await page.locator(".load-editor").getByLabel(/Share of the time at 25/).fill("60");
+  await page.getByTestId("load-editor").getByLabel(/Share of the time at 25/).fill("60");
   await eventually("it follows", async () => (await told.innerText()) !== before);
 });
 
@@ -105,13 +105,13 @@ test("each row of the battery's bill tells where it comes from, and stays open w
   const nightbank = await atNights(t);
   await nightbank.openPart("Power");
   const battery = nightbank.card("Battery");
-  const rows = battery.locator(".told");
+  const rows = battery.getByTestId("figure");
   assert.equal(await rows.count(), 5);
   for (const row of await rows.all()) {
     await row.locator("summary").click();
-    assert.ok((await row.locator(".told-from").innerText()).length > 40);
+    assert.ok((await row.getByTestId("figure-origin").innerText()).length > 40);
   }
-  const kept = rows.filter({ hasText: "Reserve below" }).locator(".told-from");
+  const kept = rows.filter({ hasText: "Reserve below" }).getByTestId("figure-origin");
   assert.match(await kept.innerText(), /below 50\u202f%/);
   await battery.getByLabel("Your limit").fill("60");
   await eventually("it follows", async () => /below 60\u202f%/.test(await kept.innerText()));

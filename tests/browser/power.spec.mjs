@@ -1,7 +1,7 @@
 // Battery, sun, engine and inverter: what is typed counts at once, is kept, and bad input loses nothing.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { eventually, freshContext, pause } from "./support/browser.mjs";
+import { eventually, freshContext } from "./support/browser.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
 import { browser, server } from "./support/site.mjs";
 
@@ -76,7 +76,7 @@ test("another chemistry brings its usual lowest level and its caution along", as
 
 test("the bill adds up", async (t) => {
   const nightbank = await atPower(t);
-  const rows = await nightbank.card("Battery").locator(".told .bar-value").allInnerTexts();
+  const rows = await nightbank.card("Battery").getByTestId("figure-value").allInnerTexts();
   const amounts = rows.map((text) => wattHours(text) * (text.trim().startsWith("−") ? -1 : 1));
   const total = amounts.pop();
   const sum = amounts.reduce((a, b) => a + b, 0);
@@ -160,7 +160,7 @@ for (const width of [320, 360, 1280]) {
     }
     await nightbank.card("Inverter").getByRole("switch", { name: "An inverter is fitted" }).check({ force: true });
     await nightbank.card("Other sources").getByRole("button", { name: "Add a source" }).click();
-    await pause(nightbank.page, 100);
+    await nightbank.settled();
     assert.equal(await nightbank.overflows(), false);
   });
 }

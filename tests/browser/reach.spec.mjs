@@ -49,7 +49,7 @@ test("axe-core finds nothing with a message, a run of cable, an empty list and a
   await nightbank.openPart("Improve");
   await page.getByRole("main").getByRole("button", { name: "Wiring check" }).click();
   await page.getByRole("button", { name: "Check with my own figures" }).first().click();
-  await page.locator(".verdict").first().waitFor();
+  await page.getByTestId("run-verdict").first().waitFor();
   await judged("a run of cable");
   await nightbank.openPart("More");
   const link = new URL(await page.locator(".link-text").first().inputValue());
@@ -57,7 +57,7 @@ test("axe-core finds nothing with a message, a run of cable, an empty list and a
   found.push(...(await faults(page, ["color-contrast", "target-size"], ".toasts")).map((line) => `message: ${line}`));
   await page.goto(server.url);
   await page.evaluate((hash) => (location.hash = hash), link.hash);
-  await page.locator(".notice-preview").waitFor();
+  await page.getByTestId("preview-notice").waitFor();
   await nightbank.openPart("Nights");
   await judged("a link that came in");
   await page.getByRole("button", { name: "Keep", exact: false }).first().click();
@@ -74,9 +74,9 @@ test("whoever wants little motion gets none", async (t) => {
   const { nightbank, page } = await open(t, 360, { reducedMotion: "reduce" });
   await nightbank.openPart("Appliances");
   await page.getByRole("main").getByRole("switch").first().press("Space");
-  await page.locator(".load-button").first().press("Enter");
+  await page.getByTestId("load-button").first().press("Enter");
   await page.getByRole("button", { name: "Delete", exact: true }).press("Enter");
-  await page.locator(".toast").waitFor();
+  await page.getByTestId("toast").waitFor();
   const moving = await page.evaluate(() => ({
     running: document.getAnimations().filter((one) => one.effect.getComputedTiming().duration > 0).length,
     scrolling: getComputedStyle(document.documentElement).scrollBehavior,
@@ -111,8 +111,8 @@ test("the new answer is read out once typing has paused, wherever one is", async
     const note = () => window.saidAnswers.push(region.textContent);
     new MutationObserver(note).observe(region, { childList: true, characterData: true, subtree: true });
   });
-  await page.locator(".load-button").first().click();
-  const power = page.locator(".load-editor").getByLabel("Power", { exact: true });
+  await page.getByTestId("load-button").first().click();
+  const power = page.getByTestId("load-editor").getByLabel("Power", { exact: true });
   await power.fill("");
   await power.pressSequentially("1234", { delay: 150 });
   const said = await eventually("the answer is said", () => page.evaluate(() => window.saidAnswers.length && window.saidAnswers));
@@ -137,11 +137,11 @@ test("in a sheet what was added is read out", async (t) => {
 async function messageShown(nightbank) {
   await nightbank.openPart("Appliances");
   const { page } = nightbank;
-  await page.locator(".load-button").first().click();
+  await page.getByTestId("load-button").first().click();
   await page.getByRole("button", { name: "Delete", exact: true }).click();
-  await page.locator(".toast").getByRole("button", { name: "Undo" }).waitFor();
+  await page.getByTestId("toast").getByRole("button", { name: "Undo" }).waitFor();
   // It slides in.
-  await pause(page, 400);
+  await page.getByTestId("toast").evaluate((toast) => Promise.all(toast.getAnimations({ subtree: true }).map((slide) => slide.finished)));
 }
 
 for (const width of [360, 1280]) {
@@ -169,7 +169,7 @@ test("a message stays while it is pointed at, and goes by Escape or by itself", 
   await page.clock.install();
   const nightbank = new Nightbank(page);
   await nightbank.goto(server.url);
-  const toast = page.locator(".toast");
+  const toast = page.getByTestId("toast");
   await messageShown(nightbank);
   await toast.hover();
   await page.clock.fastForward("00:40");

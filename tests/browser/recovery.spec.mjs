@@ -60,7 +60,7 @@ test("a setup that stops the page at every start can be got past", async (t) => 
   const panel = await broken(here);
   await panel.getByText("reload with an empty setup").click();
   await here.nightbank.ready();
-  assert.equal(await here.page.locator(".notice-preview").count(), 1, "an empty setup, beside one's own");
+  assert.equal(await here.page.getByTestId("preview-notice").count(), 1, "an empty setup, beside one's own");
   assert.deepEqual(await here.names(), ["Mine"]);
   assert.deepEqual(await here.storedNames(), ["Mine"]);
   await here.press("Back to my setup");
@@ -91,6 +91,7 @@ test("breaking at the start is told by one panel only", async (t) => {
   const page = await context.newPage();
   await page.goto(server.url);
   await page.locator("#recovery, #trouble:not([hidden])").first().waitFor();
+  // A second panel, which must not come, has no mark to wait for.
   await pause(page, 500);
   const told = (await page.locator("#recovery").count()) + (await page.locator("#trouble:not([hidden])").count());
   assert.equal(told, 1);

@@ -4,7 +4,7 @@ import { readdir, rm } from "node:fs/promises";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { test } from "node:test";
-import { eventually, freshContext, pause, serve } from "./support/browser.mjs";
+import { eventually, freshContext, serve } from "./support/browser.mjs";
 import { copyOfBuild, DIST } from "./support/builds.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
 import { browser, server } from "./support/site.mjs";
@@ -15,7 +15,7 @@ test("mounts without a complaint, a policy violation or a request to another hos
   assert.equal(await nightbank.page.locator("#shell").count(), 0, "the static outline is gone");
   assert.ok(await nightbank.main().isVisible());
   await nightbank.storedOffline();
-  await pause(nightbank.page, 300);
+  await nightbank.settled();
   watch.assertClean(server.origin);
   assert.deepEqual(server.log.filter((entry) => entry.status >= 400), [], "nothing asked for is missing");
   assert.deepEqual(await context.cookies(), [], "no cookies");

@@ -39,7 +39,7 @@ test("on site: two readings of a night tell that more is used, the forecast goes
   // The example hardly uses half of the battery in a night: 100 to 60 % is much more than planned.
   await addReading(page, { soc: "98", date: first, time: "22:00" });
   await addReading(page, { soc: "60", date: dayAfter(first, 1), time: "06:00" });
-  assert.equal(await page.page.locator(".reading").count(), 2);
+  assert.equal(await page.page.getByTestId("reading").count(), 2);
   await page.assertSays(/^You use about \d+\s*% more than planned/);
   await page.assertSays(/to 100|Forecast for that moment/);
   const before = await page.nights();
@@ -67,7 +67,7 @@ test("on site: a voltage that has not rested is a wide band and says so; what ca
   await page.type("Voltage at the battery", "12,50");
   await page.assertSays(/Not rested for 4\s*h/);
   const band = async () => {
-    const text = await page.page.locator(".site-preview").innerText();
+    const text = await page.page.getByTestId("reading-preview").innerText();
     const [low, high] = [...text.matchAll(/(\d+)\s*%/g)].map((match) => Number(match[1]));
     return high - low;
   };
@@ -79,7 +79,7 @@ test("on site: a voltage that has not rested is a wide band and says so; what ca
   await page.field("Date").fill(dayAfter(first, -2));
   await page.press("Add the reading");
   await page.assertSays(/That is before arrival/);
-  assert.equal(await page.page.locator(".reading").count(), 0);
+  assert.equal(await page.page.getByTestId("reading").count(), 0);
   assert.equal(await page.field("Voltage at the battery").inputValue(), "12.5", "nothing typed is lost");
 });
 
@@ -92,7 +92,7 @@ test("wiring: a run of one's own gets drop, sizes, fuse and findings, with the c
   await page.type("Length, one way", "5");
   await page.field("Cable").selectOption({ label: "2.5 mm²" });
   await page.type("Conductor temperature in use", "50");
-  const run = page.page.locator(".run").first();
+  const run = page.page.getByTestId("cable-run").first();
   // 10 A over 5 m of 2.5 mm² class 5 at 50 °C: 2 × 5 m × 7.98 Ω/km × 1.1179 × 10 A (IEC 60228, copper 0.00393 1/K).
   await run.getByText(/0\.89\s*V = 7\.4\s*%/).waitFor();
   assert.match(await run.innerText(), /No fuse: a short circuit here can start a fire/);
@@ -105,19 +105,19 @@ test("wiring: a run of one's own gets drop, sizes, fuse and findings, with the c
   await page.type("Length, one way", "far");
   await run.getByText(/That is not a number/).waitFor();
   await run.getByRole("button", { name: "Delete this cable run" }).click();
-  assert.equal(await page.page.locator(".run").count(), 0);
+  assert.equal(await page.page.getByTestId("cable-run").count(), 0);
   await page.undo();
-  await page.page.locator(".run").waitFor();
+  await page.page.getByTestId("cable-run").waitFor();
 });
 
 test("wiring: heavy currents of the setup are proposed with an assumed length", async (t) => {
   const { page } = await open(t, "Wiring check");
-  const proposed = page.page.locator(".run-proposed");
+  const proposed = page.page.getByTestId("proposed-run");
   const count = await proposed.count();
   assert.ok(count >= 2);
   const name = await proposed.first().locator("h3").innerText();
   await proposed.first().getByRole("button", { name: "Check with my own figures" }).click();
-  await page.page.locator(".run").filter({ hasText: name }).waitFor();
+  await page.page.getByTestId("cable-run").filter({ hasText: name }).waitFor();
   assert.equal(await proposed.count(), count - 1);
 });
 
@@ -152,13 +152,13 @@ test("measuring bench: a reading becomes a load's draw with its uncertainty, and
   await page.type("Current", "2");
   await page.type("Voltage at the same time", "12.5");
   // P = U I. Error: gain 1.5 %, half of 0.01 A over 2 A, voltage 1 %: 1.8 %.
-  await page.page.locator(".measured-figure").getByText(/^25\s*W$/).waitFor();
-  await page.page.locator(".measured-figure").getByText(/± 2\s*%/).waitFor();
+  await page.page.getByTestId("measured-figure").getByText(/^25\s*W$/).waitFor();
+  await page.page.getByTestId("measured-figure").getByText(/± 2\s*%/).waitFor();
   const target = page.field("Use it for");
   const option = await target.locator("option").first().innerText();
   await target.selectOption({ label: option });
   await page.press("Use for this appliance");
-  await page.page.locator(".toast").getByText(`Measured: ${option}`).waitFor();
+  await page.page.getByTestId("toast").getByText(`Measured: ${option}`).waitFor();
   await page.goTo("Appliances");
   await page.assertSays(/25\s*W|2\s*A/);
   await page.undo();

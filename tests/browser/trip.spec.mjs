@@ -1,7 +1,7 @@
 // Where and when: places by name, by coordinates and by the device, the camp clock, days and own sun.
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { eventually, freshContext, pause } from "./support/browser.mjs";
+import { eventually, freshContext } from "./support/browser.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
 import { browser, server } from "./support/site.mjs";
 
@@ -16,7 +16,7 @@ async function atTrip(t, options, prepare = async () => {}) {
 }
 
 const search = (nightbank) => nightbank.card("Place").getByLabel("Another place");
-const here = (nightbank) => nightbank.card("Place").locator(".place-now").innerText();
+const here = (nightbank) => nightbank.card("Place").getByTestId("place-now").innerText();
 const coordinates = async (nightbank) => {
   const place = nightbank.card("Place");
   await nightbank.unfold(place, "Coordinates");
@@ -145,7 +145,7 @@ for (const width of [320, 360, 1280]) {
       await details.evaluate((element) => (element.open = true));
     }
     await search(nightbank).fill("san");
-    await pause(nightbank.page, 100);
+    await nightbank.settled();
     assert.equal(await nightbank.overflows(), false);
   });
 }

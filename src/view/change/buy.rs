@@ -202,7 +202,7 @@ fn card(app: AppState, setup: &Setup, aim: &SizingAim, name: String, choice: Cho
     let longer = (usize::from(setup.trip.nights) < aim.nights)
         .then(|| view! { <p><small>{t_args("way-longer", &[("n", n)])}</small></p> });
     view! {
-        <article class="way">
+        <article class="way" data-testid="way">
             <h3>{name}</h3>
             <p><strong>{what}</strong></p>
             <p>{price}</p>

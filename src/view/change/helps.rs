@@ -143,7 +143,7 @@ fn row(app: AppState, setup: &Setup, found: &Found, help: &Help, most: f64) -> A
         crate::view::focus::to("helps-title");
     };
     view! {
-        <li class="help">
+        <li class="help" data-testid="improvement">
             <div class="help-head">
                 <h3>{title}</h3>
                 <strong class="help-gain">{gain_words(&help.gain)}</strong>

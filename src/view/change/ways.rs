@@ -157,7 +157,7 @@ fn card(app: AppState, whole: &Setup, aim: Aim, way: &Way) -> AnyView {
         view! { <p><small>{t_args("way-longer", &[("n", n)])}</small></p> }
     });
     view! {
-        <article class="way">
+        <article class="way" data-testid="way">
             <h3>{title}</h3>
             <p class="way-verdict">
                 {crate::view::widgets::lantern(crate::view::widgets::LanternLevel::of_chance(

@@ -60,7 +60,7 @@ pub(super) fn view(
     }
     .into_any();
     view! {
-        <div class="load-editor">
+        <div class="load-editor" data-testid="load-editor">
             {cautions(app, id, &load)}
             {text_field(
                 app,

@@ -48,18 +48,24 @@ pub(super) fn view(
         open.try_set(if is_open.get_untracked() { None } else { Some(id) });
     };
     view! {
-        <li class="load" class:load-off=move || !enabled.get() class:load-open=move || is_open.get()>
+        <li
+            class="load"
+            data-testid="load"
+            class:load-off=move || !enabled.get()
+            class:load-open=move || is_open.get()
+        >
             <div class="load-face">
                 <button
                     type="button"
                     class="load-button"
+                    data-testid="load-button"
                     id=button_id(id)
                     aria-expanded=move || if is_open.get() { "true" } else { "false" }
                     aria-controls=controls
                     on:click=press
                 >
                     <span class="load-name">{name}</span>
-                    <span class="load-energy">
+                    <span class="load-energy" data-testid="load-energy">
                         {move || watt_hours(needs.with(|needs| needs.of_load(id)))}
                     </span>
                     <span class="load-summary">{words}</span>

@@ -17,7 +17,7 @@ pub(super) fn told(app: AppState, charger: Charger) -> AnyView {
         let session = app.setup.with(|setup| charge_session(setup, &plan.0, charger))?;
         Some(words(&session))
     });
-    view! { <p class="field-hint charge-stages">{move || words.get()}</p> }.into_any()
+    view! { <p class="field-hint charge-stages" data-testid="charge-stages">{move || words.get()}</p> }.into_any()
 }
 
 /// To five minutes: more is not known.

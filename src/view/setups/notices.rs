@@ -76,7 +76,7 @@ fn preview_notice(setups: Setups, count: usize) -> AnyView {
     let own = setups.has_own.get_untracked();
     let back = if own { t("preview-back") } else { t("preview-back-example") };
     view! {
-        <div class="notice notice-preview" role="status">
+        <div class="notice notice-preview" data-testid="preview-notice" role="status">
             <p>
                 {move || t_args("preview-told", &[("name", Arg::Text(&name.get()))])} " "
                 {t("preview-safe")} {(count > 0).then(|| view! { " " {adjusted(count)} })}

@@ -89,7 +89,7 @@ pub fn paper(setups: Setups, outcome: Outcome) -> AnyView {
     });
     let medical = setup.enabled_loads().any(|load| load.group == crate::model::Group::Health);
     view! {
-        <article class="paper">
+        <article class="paper" data-testid="paper">
             <h1>{setup_name(&setup)}</h1>
             {whole.map(headline)}
             <div class="paper-columns">

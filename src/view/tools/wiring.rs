@@ -173,7 +173,7 @@ fn proposal(app: AppState, setup: &Setup, name: String, run: CableRun) -> AnyVie
         crate::view::focus::to("runs-title");
     };
     view! {
-        <li class="run-proposed">
+        <li class="run-proposed" data-testid="proposed-run">
             <h3>{name}</h3>
             <p class="help-facts">{facts}</p>
             {(!full)

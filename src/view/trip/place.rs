@@ -75,7 +75,7 @@ enum Found {
 #[must_use]
 pub fn view(app: AppState) -> AnyView {
     view! {
-        <p class="place-now">{icon(Icon::Place)} <span>{move || app.setup.with(here)}</span></p>
+        <p class="place-now" data-testid="place-now">{icon(Icon::Place)} <span>{move || app.setup.with(here)}</span></p>
         {finder(app)}
         {disclosure(t("place-figures"), false, figures(app))}
     }

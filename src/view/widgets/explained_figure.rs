@@ -78,13 +78,13 @@ fn told(row: ExplainedFigure, opened: OpenDetails) -> AnyView {
     });
     view! {
         <li>
-            <details class="told" class:told-total=total open=open on:toggle=toggled>
+            <details class="told" data-testid="figure" class:told-total=total open=open on:toggle=toggled>
                 <summary>
-                    <span class="bar-label">{name}{note}</span>
-                    <span class="bar-value">{value}</span>
+                    <span class="bar-label" data-testid="figure-name">{name}{note}</span>
+                    <span class="bar-value" data-testid="figure-value">{value}</span>
                     {track}
                 </summary>
-                <div class="told-from">{from}</div>
+                <div class="told-from" data-testid="figure-origin">{from}</div>
             </details>
         </li>
     }

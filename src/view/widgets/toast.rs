@@ -53,7 +53,7 @@ pub fn toasts(app: AppState) -> AnyView {
                             quiet_button(Some(Icon::Undo), t("undo"), back)
                         });
                         view! {
-                            <div class="toast">
+                            <div class="toast" data-testid="toast">
                                 <p>{toast.text}</p>
                                 {undo}
                                 {icon_button(Icon::Close, t("toast-close"), close)}

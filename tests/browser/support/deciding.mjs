@@ -59,7 +59,7 @@ export class Deciding {
   /** Ranked changes, once all are played. */
   async helps() {
     await this.page.locator(".helps[aria-busy=false]").waitFor({ timeout: 20_000 });
-    return this.page.locator(".help");
+    return this.page.getByTestId("improvement");
   }
 
   async undo() {

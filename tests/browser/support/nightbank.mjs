@@ -39,7 +39,7 @@ export class Nightbank {
 
   /** The message of the first visit, that the page works offline now, has come and is put away. */
   async pastFirstMessage() {
-    const message = this.page.locator(".toast").filter({ hasText: "Stored on this device" });
+    const message = this.page.getByTestId("toast").filter({ hasText: "Stored on this device" });
     await message.waitFor({ timeout: 20_000 });
     await message.getByRole("button", { name: "Dismiss the message" }).click();
     await message.waitFor({ state: "detached" });

@@ -97,9 +97,9 @@ export const VIEWS = [
     name: "a load, all open",
     async open(page) {
       await tab(page, "Appliances");
-      await page.locator(".load-button").first().click();
+      await page.getByTestId("load-button").first().click();
       await unfold(page);
-      await page.locator(".load-editor .fields input").first().fill("12x");
+      await page.getByTestId("load-editor").locator(".fields input").first().fill("12x");
     },
   },
   {

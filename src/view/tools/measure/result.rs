@@ -173,7 +173,7 @@ fn result(measured: &Measured) -> AnyView {
         })
         .collect();
     view! {
-        <p class="measured-figure">
+        <p class="measured-figure" data-testid="measured-figure">
             <strong>{figure}</strong>
             " "
             <span>{t_args("measured-plus-minus", &[("error", Arg::Text(&plus_minus))])}</span>

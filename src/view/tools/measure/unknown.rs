@@ -166,7 +166,7 @@ fn row(target: RwSignal<Option<u32>>, setup: &Setup, unknown: &Unknown) -> AnyVi
         crate::view::focus::to("method-title");
     };
     view! {
-        <li class="help">
+        <li class="help" data-testid="unknown-load">
             <h3>{name}</h3>
             <span class="bar-track" aria-hidden="true">
                 <span class="bar-fill" style:width=width></span>

@@ -175,7 +175,7 @@ pub(super) fn view(app: AppState, draft: Draft) -> AnyView {
                 t_args("site-not-rested", &[("needed", Arg::Text(&needed))])
             });
             Some(view! {
-                <p class="site-preview">{band_words(&point)}</p>
+                <p class="site-preview" data-testid="reading-preview">{band_words(&point)}</p>
                 {rest.map(|rest| view! { <p class="notice">{rest}</p> })}
             })
         })

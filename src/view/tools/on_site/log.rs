@@ -72,7 +72,7 @@ fn row(app: AppState, setup: &Setup, point: &ReadPoint, foreseen: Option<f64>) -
         crate::view::focus::to("site-log-title");
     };
     view! {
-        <li class="reading">
+        <li class="reading" data-testid="reading">
             <div>
                 <h3>{at}</h3>
                 <ul class="help-facts">

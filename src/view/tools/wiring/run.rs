@@ -114,7 +114,7 @@ pub(super) fn view(app: AppState, surroundings: RwSignal<Surroundings>, row: usi
         })
     };
     view! {
-        <li class="run">
+        <li class="run" data-testid="cable-run">
             <h3>{heading}</h3>
             <div class="fields">
                 {text_field(app, t("wiring-name"), title, name)}
@@ -132,7 +132,7 @@ pub(super) fn view(app: AppState, surroundings: RwSignal<Surroundings>, row: usi
                     .view(app)}
                 {toggle(app, t("wiring-critical"), Some(t("wiring-critical-hint")), critical)}
             </div>
-            <div class="verdict" aria-live="polite">{said}</div>
+            <div class="verdict" data-testid="run-verdict" aria-live="polite">{said}</div>
             {quiet_button(Some(Icon::Delete), t("wiring-delete"), delete)}
         </li>
     }
