@@ -47,6 +47,7 @@ mod start;
 mod storage_roundtrip;
 mod survival_engine;
 mod text_counts;
+mod text_words;
 mod texts;
 mod trade_facts;
 mod trip;

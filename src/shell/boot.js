@@ -21,7 +21,7 @@
   if (location.protocol === "file:") {
     tell([
       "This page cannot run from a file.",
-      "Browsers only run this page from a web address. Please open the published page.",
+      "Browsers only run this page from a web address (https). Please open the published page.",
     ]);
     return;
   }

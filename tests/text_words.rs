@@ -1,0 +1,65 @@
+//! One word for one thing: what the glossary in `DEVELOPERS.md` has replaced does not come back.
+
+use crate::text_common;
+
+use nightbank::i18n::Lang;
+use std::fs;
+use text_common::{files, root};
+
+/// Words that are not used on the page, and what is said instead. Capitals count.
+const AVOIDED: &[(Lang, &[(&str, &str)])] = &[(
+    Lang::En,
+    &[
+        ("Dc-dc", "DC-DC"),
+        ("dc-dc", "DC-DC"),
+        ("even odds", "half the time"),
+        ("Even odds", "Half the time"),
+        ("cases of ten", "9 times out of 10"),
+        ("ases out of ten", "9 times out of 10"),
+        ("lowest allowed", "limit"),
+        ("lowest level", "limit, lowest charge"),
+        ("Lowest level", "limit, lowest charge"),
+        ("aker’s", "manufacturer’s"),
+        ("akers’", "manufacturers’"),
+        ("eavy current", "high current"),
+        ("eavy-current", "high-current"),
+        ("ooking up", "hook-up"),
+        ("loose panel", "portable panel"),
+        ("kinds of weather", "runs of weather"),
+        ("layed ", "simulated"),
+        ("laying ", "working out"),
+        ("Your loads", "appliances"),
+        ("your loads", "appliances"),
+        ("other loads", "other appliances"),
+        ("fetched", "loaded"),
+        ("would not", "could not"),
+        ("Nothing of yours", "Your own setups"),
+        ("no forecast", "what was checked, with its figures"),
+        ("anuals", "instructions"),
+        ("poles of", "terminals"),
+        ("licensed", "qualified"),
+    ],
+)];
+
+#[test]
+fn words_that_were_replaced_do_not_come_back() {
+    let mut seen = 0;
+    let mut found = Vec::new();
+    for (lang, avoided) in AVOIDED {
+        for path in files(&root().join("src/i18n").join(lang.code()), "ftl") {
+            let text = fs::read_to_string(&path).expect("a Fluent file");
+            for line in text.lines().filter(|line| !line.starts_with('#')) {
+                seen += 1;
+                // The key is not shown.
+                let said = line.split_once(" = ").map_or(line, |(_, said)| said);
+                for (word, instead) in *avoided {
+                    if said.contains(word) {
+                        found.push(format!("{}: {line} ({word:?}: say {instead:?})", lang.code()));
+                    }
+                }
+            }
+        }
+    }
+    assert!(seen > 1_000, "only {seen} lines read");
+    assert!(found.is_empty(), "{found:#?}");
+}
