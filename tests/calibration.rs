@@ -12,7 +12,7 @@ use crate::climate_world::world;
 use crate::debilt::extraterrestrial_at_wh_m2;
 use nightbank::forecast::climate::climate_in;
 use nightbank::forecast::weather::{
-    AirSpread, ForecastDay, MonthlyClearness, Sequence, WeatherSequences,
+    AirSpread, DayClimate, ForecastDay, MonthlyClearness, Sequence, WeatherSequences,
 };
 use nightbank::forecast::{Course, MonthlyClimate, OddsRun, TripPlan, plan::TripSun};
 use nightbank::model::climate::ClimateSource;
@@ -239,12 +239,14 @@ fn drawn_years(
 ) -> Vec<Vec<f64>> {
     let starts = 2 * STARTS_WITHIN_DAYS as usize + 1;
     let first = u32::from(setup.trip.start().ordinal()) - STARTS_WITHIN_DAYS;
-    let clearness = MonthlyClearness::new(climate.clearness_frac)
-        .expect("finite")
-        .at_latitude(setup.trip.place.latitude);
+    let day_climate = DayClimate::of(setup.trip.place.latitude, &climate.air.map(|air| air.0));
+    let clearness =
+        MonthlyClearness::new(climate.clearness_frac).expect("finite").of_climate(day_climate);
     let days = clearness.distributions(first, starts + length).expect("finite");
     let days: Vec<ForecastDay> = days.into_iter().map(ForecastDay::unknown).collect();
-    let mut weather = WeatherSequences::new(days, 17 * u64::from(setup.trip.month)).expect("valid");
+    let seed = 17 * u64::from(setup.trip.month);
+    let mut weather =
+        WeatherSequences::with_persistence(days, seed, day_climate.persistence()).expect("valid");
     let mut drawn = Sequence::default();
     let mut out = Vec::new();
     for _ in 0..years {
@@ -318,16 +320,17 @@ fn all_cases(stations: &[Station], known: Known) -> Vec<Vec<Case>> {
 fn what_the_page_says_comes_true() {
     let stations = [de_bilt(), dublin(), hamilton()];
     let by_station = all_cases(&stations, Known::Product);
-    for ((station, cases), within) in stations.iter().zip(&by_station).zip([6.0, 7.0, 9.5]) {
+    for ((station, cases), within) in stations.iter().zip(&by_station).zip([6.0, 6.0, 9.5]) {
         let found = misses(cases);
         print_misses(&station.name, &found);
+        // Found 5.2, 4.7 and 8.7; six years alone leave even a perfect forecast 4.5 off in Hamilton.
         assert!(found.count > 100, "the rigs leave enough to chance");
         assert!(found.absolute < within, "{}", station.name);
     }
     let all: Vec<Case> = by_station.into_iter().flatten().collect();
     let found = misses(&all);
     print_misses("all", &found);
-    assert!(found.bias.abs() < 3.0);
+    assert!(found.absolute < 6.5 && found.bias.abs() < 2.0);
     for (said, came, count) in said_and_true(&all) {
         println!("said {said:4.1} %, came true {came:4.1} %, {count} chances");
         assert!(count < 100 || (said - came).abs() < 5.0, "said {said:.1}, came {came:.1}");

@@ -192,8 +192,11 @@ fn amsterdam_month(month: usize, tilt: f64, facing: f64) -> (f64, f64, f64) {
     let array =
         SolarArray { tilt: Degrees(tilt), facing: Degrees(facing), ..SolarArray::default() };
     let panel = Panel::new(&array, SystemVoltage::V12, 2.0);
-    let spread = DayDistribution::at_latitude(nightbank::units::Degrees(52.0), AMSTERDAM_K[month])
-        .expect("mean");
+    let spread = DayDistribution::of_climate(
+        nightbank::forecast::weather::DayClimate::INLAND,
+        AMSTERDAM_K[month],
+    )
+    .expect("mean");
     let (mut level, mut poa, mut energy) = (0.0, 0.0, 0.0);
     let draws = 40;
     let dates = [5, 15, 25];

@@ -114,8 +114,9 @@ fn next_day_follows_as_measured() {
         .iter()
         .map(|day| {
             let mean = years.climate.on_day(day.day_of_year);
-            let distribution = DayDistribution::at_latitude(nightbank::units::Degrees(52.0), mean)
-                .expect("finite");
+            let distribution =
+                DayDistribution::of_climate(nightbank::forecast::weather::DayClimate::INLAND, mean)
+                    .expect("finite");
             distribution.normal_at_k(day.clearness_frac).clamp(-3.0, 3.0)
         })
         .collect();

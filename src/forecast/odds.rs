@@ -136,7 +136,7 @@ impl OddsRun {
     /// Ready to play `sequences` (at least one) weather sequences.
     ///
     /// # Errors
-    /// [`WeatherError`] as of [`WeatherSequences::new`].
+    /// [`WeatherError`] as of [`WeatherSequences::with_persistence`].
     pub fn new(plan: Arc<TripPlan>, sequences: usize) -> Result<Self, WeatherError> {
         Self::with_band(plan, sequences, true)
     }
@@ -144,14 +144,15 @@ impl OddsRun {
     /// As [`Self::new`], counting nights only: quicker and smaller, for comparing setups.
     ///
     /// # Errors
-    /// [`WeatherError`] as of [`WeatherSequences::new`].
+    /// [`WeatherError`] as of [`WeatherSequences::with_persistence`].
     pub fn nights_only(plan: Arc<TripPlan>, sequences: usize) -> Result<Self, WeatherError> {
         Self::with_band(plan, sequences, false)
     }
 
     fn with_band(plan: Arc<TripPlan>, sequences: usize, band: bool) -> Result<Self, WeatherError> {
-        let weather = WeatherSequences::new(plan.sun.days.clone(), SEED)?
-            .with_climate_error(plan.sun.climate_error_frac);
+        let sun = &plan.sun;
+        let weather = WeatherSequences::with_persistence(sun.days.clone(), SEED, sun.persistence)?
+            .with_climate_error(sun.climate_error_frac);
         Ok(Self {
             wanted: sequences.max(1),
             played: 0,

@@ -10,7 +10,9 @@
 use super::air_response::{AirResponse, use_error_frac};
 use super::demand::{HourDemand, day_demand};
 use super::supply::{HourSupply, hour_supply};
-use super::weather::{AirSpread, ForecastDay, MonthlyClearness, WeatherError};
+use super::weather::{
+    AirSpread, DayClimate, ForecastDay, MonthlyClearness, Persistence, WeatherError,
+};
 use crate::model::{Setup, Trip};
 use crate::physics::battery::temperature::{
     air_temperature, battery_temperature, unheated_temperature,
@@ -84,6 +86,8 @@ pub struct TripSun {
     pub table: SolarTable,
     /// How clear each day may be.
     pub days: Vec<ForecastDay>,
+    /// How strongly one day follows the other here.
+    pub persistence: Persistence,
     /// Air of each day.
     pub air: Vec<DayAir>,
     /// Date of each day.
@@ -137,7 +141,8 @@ impl TripSun {
             .iter()
             .map(|date| AirSpread::of(&months_c, mid_month_line(&months_c, *date)))
             .collect();
-        let clearness = MonthlyClearness::new(climate.clearness_frac)?.at_latitude(place.latitude);
+        let day_climate = DayClimate::of(place.latitude, &months_c);
+        let clearness = MonthlyClearness::new(climate.clearness_frac)?.of_climate(day_climate);
         let first = u32::from(start.ordinal());
         let days: Vec<ForecastDay> = clearness
             .distributions(first, day_count)?
@@ -156,7 +161,16 @@ impl TripSun {
         let average =
             days.iter().enumerate().map(|(day, of)| average_row(&table, day, of)).collect();
         let climate_error_frac = climate.error_frac.clamp(0.0, 0.5);
-        Ok(Self { table, days, air, dates, average, climate_error_frac, horizon_nights })
+        Ok(Self {
+            table,
+            days,
+            persistence: day_climate.persistence(),
+            air,
+            dates,
+            average,
+            climate_error_frac,
+            horizon_nights,
+        })
     }
 
     /// Whether the weather can make a difference: some panel and some day that is not given.

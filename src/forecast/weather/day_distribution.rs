@@ -9,12 +9,11 @@
 //! mean of y                = h(t) / g(t)  falls steadily from 1 (t -> -inf) to 0 (t -> inf)
 //! ```
 //!
-//! Near the equator days differ less than that: see [`spread_at`].
-//!
 //! so `t` is found by bisection and cannot fail; near `x = 0` both are summed as power series.
+//! Near the equator and by the ocean days differ less than the density says: see [`DayClimate`].
 
 use super::WeatherError;
-use crate::units::Degrees;
+use super::day_climate::DayClimate;
 
 /// Lowest daily clearness index of the density (Hollands & Huget as used here; a day as dark as the
 /// darkest ones measured).
@@ -53,18 +52,18 @@ pub struct DayDistribution {
 
 impl DayDistribution {
     /// The distribution of days whose mean clearness index is `kt_month_frac`, with the spread of the
-    /// climate at this latitude (`spread_at`).
+    /// climate.
     ///
     /// A mean outside [`MIN_MONTHLY_MEAN_FRAC`]..=[`MAX_MONTHLY_MEAN_FRAC`] is brought to the
     /// nearer end, and [`Self::was_clamped`] says so.
     ///
     /// # Errors
     /// [`WeatherError::MonthlyMean`] if the mean is not a finite number.
-    pub fn at_latitude(latitude: Degrees, kt_month_frac: f64) -> Result<Self, WeatherError> {
-        Self::with_spread(kt_month_frac, spread_at(latitude, kt_month_frac))
+    pub fn of_climate(climate: DayClimate, kt_month_frac: f64) -> Result<Self, WeatherError> {
+        Self::with_spread(kt_month_frac, climate.spread(kt_month_frac))
     }
 
-    /// Far from the equator, where the spread is the density's own.
+    /// Inland and far from the equator, where the spread is the density's own.
     #[cfg(test)]
     pub(super) fn from_monthly_mean(kt_month_frac: f64) -> Result<Self, WeatherError> {
         Self::with_spread(kt_month_frac, 1.0)
@@ -163,21 +162,6 @@ impl DayDistribution {
     }
 }
 
-/// Share of the density's spread about the mean that the days of a climate have, 0..1.
-///
-/// `1 - (1 - |latitude| / 30)(0.1 + 1.2 (0.6 - Kt))` within 30 degrees of the equator, the second
-/// bracket at least 0.1; 1 beyond. Fitted to the spread of days in MERRA-2 (2011-2015, 3 degrees) at
-/// its own clearness: there the density says 0.41 of the mean where days of the wet tropics stray by
-/// 0.30. It brings the share of cells that are off by more than 0.05 within 10 degrees from 61 to
-/// 18 %, from 10 to 20 degrees from 25 to 16 %. Beyond, measured days decide: De Bilt strays by 0.02
-/// more than the density says, Dublin by 0.01 and Hamilton (Australia) by 0.04 less.
-#[must_use]
-pub fn spread_at(latitude: Degrees, kt_month_frac: f64) -> f64 {
-    let near = (1.0 - latitude.0.abs() / 30.0).clamp(0.0, 1.0);
-    let cloudy = (0.6 - kt_month_frac).clamp(0.0, 0.5);
-    if near.is_finite() && cloudy.is_finite() { 1.0 - near * (0.1 + 1.2 * cloudy) } else { 1.0 }
-}
-
 /// `x` kept within 0..=`most`; 0 for NaN.
 #[inline]
 fn from_zero_to(x: f64, most: f64) -> f64 {
@@ -259,10 +243,14 @@ fn power_series(x: f64, offset: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::units::Degrees;
 
     /// Standard deviation over mean of days, from equally likely ones.
-    fn sd_over_mean(latitude: f64, kt: f64) -> f64 {
-        let day = DayDistribution::at_latitude(Degrees(latitude), kt).expect("finite");
+    fn sd_over_mean(latitude: f64, range_k: f64, kt: f64) -> f64 {
+        let mut months = [15.0; 12];
+        months[6] += range_k;
+        let climate = DayClimate::of(Degrees(latitude), &months);
+        let day = DayDistribution::of_climate(climate, kt).expect("finite");
         let days: Vec<f64> =
             (0..2000).map(|i| day.quantile((f64::from(i) + 0.5) / 2000.0)).collect();
         let mean = days.iter().sum::<f64>() / 2000.0;
@@ -271,25 +259,27 @@ mod tests {
     }
 
     /// Mean of sd/mean over the cells of MERRA-2 (NASA GMAO), 2011-2015, 3 degrees, by latitude and
-    /// clearness; and of measured days (De Bilt: KNMI; Dublin: Met Eireann) in whole years.
+    /// clearness; and of measured days (De Bilt: KNMI; Dublin: Met Eireann; Hamilton in Australia:
+    /// SILO) in whole years. Range: warmest less coldest month [K].
     #[test]
     fn days_stray_as_they_do_in_their_climate() {
-        for (latitude, kt, measured) in [
-            (5.0, 0.38, 0.31),
-            (5.0, 0.45, 0.30),
-            (5.0, 0.55, 0.24),
-            (5.0, 0.65, 0.14),
-            (15.0, 0.38, 0.33),
-            (15.0, 0.45, 0.32),
-            (15.0, 0.55, 0.26),
-            (15.0, 0.65, 0.14),
-            (25.0, 0.45, 0.33),
-            (25.0, 0.55, 0.27),
-            (25.0, 0.65, 0.17),
-            (52.1, 0.43, 0.39),
-            (53.4, 0.43, 0.38),
+        for (latitude, range_k, kt, measured) in [
+            (5.0, 3.0, 0.38, 0.31),
+            (5.0, 3.0, 0.45, 0.30),
+            (5.0, 3.0, 0.55, 0.24),
+            (5.0, 3.0, 0.65, 0.14),
+            (15.0, 6.0, 0.38, 0.33),
+            (15.0, 6.0, 0.45, 0.32),
+            (15.0, 6.0, 0.55, 0.26),
+            (15.0, 6.0, 0.65, 0.14),
+            (25.0, 12.0, 0.45, 0.33),
+            (25.0, 12.0, 0.55, 0.27),
+            (25.0, 12.0, 0.65, 0.17),
+            (52.1, 14.3, 0.43, 0.39),
+            (53.4, 10.0, 0.43, 0.38),
+            (-37.7, 11.0, 0.51, 0.27),
         ] {
-            let found = sd_over_mean(latitude, kt);
+            let found = sd_over_mean(latitude, range_k, kt);
             println!("{latitude} {kt}: {found:.3} {measured}");
             assert!((found - measured).abs() < 0.05, "{latitude} {kt}: {found:.3}");
         }

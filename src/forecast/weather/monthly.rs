@@ -12,8 +12,8 @@
 //! which converges because the lines keep at least about half of any change in `x`.
 
 use super::WeatherError;
+use super::day_climate::DayClimate;
 use super::day_distribution::{DayDistribution, MAX_MONTHLY_MEAN_FRAC, MIN_MONTHLY_MEAN_FRAC};
-use crate::units::Degrees;
 
 /// Days in the climate's year; 29 February and a day 366 are taken as their neighbours.
 pub const DAYS_PER_YEAR: u16 = 365;
@@ -27,7 +27,7 @@ pub struct MonthlyClearness {
     /// Mean clearness of each day of the year, 1 January first.
     days: Vec<f64>,
     was_clamped: bool,
-    latitude: Degrees,
+    climate: DayClimate,
 }
 
 impl MonthlyClearness {
@@ -53,14 +53,14 @@ impl MonthlyClearness {
             }
         }
         let was_clamped = means != mean_frac;
-        // Beyond the tropics the latitude makes no difference.
-        Ok(Self { days: daily_line(&nodes), was_clamped, latitude: Degrees(45.0) })
+        Ok(Self { days: daily_line(&nodes), was_clamped, climate: DayClimate::INLAND })
     }
 
-    /// The same at a latitude: days near the equator differ less.
+    /// The same with the days of a climate: near the equator and by the ocean they differ less than
+    /// inland.
     #[must_use]
-    pub fn at_latitude(self, latitude: Degrees) -> Self {
-        Self { latitude, ..self }
+    pub fn of_climate(self, climate: DayClimate) -> Self {
+        Self { climate, ..self }
     }
 
     /// Mean clearness index on a day of the year (1 = 1 January; days past the end start over, so a
@@ -84,7 +84,7 @@ impl MonthlyClearness {
             .map(|day| {
                 let day = (day % usize::from(DAYS_PER_YEAR)) as u32;
                 let mean = self.on_day(first_day_of_year.max(1).saturating_add(day));
-                DayDistribution::at_latitude(self.latitude, mean)
+                DayDistribution::of_climate(self.climate, mean)
             })
             .collect()
     }
