@@ -55,6 +55,12 @@ fn towns_regions_countries_and_parks_are_found_in_four_languages() {
         ("Kruger", -24.0, 31.5, 0.5),
         ("Cornwall", 50.4, -4.9, 0.7),
         ("Waren", 53.52, 12.68, 0.2),
+        ("Geiranger", 62.10, 7.21, 0.1),
+        ("Alice Springs", -23.70, 133.88, 0.1),
+        ("Milford Sound", -44.67, 167.93, 0.1),
+        ("Binz", 54.40, 13.61, 0.1),
+        ("Mont-Saint-Michel", 48.64, -1.51, 0.1),
+        ("Xabia", 38.79, 0.17, 0.1),
     ] {
         let place = first(query).place;
         let off = (place.latitude.0 - lat).abs().max((place.longitude.0 - lon).abs());

