@@ -49,7 +49,7 @@ test("on site: two readings of a night tell that more is used, the forecast goes
   await page.settled();
   const taught = await page.nights();
   assert.ok(taught < before || before === 0, `${before} nights became ${taught}`);
-  await page.goTo("Loads");
+  await page.goTo("Appliances");
   await page.assertSays(/^Scaled by your readings: ×[1-9]\.\d+$/);
   await page.goTo("Improve");
   await page.press("Go back to the plan");
