@@ -1,6 +1,6 @@
 # The answer.
 answer-name = Het antwoord
-answer-none = Voeg toe wat je gebruikt, dan verschijnen de nachten hier.
+answer-none = Voeg toe wat je gebruikt, dan zie je hier het aantal nachten.
 answer-nights = { $n ->
     [one] nacht
    *[other] nachten
@@ -12,27 +12,27 @@ answer-likely = In de helft van de gevallen: { $n ->
     [one] { $n } nacht
    *[other] { $n } nachten
 }
-answer-asked = Je vroeg om { $n ->
+answer-asked = Je wilt { $n ->
     [one] { $n } nacht
    *[other] { $n } nachten
 }.
-answer-chance = Kans dat de accu ze allemaal haalt: { $chance }
-answer-first-low = 9 van de 10 keer blijft hij boven je grens tot { $when }
-answer-never-low = 9 van de 10 keer blijft hij de hele tijd boven je grens
-answer-lowest = 9 van de 10 keer zakt hij nooit onder { $soc }
+answer-chance = Kans dat de accu het hele verblijf haalt: { $chance }
+answer-first-low = 9 van de 10 keer blijft de accu boven je ondergrens tot { $when }
+answer-never-low = 9 van de 10 keer blijft de accu de hele tijd boven je ondergrens
+answer-lowest = 9 van de 10 keer zakt de laadtoestand nooit onder { $soc }
 answer-working = Het weer wordt doorgerekend…
 answer-bar = op de accu. Toon het hele antwoord.
 answer-spoken = { $n ->
     [one] { $n } nacht op de accu.
    *[other] { $n } nachten op de accu.
 } { $low }
-answer-course = Verloop van de accu
-moment = { $weekday } { $date }, { $time }
-from-nights = Je verblijf wordt tweeduizend keer uur na uur doorgespeeld. Elke keer met eigen weer, zoals het op deze plek en in deze tijd van het jaar voorkomt, en met de kou of warmte die erbij hoort. Ook de klimaatcijfers van de plek en je eigen cijfers zitten er elke keer een beetje naast. 9 van de 10 keer blijft de accu minstens zoveel nachten boven je grens.
-from-likely = De helft van de keren houdt de accu het minstens zoveel nachten vol. Hoeveel je er vraagt, staat bij ‘Reis’.
-from-first-low = In 9 van de 10 keer dat je verblijf wordt doorgespeeld, blijft de accu tot dit uur boven je grens.
-from-lowest = In 9 van de 10 keer dat je verblijf wordt doorgespeeld, zakt de accu nooit lager. Zolang de kansen er nog niet zijn, staat hier het gemiddelde weer.
-answer-most = Verbruikt het meest: { $name }, { $share } van de dag
+answer-course = Laadtoestand tijdens het verblijf
+moment = { $weekday } { $date } om { $time }
+from-nights = Je verblijf wordt tweeduizend keer uur voor uur doorgerekend. Elke keer met ander weer, zoals het op deze plek in dit seizoen voorkomt. Ook je eigen cijfers en de klimaatcijfers kunnen er telkens iets naast zitten. In 9 van de 10 berekeningen blijft de accu minstens dit aantal nachten boven je ondergrens.
+from-likely = In de helft van de berekeningen houdt de accu het minstens dit aantal nachten vol. Hoeveel nachten je wilt, stel je in bij ‘Reis’.
+from-first-low = In 9 van de 10 berekeningen blijft de accu tot dit uur boven je ondergrens.
+from-lowest = In 9 van de 10 berekeningen zakt de accu nooit lager. Tot de kansen klaar zijn, geldt dit voor gemiddeld weer.
+answer-most = Grootste verbruiker: { $name }, { $share } van de energie van een dag
 answer-figures = Meer cijfers
 verdict-all = { $n ->
     [one] Je nacht zit goed.

@@ -8,20 +8,20 @@ app-coolbox-thermoelectric = Thermo-elektrische koelbox
 app-fridge-absorption-control = Absorptiekoelkast op gas: elektronica
 app-fridge-absorption-element = Absorptiekoelkast: 12 V-element, alleen rijdend
 app-fridge-vent-fans = Koelkastventilatoren
-app-fridge-drawer = Ladekoelkast, 20–30 L
-app-fridge-household = Huishoudkoelkast, netspanning
+app-fridge-drawer = Koellade, 20–30 L
+app-fridge-household = Huishoudkoelkast, 230 V
 app-ice-maker = IJsblokjesmachine
 
 ## Heating
-app-heater-gas-blown = Gasverwarming met blaaslucht: ventilator
+app-heater-gas-blown = Gaskachel met blower: ventilator
 app-furnace-blower = Heteluchtkachel op propaan: ventilator
-app-boiler-wet = Warmwater-cv: ketel en pomp
-app-water-heater-ignition = Boiler: ontsteking, vorstventiel
+app-boiler-wet = Centrale verwarming: ketel en pomp
+app-water-heater-ignition = Gasboiler: ontsteking, vorstventiel
 app-electric-blanket = Elektrische deken, 12 V
 app-fan-heater-12v = Ventilatorkachel, 12 V
-app-heater-mains = Elektrische kachel, netspanning
+app-heater-mains = Elektrische kachel, 230 V
 app-underfloor-heating = Elektrische vloerverwarming
-app-water-heater-electric = Elektrische boiler, netspanning
+app-water-heater-electric = Elektrische boiler, 230 V
 app-heated-seat-pad = Verwarmd zitkussen
 app-tank-heater-pads = Verwarmingsmatten voor tank en leiding
 app-pellet-stove = Pelletkachel: ventilator en toevoer
@@ -29,17 +29,17 @@ app-pellet-stove = Pelletkachel: ventilator en toevoer
 ## Air
 app-desk-fan = Tafel- of klemventilator, 12 V
 app-evaporative-cooler = Verdampingskoeler
-app-air-con-roof = Airco, netspanning
+app-air-con-roof = Airco, 230 V
 app-air-con-12v = Airco, 12 V
 app-extractor-hood = Afzuigkap
 app-dehumidifier = Luchtontvochtiger
 app-air-purifier = Luchtreiniger
 
 ## Water
-app-pump-diaphragm = Waterpomp, membraan
-app-macerator = Vermaler- of afvalwaterpomp
-app-shower-booster = Drukpomp douche, buitendouche
-app-shower-drain-pump = Afvoerpomp van de douche
+app-pump-diaphragm = Membraanpomp (water)
+app-macerator = Vermalerpomp of vuilwaterpomp
+app-shower-booster = Drukpomp voor douche of buitendouche
+app-shower-drain-pump = Afvoerpomp douche
 app-water-purifier = Waterzuivering, uv
 
 ## Light
@@ -68,7 +68,7 @@ app-power-bank = Powerbank, laden
 app-games-console = Spelcomputer
 app-speaker = Draadloze luidspreker, laden
 app-soundbar = Soundbar of versterker
-app-two-way-radio = Portofoon of zender
+app-two-way-radio = Portofoon of 27MC
 
 ## Network
 app-satellite-internet-small = Satellietinternet, kleine terminal
@@ -87,14 +87,14 @@ app-baby-monitor = Babyfoon
 
 ## Kitchen
 app-kettle-low-watt = Waterkoker, laag vermogen
-app-kettle-household = Waterkoker, huishoudelijk
+app-kettle-household = Waterkoker, huishoudmodel
 app-kettle-12v = Waterkoker, 12 V
 app-induction-hob = Inductiekookplaat
 app-hot-plate = Elektrische kookplaat
-app-microwave = Magnetron, 800 W afgegeven vermogen
+app-microwave = Magnetron, 800 W uitgangsvermogen
 app-toaster = Broodrooster
-app-coffee-pod = Koffiemachine, cups of espresso
-app-coffee-filter = Koffiezetter, filter
+app-coffee-pod = Koffieapparaat, cups of espresso
+app-coffee-filter = Koffiezetapparaat, filter
 app-coffee-grinder = Koffiemolen
 app-air-fryer = Heteluchtfriteuse
 app-slow-cooker = Slowcooker, rijstkoker
@@ -121,38 +121,38 @@ app-e-scooter = E-step, laden (300 Wh)
 app-power-tool-charger = Lader voor gereedschap
 app-vacuum = Stofzuiger, 12 V of handmodel
 app-air-compressor = Bandencompressor
-app-inflator = Pomp voor luchttent of sup
+app-inflator = Pomp voor luchttent of supboard
 app-bed-lift = Elektrische bed- of tv-lift
 app-electric-fence = Schrikdraadapparaat
 app-power-station = Draagbaar powerstation, laden
 
 ## Vehicle
 app-motor-mover = Mover
-app-entrance-step = Elektrische opstap
-app-levelling = Nivelleersysteem, steunpoten
+app-entrance-step = Elektrische opstaptrede
+app-levelling = Hydraulische of elektrische steunpoten
 app-dash-cam = Dashcam, parkeerstand
 app-reversing-camera = Achteruitrijcamera en scherm
-app-slide-out = Motor van de slide-out
-app-awning-motor = Motor van de luifel
+app-slide-out = Slide-outmotor
+app-awning-motor = Luifelmotor
 app-winch = Lier
 app-boat-motor-charging = Elektrische bootmotor, laden
 
 ## Standby
-app-whole-van-standby = Sluipverbruik hele camper, groot
-app-inverter-idle-300w = Omvormer aan laten staan, 300 W
-app-inverter-idle-1kw = Omvormer aan laten staan, 1 kW
-app-inverter-idle-2kw = Omvormer aan laten staan, 2 kW
-app-inverter-idle-3kw = Omvormer aan laten staan, 3 kW
+app-whole-van-standby = Sluipverbruik, hele grote camper
+app-inverter-idle-300w = Omvormer staat aan, 300 W
+app-inverter-idle-1kw = Omvormer staat aan, 1 kW
+app-inverter-idle-2kw = Omvormer staat aan, 2 kW
+app-inverter-idle-3kw = Omvormer staat aan, 3 kW
 app-inverter-power-save = Omvormer in spaarstand
 app-battery-monitor = Accumonitor, BMS
-app-solar-controller = Laadregelaar, eigen verbruik
-app-unexplained-standby = Sluipverbruik met alles uit
-app-heater-panel-standby = Kachelpaneel, sluipverbruik
+app-solar-controller = Laadregelaar zonnepanelen, eigen verbruik
+app-unexplained-standby = Onverklaard verbruik met alles uit
+app-heater-panel-standby = Bedieningspaneel kachel, stand-by
 app-tank-sensors = Niveausensoren van de tanks
 app-clock-memory = Klok, radiogeheugen
-app-dcdc-standby = DC-DC-lader, sluipverbruik
+app-dcdc-standby = DC-DC-lader, stand-by
 app-security-camera = Beveiligingscamera
 app-smart-hub = Smarthomecentrale
-app-tyre-pressure-display = Bandenspanningsscherm
-app-relay-held = Relais dat aan blijft
-app-switch-lights = Verlichte schakelaars en lampjes
+app-tyre-pressure-display = Bandenspanningsmeter (TPMS), display
+app-relay-held = Bekrachtigd relais
+app-switch-lights = Verlichte schakelaars en controlelampjes

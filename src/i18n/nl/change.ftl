@@ -48,8 +48,8 @@ ways-now = { $n ->
    *[other] Zoals het nu is, is de kans op { $n } nachten { $chance }.
 }
 ways-reached = { $n ->
-    [one] Je opstelling haalt nu al { $n } nacht met een kans van { $chance }. Vraag meer nachten of een grotere kans.
-   *[other] Je opstelling haalt nu al { $n } nachten met een kans van { $chance }. Vraag meer nachten of een grotere kans.
+    [one] Je configuratie haalt nu al { $n } nacht met een kans van { $chance }. Vraag meer nachten of een grotere kans.
+   *[other] Je configuratie haalt nu al { $n } nachten met een kans van { $chance }. Vraag meer nachten of een grotere kans.
 }
 ways-none = Geen manier gevonden: niets wat er te veranderen is, brengt het dichterbij.
 way-habits = Met gewoontes en instellingen
@@ -180,12 +180,12 @@ prices-lithium-weight = Gewicht ervan, per 100 Ah bij 12 V
 prices-dc-dc = DC-DC-lader, ingebouwd
 
 year-title = Nachten door het jaar heen
-year-told = Hetzelfde verblijf, in elke maand begonnen, op deze plaats met deze opstelling.
+year-told = Hetzelfde verblijf, in elke maand begonnen, op deze plaats met deze configuratie.
 year-progress = Het jaar wordt doorgerekend: { $done } van 12 maanden
 
 part-compare = Naast elkaar
-compare-title = Opstellingen naast elkaar
-compare-told = De opstelling op het scherm naast andere van jou, elk in het weer van de eigen plaats. Zet er een kopie naast voordat je iets wijzigt, en zie wat de wijziging doet.
+compare-title = Configuraties naast elkaar
+compare-told = De configuratie op het scherm naast andere van jou, elk in het weer van de eigen plaats. Zet er een kopie naast voordat je iets wijzigt, en zie wat de wijziging doet.
 compare-with = Vergelijken met
 compare-copy = Er een kopie van deze naast zetten
 compare-copy-name = Kopie { $n }
@@ -193,7 +193,7 @@ compare-drop = Weghalen: { $name }
 compare-copies-passing = Deze kopieën kunnen in deze browser niet worden bewaard: ze zijn weg zodra de pagina wordt gesloten.
 compare-full = Er passen er hoogstens { $most } naast elkaar.
 compare-this = Op het scherm
-compare-alone = Kies een andere opstelling, of zet er een kopie naast en wijzig iets.
+compare-alone = Kies een andere configuratie, of zet er een kopie naast en wijzig iets.
 compare-same = Ze verschillen niet.
 compare-working = …
 compare-what = Wat
@@ -217,8 +217,8 @@ compare-batteries-how = Elk op de eigen reis, bij gemiddeld weer en de temperatu
 reason-usable = Bruikbaar van de energie op het etiket
 reason-cold = Beschikbaar in het koudste uur
 reason-fast = Afgegeven bij ontladen in 5 h in plaats van 20 h
-reason-stored = Opgeslagen van wat er boven 80 % in gaat
-reason-taken = Hoogste stroom die hij opneemt bij 90 %
+reason-stored = Opgeslagen van wat er boven 80% in gaat
+reason-taken = Hoogste stroom die hij opneemt bij 90%
 reason-full = Laagste toegestane niveau tot vol, sterkste lader
 reason-lost = Verloren bij laden en door weerstand
 reason-sag = Laagste spanning vóór het laagste niveau, grootste apparaat aan

@@ -1,22 +1,22 @@
 # Setups, links, files, storage.
 
-setups-title = Je opstellingen
+setups-title = Je configuraties
 setups-none = Nog geen. Het voorbeeld wordt van jou bij de eerste wijziging, en wordt dan in deze browser bewaard.
 setups-new = Nieuwe, lege
 setups-new-example = Nieuwe uit het voorbeeld
 setups-duplicate = Kopie van deze
 setups-delete = { $name } verwijderen
-setup-name = Naam van de opstelling op het scherm
-setup-new-name = Nieuwe opstelling
+setup-name = Naam van de configuratie op het scherm
+setup-new-name = Nieuwe configuratie
 
 link-title = Link
 link-out = Alles op het scherm, als link
 link-length = { $n } tekens.
 link-long = Dat is lang voor een chat: sommige kappen hem af. Een bestand is zekerder.
-link-too-long = Deze opstelling zou een link van { $n } tekens geven; boven { $limit } kappen chats en oude programma’s hem af. Geef hem door als bestand.
+link-too-long = Deze configuratie zou een link van { $n } tekens geven; boven { $limit } kappen chats en oude programma’s hem af. Geef hem door als bestand.
 link-copy = Link kopiëren
 link-hand-on = Delen…
-link-privacy = De link bevat de hele opstelling achter het #-teken; dat deel blijft in browsers en gaat nooit naar de server. De plaats is afgerond op 0,1 graad (tot 6 km ernaast), maar de naam ervan, de datums en alle andere namen gaan mee zoals ze er staan. Wie de link heeft, kan ze lezen.
+link-privacy = De link bevat de hele configuratie achter het #-teken; dat deel blijft in browsers en gaat nooit naar de server. De plaats is afgerond op 0,1 graad (tot 6 km ernaast), maar de naam ervan, de datums en alle andere namen gaan mee zoals ze er staan. Wie de link heeft, kan ze lezen.
 link-in = Plak een link, of een tekst met een link erin
 link-in-open = Link openen
 copied = Gekopieerd.
@@ -29,10 +29,10 @@ qr-dense = Een lange link geeft een dichte code: houd de telefoon dichtbij, of z
 
 file-title = Bestand
 file-about = Een bestand bevat alles, precies en hoe lang het ook is.
-file-save = Deze opstelling opslaan als bestand
-file-save-all = Alle opstellingen opslaan als één bestand
+file-save = Deze configuratie opslaan als bestand
+file-save-all = Alle configuraties opslaan als één bestand
 file-open = Een bestand openen
-file-drop = Of laat het ergens op de pagina vallen. De opstellingen erin komen bij die van jou; er wordt niets vervangen.
+file-drop = Of laat het ergens op de pagina vallen. De configuraties erin komen bij die van jou; er wordt niets vervangen.
 aside-there = In deze browser staat iets apart wat niet kon worden gelezen.
 aside-drop-title = Uit deze browser halen
 aside-drop-about = Sla het eerst op als bestand. Wat je hier weghaalt, is echt weg.
@@ -63,7 +63,10 @@ post-when-value = { $n ->
 }
 post-loads = Apparaten
 post-loads-count = { $n }
-post-loads-need = { $n }, { $need } bij de accu
+post-loads-need = { $n ->
+    [one] { $n } apparaat; { $need } uit de accu
+   *[other] { $n } apparaten; { $need } uit de accu
+}
 post-battery = Accu
 post-battery-value = { $capacity }, { $volts } V, { $kind }; van { $from } tot { $to }
 post-solar = Panelen
@@ -106,4 +109,4 @@ csv-soc-end = Laadtoestand aan het eind (%)
 print-button = Afdrukken op één pagina
 print-failed = De browser wilde niet afdrukken.
 print-setup = Waarmee is gerekend
-print-note = Een schatting van Nightbank, geen belofte: sneeuw, en schaduw of wat verder niet is ingevuld, zitten er niet in. De handleidingen van de fabrikanten en de plaatselijke regels gaan voor. De code opent deze opstelling op een telefoon; namen en datums gaan daarin mee.
+print-note = Een schatting van Nightbank, geen belofte: sneeuw, en schaduw of wat verder niet is ingevuld, zitten er niet in. De handleidingen van de fabrikanten en de plaatselijke regels gaan voor. De code opent deze configuratie op een telefoon; namen en datums gaan daarin mee.

@@ -68,7 +68,7 @@ as-planned = volgens plan
 
 climate-title = Zon en temperatuur
 climate-air-region = Luchttemperatuur uit gebruikelijke waarden voor { $name }, { $distance } km verderop, niet gemeten, omgerekend naar de hoogte hier: op ongeveer 2 °C nauwkeurig voor een maandgemiddelde; losse dagen wijken veel verder af.
-climate-air-world = Luchttemperatuur uit dezelfde tabel, omgerekend naar de hoogte hier: op ongeveer 2 °C nauwkeurig voor een maandgemiddelde; losse dagen wijken veel verder af.
+climate-air-world = Luchttemperatuur uit dezelfde tabel, omgerekend naar de hoogte hier: op ongeveer 2 °C nauwkeurig voor een maandgemiddelde; losse dagen wijken veel verder af.
 climate-coming = De klimaattabel wordt nog opgehaald. Tot die er is, gelden gebruikelijke waarden van de streek.
 climate-not-fetched = De klimaattabel kon niet worden opgehaald. Intussen gelden gebruikelijke waarden van de streek; bij de volgende wijziging van de reis wordt het opnieuw geprobeerd.
 climate-air-latitude = Luchttemperatuur alleen uit breedtegraad en hoogte geschat: die kan er 5 °C of meer naast zitten.
