@@ -4,11 +4,9 @@
 
 use super::chart::FlowChart;
 use super::focus;
-use super::lang::{key, number, percent, t, t_args};
+use super::lang::{key, number, t, t_args};
 use super::state::{AppState, Tab};
-use super::widgets::{
-    DataTable, LanternNight, Term, lantern, lantern_row, made_when_open, origin, tip, tip_with,
-};
+use super::widgets::{DataTable, LanternNight, lantern, lantern_row, origin};
 use crate::i18n::Arg;
 use crate::units::WattHours;
 use leptos::prelude::*;
@@ -33,10 +31,6 @@ pub struct AnswerView {
     pub lowest_soc_frac: f64,
     /// Each night.
     pub lanterns: Vec<LanternNight>,
-    /// Which nights are safe, likely and tight, in a sentence; `None` until the odds are there.
-    pub verdict: Option<String>,
-    /// What takes most of a day's use, in a sentence.
-    pub takes_most: Option<String>,
     /// The odds are still being worked out.
     pub working: bool,
 }
@@ -78,7 +72,8 @@ fn figure(answer: &AnswerView) -> String {
     format!("{}{plus}", number(f64::from(answer.sure_nights), 0))
 }
 
-fn low_words(answer: &AnswerView) -> String {
+/// Until when the battery stays above its limit, in words.
+pub(super) fn low_words(answer: &AnswerView) -> String {
     match &answer.first_low {
         Some(when) => t_args("answer-first-low", &[("when", Arg::Text(when))]),
         None => t("answer-never-low"),
@@ -162,11 +157,6 @@ fn headline(answer: AnswerSignal) -> AnyView {
         Memo::new(move |_| answer.with(|a| a.as_ref().is_some_and(|a| a.chance_frac.is_some())));
     let working = Memo::new(move |_| answer.with(|a| a.as_ref().is_some_and(|a| a.working)));
     let sure = move || t(if of_odds.get() { key!("answer-sure") } else { key!("answer-average") });
-    let chance = move || {
-        of_odds
-            .get()
-            .then(|| view! { <li><span>{shown(chance_words)}</span>{tip(Term::Chance)}</li> })
-    };
     let at_work = move || {
         working.get().then(|| view! { <p class="answer-working">{t("answer-working")}</p> })
     };
@@ -177,22 +167,7 @@ fn headline(answer: AnswerSignal) -> AnyView {
         </p>
         <div class="answer-sure"><span>{sure}</span>{origin(t("from-nights"))}</div>
         {move || lanterns.get().map(lantern_row)}
-        <p class="answer-verdict">{shown(|answer| answer.verdict.clone().unwrap_or_default())}</p>
-        <ul class="answer-facts">
-            {chance}
-            <li>{shown(|answer| answer.takes_most.clone().unwrap_or_default())}</li>
-        </ul>
         {at_work}
-        {made_when_open(Signal::stored(t("answer-figures")), move || {
-            view! {
-                <ul class="answer-facts">
-                    <li><span>{shown(likely_words)}</span>{origin(t("from-likely"))}</li>
-                    <li><span>{shown(low_words)}</span>{origin(t("from-first-low"))}</li>
-                    <li><span>{shown(lowest_words)}</span>{tip_with(Term::StateOfCharge, t("from-lowest"))}</li>
-                </ul>
-            }
-                .into_any()
-        })}
     }
     .into_any()
 }
@@ -200,21 +175,6 @@ fn headline(answer: AnswerSignal) -> AnyView {
 fn nights_words(answer: &AnswerView) -> String {
     let nights = t_args("answer-nights", &[("n", Arg::Count(i32::from(answer.sure_nights)))]);
     if answer.open_ended { format!("{nights} {}", t("answer-more")) } else { nights }
-}
-
-fn likely_words(answer: &AnswerView) -> String {
-    let likely = t_args("answer-likely", &[("n", Arg::Count(i32::from(answer.likely_nights)))]);
-    let asked = t_args("answer-asked", &[("n", Arg::Count(i32::from(answer.asked_nights)))]);
-    format!("{likely}. {asked}")
-}
-
-fn chance_words(answer: &AnswerView) -> String {
-    let chance = answer.chance_frac.map(percent).unwrap_or_default();
-    t_args("answer-chance", &[("chance", Arg::Text(&chance))])
-}
-
-fn lowest_words(answer: &AnswerView) -> String {
-    t_args("answer-lowest", &[("soc", Arg::Text(&percent(answer.lowest_soc_frac)))])
 }
 
 /// Says the new answer to a screen reader once typing has paused. Stands beside whatever is shown: what is

@@ -244,20 +244,19 @@ impl Parts {
         view! { {inside} }.into_any()
     }
 
-    /// The course of the battery, under its heading.
+    /// The verdict and the course of the battery.
     #[must_use]
     pub fn course(self) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
         let answers = Memo::new(move |_| calculation.plan.with(Option::is_some));
-        let chart = move || {
+        let inside = move || {
             answers.get().then(|| {
-                let inside = self.show(Chunk::Outlook, move || {
+                self.show(Chunk::Outlook, move || {
                     now(split_outlook(Outlook::Course(app, calculation)))
-                });
-                view! { <h2>{t("answer-course")}</h2> <div class="course">{inside}</div> }
+                })
             })
         };
-        view! { {chart} }.into_any()
+        view! { {inside} }.into_any()
     }
 
     /// What stands below the answer.

@@ -3,8 +3,8 @@
 use super::facts::Facts;
 use super::flow::average_day;
 use super::picture::course_chart;
-use super::words;
 use super::{Calculation, origins};
+use super::{verdict, words};
 use crate::view::chart::{SocChart, flow_chart, soc_chart};
 use crate::view::lang::t;
 use crate::view::state::AppState;
@@ -15,7 +15,7 @@ use crate::view::widgets::{
 };
 use leptos::prelude::*;
 
-/// The course of the battery; nothing while there is none.
+/// The verdict, and the course of the battery under its heading.
 #[must_use]
 pub fn course(app: AppState, calculation: Calculation) -> AnyView {
     let course: Memo<Option<SocChart>> = Memo::new(move |_| {
@@ -23,7 +23,12 @@ pub fn course(app: AppState, calculation: Calculation) -> AnyView {
     });
     let has_course = Memo::new(move |_| course.with(Option::is_some));
     let inside = move || has_course.get().then(|| soc_chart(course.into()));
-    view! { {inside} }.into_any()
+    view! {
+        {verdict::view(app, calculation)}
+        <h2>{t("answer-course")}</h2>
+        <div class="course">{inside}</div>
+    }
+    .into_any()
 }
 
 /// What one section shows.

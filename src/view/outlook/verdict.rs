@@ -1,18 +1,63 @@
 //! The answer as a sentence a friend would say: "Friday and Saturday are safe. Sunday probably (87 %)."
 
+use super::Calculation;
 use super::facts::Facts;
 use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
 use crate::i18n::Arg;
 use crate::units::WattHours;
-use crate::view::lang::{key, long_weekday, percent, short_date, t_args};
+use crate::view::answer::{AnswerView, low_words};
+use crate::view::lang::{key, long_weekday, percent, short_date, t, t_args};
+use crate::view::state::AppState;
+use crate::view::widgets::{Term, made_when_open, origin, tip, tip_with};
 use crate::view::words::names::drawer_name;
+use leptos::prelude::*;
 
 /// Nights that can be told apart by their weekday.
 const NIGHTS_OF_A_WEEK: usize = 7;
 
+/// The verdict, what takes most, and the figures behind them, folded. They follow by themselves.
+#[must_use]
+pub fn view(app: AppState, calculation: Calculation) -> AnyView {
+    let odds = Some(calculation.odds_in_chart);
+    let answer =
+        Memo::new(move |_| calculation.of_facts_with(odds, app, super::words::answer_view));
+    let says = Memo::new(move |_| calculation.of_facts_with(odds, app, verdict).flatten());
+    let most = Memo::new(move |_| calculation.of_facts_with(None, app, takes_most).flatten());
+    let shown = move |words: fn(&AnswerView) -> String| {
+        move || answer.with(|answer| answer.as_ref().map(words))
+    };
+    let has_odds = Memo::new(move |_| {
+        answer.with(|answer| answer.as_ref().is_some_and(|answer| answer.chance_frac.is_some()))
+    });
+    let chance = move || {
+        has_odds
+            .get()
+            .then(|| view! { <li><span>{shown(chance_words)}</span>{tip(Term::Chance)}</li> })
+    };
+    let figures = move || {
+        view! {
+            <ul class="answer-facts">
+                <li><span>{shown(likely_words)}</span>{origin(t("from-likely"))}</li>
+                <li><span>{shown(low_words)}</span>{origin(t("from-first-low"))}</li>
+                <li><span>{shown(lowest_words)}</span>{tip_with(Term::StateOfCharge, t("from-lowest"))}</li>
+            </ul>
+        }
+        .into_any()
+    };
+    view! {
+        <p class="answer-verdict">{move || says.get()}</p>
+        <ul class="answer-facts">
+            {chance}
+            {move || most.get().map(|most| view! { <li>{most}</li> })}
+        </ul>
+        {made_when_open(Signal::stored(t("answer-figures")), figures)}
+    }
+    .into_any()
+}
+
 /// Which nights are safe, which are likely, and from which on it gets tight; `None` until the odds
 /// are there.
-pub fn verdict(facts: &Facts<'_>) -> Option<String> {
+fn verdict(facts: &Facts<'_>) -> Option<String> {
     let odds = facts.odds?;
     let wanted = facts.plan.nights_wanted;
     let sure = odds.nights_at(SURE_FRAC).min(wanted);
@@ -59,13 +104,28 @@ pub fn verdict(facts: &Facts<'_>) -> Option<String> {
 }
 
 /// Whoever takes most of a day's use, and how much of it; `None` where nothing draws.
-pub fn takes_most(facts: &Facts<'_>) -> Option<String> {
+fn takes_most(facts: &Facts<'_>) -> Option<String> {
     let shares = &facts.outlook.shares;
     let most = shares.first().filter(|share| share.per_day.0 > 0.0)?;
     let all: WattHours = shares.iter().map(|share| share.per_day).sum();
     let name = drawer_name(facts.setup, most.drawer);
     let share = percent(most.per_day.0 / all.0);
     Some(t_args("answer-most", &[("name", Arg::Text(&name)), ("share", Arg::Text(&share))]))
+}
+
+fn likely_words(answer: &AnswerView) -> String {
+    let likely = t_args("answer-likely", &[("n", Arg::Count(i32::from(answer.likely_nights)))]);
+    let asked = t_args("answer-asked", &[("n", Arg::Count(i32::from(answer.asked_nights)))]);
+    format!("{likely}. {asked}")
+}
+
+fn chance_words(answer: &AnswerView) -> String {
+    let chance = answer.chance_frac.map(percent).unwrap_or_default();
+    t_args("answer-chance", &[("chance", Arg::Text(&chance))])
+}
+
+fn lowest_words(answer: &AnswerView) -> String {
+    t_args("answer-lowest", &[("soc", Arg::Text(&percent(answer.lowest_soc_frac)))])
 }
 
 fn count(nights: usize) -> Arg<'static> {

@@ -2,7 +2,6 @@
 
 use super::facts::{Facts, days_of, largest_shares, moment};
 use super::origins::{balance_rows, climate_source};
-use super::verdict::{takes_most, verdict};
 use crate::forecast::Odds;
 use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
 use crate::forecast::outlook::Drawer;
@@ -37,8 +36,6 @@ pub fn answer_view(facts: &Facts<'_>) -> AnswerView {
             .map(|hour| moment(facts, hour + 1)),
         lowest_soc_frac: odds.map_or(outlook.course.lowest.0, |odds| odds.lowest_at(SURE_FRAC)),
         lanterns: lanterns(facts),
-        verdict: verdict(facts),
-        takes_most: takes_most(facts),
         working: !odds.is_some_and(Odds::is_complete),
     }
 }
