@@ -255,7 +255,12 @@ fn in_figures(value: f64, decimals: u8, grouped: bool, fixed: bool) -> String {
 /// A number with its unit, kept together on the line.
 #[must_use]
 pub fn quantity(value: f64, decimals: u8, unit: &str) -> String {
-    format!("{}{UNIT_SPACE}{unit}", number(value, decimals))
+    let figures = number(value, decimals);
+    // English and Dutch set no space before the per cent sign.
+    if unit == "%" && matches!(lang(), Lang::En | Lang::Nl) {
+        return format!("{figures}%");
+    }
+    format!("{figures}{UNIT_SPACE}{unit}")
 }
 
 /// The same with all decimals, zeros too, as amounts of money stand.
@@ -327,7 +332,7 @@ pub fn duration(time: Hours) -> String {
     }
     let (hours, rest) = ((minutes / 60.0).trunc(), minutes % 60.0);
     match (hours > 0.0, rest > 0.0) {
-        (true, true) => format!("{} {}", quantity(hours, 0, "h"), quantity(rest, 0, "min")),
+        (true, true) => format!("{}\u{a0}{}", quantity(hours, 0, "h"), quantity(rest, 0, "min")),
         (true, false) => quantity(hours, 0, "h"),
         _ => quantity(rest, 0, "min"),
     }

@@ -52,7 +52,7 @@ test("what an origin says adds up to its figure", async (t) => {
   await fridge.locator("summary").click();
   const text = await fridge.getByTestId("figure-origin").innerText();
   const [, power] = /(\d+)\u202fW ·/.exec(text);
-  const [, share] = /it runs: (\d+)\u202f%/.exec(text);
+  const [, share] = /it runs: (\d+)%/.exec(text);
   const shown = wattHours(await fridge.getByTestId("figure-value").innerText());
   // Watts for a share of the day's 24 hours, the share rounded to a percent.
   assert.ok(Math.abs(power * 24 * (share / 100) - shown) <= 0.005 * power * 24 + 0.5, `${text}: not ${shown} Wh`);
@@ -94,7 +94,7 @@ test("an appliance that follows the air says so where it is edited", async (t) =
   const { page } = nightbank;
   await nightbank.openPart("Appliances");
   await page.getByTestId("load-button").filter({ hasText: "Compressor fridge" }).click();
-  const told = page.getByTestId("load-editor").getByText(/it runs: \d+\u202f% of the time/);
+  const told = page.getByTestId("load-editor").getByText(/it runs: \d+% of the time/);
   await told.waitFor();
   const before = await told.innerText();
   await page.getByTestId("load-editor").getByLabel(/Share of the time at 25/).fill("60");
@@ -112,8 +112,8 @@ test("each row of the battery's bill tells where it comes from, and stays open w
     assert.ok((await row.getByTestId("figure-origin").innerText()).length > 40);
   }
   const kept = rows.filter({ hasText: "Reserve below" }).getByTestId("figure-origin");
-  assert.match(await kept.innerText(), /below 50\u202f%/);
+  assert.match(await kept.innerText(), /below 50%/);
   await battery.getByLabel("Your limit").fill("60");
-  await eventually("it follows", async () => /below 60\u202f%/.test(await kept.innerText()));
+  await eventually("it follows", async () => /below 60%/.test(await kept.innerText()));
   assert.ok(await kept.isVisible());
 });

@@ -60,7 +60,7 @@ impl Axis {
     }
 
     fn head(&self) -> String {
-        format!("{} [{}]", self.name, self.unit)
+        format!("{} ({})", self.name, self.unit)
     }
 }
 

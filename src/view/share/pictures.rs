@@ -5,7 +5,7 @@ use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::answer::AnswerView;
 use crate::view::chart::{SocChart, course_canvas};
-use crate::view::lang::{full_date, number, t, t_args, watt_hours_a_day};
+use crate::view::lang::{full_date, key, number, t, t_args, watt_hours_a_day};
 use crate::view::widgets::LanternLevel;
 use crate::view::words::names::setup_name;
 use leptos::prelude::*;
@@ -89,7 +89,9 @@ fn painted(setup: &Setup, whole: &WholeAnswer) -> Option<HtmlCanvasElement> {
         "600 36px Georgia, serif",
         INK,
     );
-    page.words(&t("answer-sure"), (beside, 234.0), "26px sans-serif", SOFT);
+    let odds = answer.chance_frac.is_some();
+    let sure = t(if odds { key!("answer-sure") } else { key!("answer-average") });
+    page.words(&sure, (beside, 234.0), "26px sans-serif", SOFT);
     page.lanterns(answer, 262.0);
     let mut y = 420.0;
     if let Some(course) = &course {
