@@ -1,6 +1,7 @@
 //! Setups side by side, cost over a battery's life, and what unmeasured loads could change.
 
 use crate::advice_common;
+use crate::common::still_air;
 
 use advice_common::{failing_van, load, summer};
 use nightbank::advice::changes::Change;
@@ -218,8 +219,8 @@ proptest! {
         ];
         let mut load = load(1, watts, usages[rule]);
         load.standby = Watts(standby);
-        let air = [Celsius(20.0); 24];
-        let (as_is, off) = (energy_per_day(&load, &air), energy_per_day(&off_by(&load, factor), &air));
+        let air = Celsius(20.0);
+        let (as_is, off) = (energy_per_day(&load, &still_air(air)), energy_per_day(&off_by(&load, factor), &still_air(air)));
         prop_assume!(factor > 0.05);
         prop_assert!((off.0 - as_is.0 * factor).abs() < 1e-6 * (1.0 + off.0), "{as_is:?} {off:?}");
     }

@@ -134,7 +134,7 @@ fn the_three_ways_of_switching() {
             usage: Usage::Daily { minutes: 120.0 },
             ..Load::default()
         });
-        let day = day_demand(&setup, &[Celsius(20.0); 24], 1.0);
+        let day = day_demand(&setup, &crate::common::still_air(Celsius(20.0)), 1.0);
         day.iter().map(|hour| hour.inverter_idle.0).sum::<f64>()
     };
     assert!((idle(InverterSwitching::AllDay) - 240.0).abs() < 1e-9);

@@ -15,7 +15,7 @@ struct Golden {
     means: &'static str,
 }
 
-const GOLDEN: [Golden; 3] = [
+const GOLDEN: [Golden; 6] = [
     Golden {
         what: "version 1, edition 1: nothing but the defaults",
         link: "109b3KBwIUF0",
@@ -47,6 +47,38 @@ const GOLDEN: [Golden; 3] = [
             ZsprGM3WSAzuvx4Sw181ulMZjj7TWh7BgfdTJABG63FKMBRN1XMEwl9wHX1SIr9yM9DiNICwsVn\
             tjV1xK393afCxBnBByrLM3R1Z7zr92z0d9Y7IOXqPZg02Sc2ZE2ymCBlV",
         means: include_str!("data/links/v1_everything.json"),
+    },
+    Golden {
+        what: "version 1, edition 2: nothing but the defaults",
+        link: "10AKBX5wF6Org",
+        means: include_str!("data/links/v1_2_plain.json"),
+    },
+    Golden {
+        what: "version 1, edition 2: 25 loads, most from the catalogue",
+        link: "14O2FDNc3ymbnetxIRC4Mg9114UTwC9ko8Q8iNWs7yLW3RnnS2OlqePUPlBamm622BCIQsXp75j\
+            v4MSMhT1AKZdW6992Y1FrdTQkUiz4c1N1mqBdhEfXQBnpZuYE3sI99uCbS29lcu92DQOUPOwa3c\
+            PMfXKHpkvp2hqBpndTVsAwUf8wozx7O2BVki1WCUza12h2g4v6ltfLihyTBBMLyIpYNTlrRu2Cq\
+            WekcEa3nDw6lrUEF6bAwhwpS2d7BWDHdNEOHcCT2DgnkjFWt5Q",
+        means: include_str!("data/links/v1_2_typical.json"),
+    },
+    Golden {
+        what: "version 1, edition 2: every part, every choice and each extension",
+        link: "1HtOQyodZCguFetxIRC4Mg9114UTwC9ko8Q8iNWs80MW3RnnS2OlqePUPlBamm622BCIQsXp75j\
+            v4MSMhT1AKZdW6992Y0tOFYvsJJcgTTL40XJOwLyUUixiY2iQ2KRs8shuvfPi72OkiuoKkqBB6U\
+            zRMJgTb0Yfy3lAhEbk5RQWU5tRHVZzKpH0NwP3oAPUQJkcjQbXqQIEV2EMsQZYeD9lvgw7wQ7IT\
+            mBwGwztCDi3KZ1J8vzJ9HFOM1zyd7FW7BRDHmK6ZtaYnfSu9UWzBNLAHej6qNpzImADBfFrRcE6\
+            mGXcsF1UqP5ebYy7lW5vzTHMxKQRgXcMZLTNBF1MUD37bq3jG8usa7iAwUlNyiudMxC17Lw7WLO\
+            TFuCAhLABmsZ19yfeY0lso17p4Lma2iJ9I1SmjOGBBVGkqpdWllKW3mnilK3Ij3mImtjNIEM6cp\
+            RUCNCcUvI0eqqgTTL40XJOwLyUUixkTNwQ4aK2aHkw9fPi72OSutU0oTbSTaowJYThL60MJojMV\
+            E9Dtns6FNe60WAQeIN4zZbCWpMkfLdHHBJvBt2buTsCRj56LJ5appzxJp6eDq3znzgkYeBG29uw\
+            Xhd673cFaKNEffeIXmn1TZcTQWcuUaStwGMdc3f5XX3VKuawgQQ8XCFyE6BgZ0NN1ywNtzieRTj\
+            EFdFH2DK0PUUeNhcE7e6bS7YbZnT40GWnCQhRqTCTr21zT7QdMxC17Lw7WLOTD4RhLvjA1eMWt9\
+            ORrWwDGSU62ghbzUQd8VgD4ckDCVdjuIybfykeOyERYbt1Y7PeaOiKgiu7vNGiRIhGzv7LSZo5H\
+            PcnYYM1ZTGV52Z01JI0FKDO0b9JMdeQ2UtqnAPSZNf51PO5XgKyQ62ABJhJGdOx8TDGvVGEljQE\
+            FyJPTp61Lm3X6QLYN9QSfyB0PWVMQZK1vXTf9MqFx6PYShZbB9N6vUq5iGncRHCbHXbJlqla4SK\
+            qZ8gxOwdCeWjXkHK8Qe6vQWyRXtU2oWVoKaXrLB1t6RI8NQRWIiqOnciN7R79K7pdl90B8NYUMk\
+            3enYswQbWN153B2KXfO6dbiYKAxCwUmSc00c9Vdo0kC3gaa1PhBRoDkYvlM2ry",
+        means: include_str!("data/links/v1_2_everything.json"),
     },
 ];
 

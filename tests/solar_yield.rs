@@ -51,6 +51,22 @@ fn bare(controller: Controller) -> SolarArray {
 
 const FULL_SUN: WattsPerSquareMetre = WattsPerSquareMetre(1000.0);
 
+/// A PWM controller passes the panel's current on: a house panel of 32 V gives 18.2/32 of what one of 36
+/// cells and the same power gives (by hand: 100 W / 32 V = 3.1 A, not 5.5 A).
+#[test]
+fn a_pwm_controller_gives_the_current_of_the_panel_there_is() {
+    use nightbank::model::{Controller, SolarArray, SystemVoltage};
+    use nightbank::physics::solar::panel::Panel;
+    use nightbank::units::{Celsius, Volts, WattsPerSquareMetre};
+    let amps = |vmp| {
+        let array = SolarArray { controller: Controller::Pwm, vmp, ..SolarArray::default() };
+        let panel = Panel::new(&array, SystemVoltage::V12, 1.0);
+        panel.power(WattsPerSquareMetre(600.0), Celsius(10.0)).at_battery.pwm.0
+    };
+    assert_eq!(amps(None), amps(Some(Volts(18.2))));
+    assert!((amps(Some(Volts(32.0))) / amps(None) - 18.2 / 32.0).abs() < 1e-9);
+}
+
 /// Cells of a bare panel in full sun, read off what heat takes.
 fn cell_in_full_sun(mounting: Mounting, air: Celsius) -> f64 {
     let array = SolarArray { mounting, temp_coeff_per_k: -0.004, ..bare(Controller::Mppt) };

@@ -1,10 +1,12 @@
 //! The invented example and the starts for newcomers.
 
+use crate::common::still_air;
 use nightbank::forecast::demand::energy_per_day;
 use nightbank::forecast::plan::{MonthlyClimate, TripSun};
+use nightbank::forecast::surroundings::Surroundings;
 use nightbank::forecast::{Outlook, TripPlan};
-use nightbank::model::example::{Start, Vehicle, example_setup, start_setup};
-use nightbank::model::{Chemistry, Climate, Group, Setup, places};
+use nightbank::model::example::{Start, example_setup, start_setup};
+use nightbank::model::{Chemistry, Climate, Group, Setup, Vehicle, places};
 use nightbank::units::{AmpHours, Celsius, WattHoursPerSquareMetre, Watts};
 use std::sync::Arc;
 
@@ -53,12 +55,12 @@ fn the_example_has_an_answer_worth_reading() {
     assert!((2..7).contains(&outlook.nights), "{}", outlook.nights);
     assert!((350.0..900.0).contains(&outlook.need_per_day.0), "{}", outlook.need_per_day.0);
     // What nobody thinks of is a tenth of it or more.
-    let air = [Celsius(15.0); 24];
+    let air = Celsius(15.0);
     let standby: f64 = example
         .loads
         .iter()
         .filter(|load| load.group == Group::Standby)
-        .map(|load| energy_per_day(load, &air).0)
+        .map(|load| energy_per_day(load, &still_air(air)).0)
         .sum();
     assert!(standby > 0.1 * outlook.need_per_day.0, "{standby:.0} Wh");
 }
@@ -85,12 +87,15 @@ fn starts_carry_what_was_said() {
 
 #[test]
 fn starts_heat_in_winter_and_not_in_summer() {
-    let heating = |vehicle, month| -> f64 {
-        let air = [Celsius(5.0); 24];
-        start_setup(&start(vehicle, month))
+    let heating = |vehicle, month: u8| -> f64 {
+        let setup = start_setup(&start(vehicle, month));
+        assert_eq!(setup.vehicle, vehicle);
+        let climate = Climate::at(&setup.trip.place, None, &[WattHoursPerSquareMetre::ZERO; 12]);
+        let around = Surroundings::at_rest(&setup, [climate.air[usize::from(month) - 1]; 24]);
+        setup
             .enabled_loads()
             .filter(|load| matches!(load.appliance, Some(12..=14)))
-            .map(|load| energy_per_day(load, &air).0)
+            .map(|load| energy_per_day(load, &around).0)
             .sum()
     };
     for vehicle in Vehicle::ALL {
@@ -105,7 +110,7 @@ fn a_mover_runs_twice_a_stay() {
     let setup = start_setup(&start(Vehicle::Caravan, 7));
     let mover = setup.loads.iter().find(|load| load.appliance == Some(117)).expect("has one");
     // 500 W for twice 5 min over 4 nights.
-    let wh = energy_per_day(mover, &[Celsius(15.0); 24]).0 * 4.0;
+    let wh = energy_per_day(mover, &still_air(Celsius(15.0))).0 * 4.0;
     assert!((wh - 2.0 * 500.0 * 5.0 / 60.0).abs() < 1e-6, "{wh}");
 }
 

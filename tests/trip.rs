@@ -278,6 +278,32 @@ fn the_range_of_the_day_follows_the_month() {
     }
 }
 
+/// A heater that follows the cold: a setup lasts as long in July whenever it was made, and less in
+/// January.
+#[test]
+fn the_season_decides_on_heating_not_the_month_a_setup_was_made_in() {
+    use nightbank::advice::season::in_month;
+    let mut made_in_july = steady(4.0);
+    let heater = nightbank::model::catalogue::appliance(12).expect("listed");
+    made_in_july.loads.push(heater.to_load(2, SystemVoltage::V12));
+    let mut made_in_january = made_in_july.clone();
+    (made_in_july.trip.month, made_in_january.trip.month) = (7, 1);
+    let sky = |air: [f64; 12]| nightbank::forecast::MonthlyClimate {
+        air: air.map(Celsius),
+        ..climate(0.0)
+    };
+    let sky = sky([2.0, 3.0, 6.0, 9.0, 13.0, 16.0, 18.0, 18.0, 15.0, 10.0, 6.0, 3.0]);
+    let nights = |setup: &Setup| {
+        let sun = TripSun::build(setup, &sky).expect("valid climate");
+        let outlook = Outlook::of(setup, &TripPlan::build(setup, Arc::new(sun)));
+        (outlook.nights, outlook.need_per_day.0)
+    };
+    let (a, b) = (in_month(&made_in_july, 7, 7), in_month(&made_in_january, 7, 7));
+    assert_eq!(nights(&a), nights(&b));
+    let winter = in_month(&made_in_july, 1, 7);
+    assert!(nights(&winter).0 < nights(&a).0 && nights(&winter).1 > nights(&a).1 + 100.0);
+}
+
 #[test]
 fn a_relay_through_thin_cable_gives_less_than_a_charger() {
     let with = |charger| {

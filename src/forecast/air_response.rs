@@ -2,9 +2,10 @@
 //! follows the air. Tables, made once for a plan and read by every hour of every sequence.
 
 use super::demand::{LoadDay, at_battery, follows_air};
-use crate::model::{Bank, BatteryPlace, Setup};
-use crate::physics::battery::temperature::INSIDE_AT_LEAST;
+use super::surroundings::Surroundings;
+use crate::model::Setup;
 use crate::physics::battery::{BankPhysics, Conditions};
+use crate::physics::indoors::battery_kept_at;
 use crate::physics::inverter::InverterCurve;
 use crate::units::{Celsius, Watts};
 
@@ -42,8 +43,9 @@ impl AirResponse {
         let factor = setup.correction.use_factor;
         let draw_at = |air: Celsius| {
             let mut sum = [Watts::ZERO; 24];
+            let around = Surroundings::at_rest(setup, [air; 24]);
             for load in &followers {
-                let day = LoadDay::of(load, &[air; 24]);
+                let day = LoadDay::of(load, &around);
                 for (sum, hour) in sum.iter_mut().zip(day.hours) {
                     *sum += at_battery(load, hour, &curve) * factor;
                 }
@@ -57,7 +59,7 @@ impl AirResponse {
                 .map(|i| draw_at(Celsius(COLDEST_AIR_C + i as f64 * AIR_STEP_K)))
                 .collect()
         };
-        Self { conditions, at_least: kept_warm(&setup.bank), draw }
+        Self { conditions, at_least: battery_kept_at(setup.bank.place, setup.trip.heated_to), draw }
     }
 
     /// Conditions of a battery that would be at `unheated` by the air alone.
@@ -88,19 +90,14 @@ impl AirResponse {
     }
 }
 
-/// What the heating of the living space keeps the battery at.
-fn kept_warm(bank: &Bank) -> Option<Celsius> {
-    (bank.place == BatteryPlace::Inside).then_some(INSIDE_AT_LEAST)
-}
-
 /// Likely error of the energy all loads take in a day, one standard deviation over the energy: each
 /// load is off by its own share, independently of the others
 /// ([`crate::model::Load::likely_error_frac`]).
 #[must_use]
-pub fn use_error_frac(setup: &Setup, air: &[Celsius; 24]) -> f64 {
+pub fn use_error_frac(setup: &Setup, around: &Surroundings) -> f64 {
     let (mut sum, mut square) = (0.0, 0.0);
     for load in setup.enabled_loads() {
-        let wh = LoadDay::of(load, air).energy_at_battery(load, setup).0;
+        let wh = LoadDay::of(load, around).energy_at_battery(load, setup).0;
         sum += wh;
         square += (wh * load.likely_error_frac()).powi(2);
     }

@@ -4,7 +4,10 @@
 //! |---|---|
 //! | hours and minutes | `P t` |
 //! | always on | `24 P` |
-//! | duty cycle | `24 P d`, `d` may follow the air temperature ([`crate::physics::fridge`]) |
+//! | duty cycle | `24 P d`, `d` may follow the air where it stands ([`crate::physics::fridge`]) |
+//! | heating | `P sum(q / Q) + n E_s`, with `q = U max(0, T_k - T_u)` by the hour |
+//! | cooling, airing | `P sum(d)`, with `d = d_25 (T_o - 15) / 10` by the hour, 0..1 |
+//! | while driving | `P t`, `t` the time driven |
 //! | charges every N days of m mAh | `m/1000 V / eta / N` |
 //! | litres through a pump | `P (2) L / flow`, twice with a tank aboard |
 //! | uses of some seconds | `P n s / 3600` |
@@ -29,24 +32,52 @@
 //! | `t` | running time a day | h |
 //! | `d` | duty cycle | - |
 //! | `eta` | charger efficiency | - |
+//! | `Q`, `q` | heat of the heater at full draw, heat the vehicle needs | W |
+//! | `U` | heat loss of the vehicle ([`crate::physics::indoors`]) | W/K |
+//! | `T_k`, `T_u`, `T_o` | kept inside, inside without heating, outside | degrees Celsius |
+//! | `n`, `E_s` | starts a day: evening and morning, fewer where less than an hour is heated; energy of one | -, Wh |
+//!
+//! That fans and coolers begin at 15 degrees Celsius, run their usual share at 25 and twice that at 35
+//! is common practice, no source.
 
-use crate::model::{DutyCycle, Feed, Inverter, InverterSwitching, Load, Setup, Usage};
+use super::surroundings::{FIRST_WHOLE_DAY, Surroundings};
+use crate::model::{DutyCycle, Feed, Inverter, InverterSwitching, Load, LoadPlace, Setup, Usage};
 use crate::physics::fridge;
 use crate::physics::inverter::InverterCurve;
 use crate::units::{Celsius, HOURS_PER_DAY, Hours, WattHours, Watts};
 
+/// Outside temperature from which fans and coolers run.
+const COOLING_FROM: Celsius = Celsius(15.0);
+/// Kelvin above that at which they run their usual share.
+const COOLING_USUAL_K: f64 = 10.0;
+/// Starts of a heater on a day that needs it: evening and morning (common practice, no source).
+const STARTS_A_DAY: f64 = 2.0;
+
 /// Energy a day of all pieces of a load at its socket (dc or mains side), standby included.
-/// `air` by hour of the day.
 #[must_use]
-pub fn energy_per_day(load: &Load, air: &[Celsius; 24]) -> WattHours {
-    let day = LoadDay::of(load, air);
+pub fn energy_per_day(load: &Load, around: &Surroundings) -> WattHours {
+    let day = LoadDay::of(load, around);
     day.hours.iter().map(|hour| (hour.running + hour.standby) * Hours(1.0)).sum()
 }
 
 /// Whether the draw of a load depends on the temperature of the air.
 #[must_use]
 pub fn follows_air(load: &Load) -> bool {
-    matches!(load.usage, Usage::Duty { cycle: DutyCycle::AirTemperature { .. } })
+    match load.usage {
+        Usage::Duty { cycle } => match cycle {
+            DutyCycle::AirTemperature { .. }
+            | DutyCycle::Heating { .. }
+            | DutyCycle::Cooling { .. } => true,
+            DutyCycle::Fixed { .. } => false,
+        },
+        Usage::Daily { .. }
+        | Usage::AlwaysOn
+        | Usage::Charges { .. }
+        | Usage::Litres { .. }
+        | Usage::Uses { .. }
+        | Usage::Energy { .. }
+        | Usage::WhileDriving => false,
+    }
 }
 
 /// Running time a day [h] of one piece; `None` where the use does not fix one.
@@ -56,7 +87,7 @@ pub fn running_time(load: &Load) -> Option<Hours> {
     match load.usage {
         Usage::Daily { minutes } => Some(Hours::from_minutes(minutes)),
         Usage::AlwaysOn => Some(Hours(HOURS_PER_DAY)),
-        Usage::Duty { .. } => None,
+        Usage::Duty { .. } | Usage::WhileDriving => None,
         Usage::Charges { .. } | Usage::Energy { .. } => {
             (watts.0 > 0.0).then(|| running_energy(load) / watts)
         }
@@ -68,13 +99,13 @@ pub fn running_time(load: &Load) -> Option<Hours> {
     }
 }
 
-/// Energy a day of one piece while running, for uses that do not depend on the temperature.
+/// Energy a day of one piece while running, for uses that depend on neither temperature nor driving.
 fn running_energy(load: &Load) -> WattHours {
     let watts = load.draw.watts();
     match load.usage {
         Usage::Daily { minutes } => watts * Hours::from_minutes(minutes),
         Usage::AlwaysOn => watts * Hours(HOURS_PER_DAY),
-        Usage::Duty { .. } => WattHours::ZERO,
+        Usage::Duty { .. } | Usage::WhileDriving => WattHours::ZERO,
         Usage::Charges { every_days, cell, cell_volts, charger_frac } => {
             let into_cell = cell.amp_hours() * cell_volts;
             if every_days > 0.0 && charger_frac > 0.0 {
@@ -109,26 +140,22 @@ pub struct LoadDay {
 }
 
 impl LoadDay {
-    /// Works out the day; `air` by hour.
+    /// Works out the day.
     #[must_use]
-    pub fn of(load: &Load, air: &[Celsius; 24]) -> Self {
+    pub fn of(load: &Load, around: &Surroundings) -> Self {
         let pieces = f64::from(load.quantity);
         let watts = load.draw.watts();
         let inside = share_inside_window(load);
         let length = load.window.length().0;
+        let stretch = with_starts(load, around);
         let mut hours = [LoadHour::default(); 24];
         for (hour, out) in hours.iter_mut().enumerate() {
             let share = load.window.share_of_hour(hour);
             let running = match load.usage {
                 Usage::Duty { cycle } => {
-                    let duty = match cycle {
-                        DutyCycle::Fixed { frac } => frac,
-                        DutyCycle::AirTemperature { frac_at_25c } => {
-                            fridge::duty_at(frac_at_25c, air[hour])
-                        }
-                    };
-                    watts * (duty * share)
+                    watts * (duty(cycle, load.place, around, hour) * share * stretch)
                 }
+                Usage::WhileDriving => watts * around.driving_frac[hour],
                 _ => {
                     let outside = (1.0 - share) / (HOURS_PER_DAY - length).max(f64::EPSILON);
                     running_energy(load) / Hours(1.0)
@@ -169,12 +196,13 @@ pub struct LoadEnergy {
 }
 
 impl LoadEnergy {
-    /// Of every load of a setup; `air` by hour of the day.
+    /// Of every load of a setup on the first whole day of its trip; `air` outside by hour of the day.
     #[must_use]
     pub fn of(setup: &Setup, air: &[Celsius; 24]) -> Self {
+        let around = Surroundings::on_day(setup, FIRST_WHOLE_DAY, *air);
         let mut energy = Self::default();
         for load in &setup.loads {
-            let own = LoadDay::of(load, air).energy_at_battery(load, setup);
+            let own = LoadDay::of(load, &around).energy_at_battery(load, setup);
             energy.by_load.push((load.id, own));
             if load.enabled {
                 energy.total += own;
@@ -189,6 +217,36 @@ impl LoadEnergy {
         let own = self.by_load.iter().find(|(load, _)| *load == id);
         own.map_or(WattHours::ZERO, |(_, energy)| *energy)
     }
+}
+
+/// Share of the hour that a thermostat lets it run, 0..1.
+fn duty(cycle: DutyCycle, place: LoadPlace, around: &Surroundings, hour: usize) -> f64 {
+    match cycle {
+        DutyCycle::Fixed { frac } => frac,
+        DutyCycle::AirTemperature { frac_at_25c } => {
+            fridge::duty_at(frac_at_25c, around.air(place, hour))
+        }
+        DutyCycle::Heating { heat, .. } if heat.0 > 0.0 => {
+            (around.heat[hour] / heat).clamp(0.0, 1.0)
+        }
+        DutyCycle::Heating { .. } => 0.0,
+        DutyCycle::Cooling { frac_at_25c } => {
+            let warmer = around.outside[hour] - COOLING_FROM;
+            (frac_at_25c * warmer.0 / COOLING_USUAL_K).clamp(0.0, 1.0)
+        }
+    }
+}
+
+/// Energy of a heater with its starts over that without; 1 for everything else.
+fn with_starts(load: &Load, around: &Surroundings) -> f64 {
+    let Usage::Duty { cycle: cycle @ DutyCycle::Heating { start, .. } } = load.usage else {
+        return 1.0;
+    };
+    let hours: f64 = (0..24)
+        .map(|hour| duty(cycle, load.place, around, hour) * load.window.share_of_hour(hour))
+        .sum();
+    let running = load.draw.watts() * Hours(hours);
+    if running.0 > 0.0 { 1.0 + STARTS_A_DAY * hours.min(1.0) * (start / running) } else { 1.0 }
 }
 
 /// Share of the day's energy used inside the window, 0..1: all of it unless it runs longer than the
@@ -269,9 +327,9 @@ pub fn at_battery(load: &Load, hour: LoadHour, curve: &InverterCurve) -> Watts {
     }
 }
 
-/// Demand of the whole setup on a day, by hour; `air` by hour, `use_factor` scales every load.
+/// Demand of the whole setup on a day, by hour; `use_factor` scales every load.
 #[must_use]
-pub fn day_demand(setup: &Setup, air: &[Celsius; 24], use_factor: f64) -> [HourDemand; 24] {
+pub fn day_demand(setup: &Setup, around: &Surroundings, use_factor: f64) -> [HourDemand; 24] {
     let curve = InverterCurve::of(&setup.inverter);
     let mut demand = [HourDemand::default(); 24];
     // Time share in which nothing on the inverter runs.
@@ -279,7 +337,7 @@ pub fn day_demand(setup: &Setup, air: &[Celsius; 24], use_factor: f64) -> [HourD
     let mut largest_extra = [Watts::ZERO; 24];
     let mut largest_direct = [Watts::ZERO; 24];
     for load in setup.enabled_loads() {
-        let day = LoadDay::of(load, air);
+        let day = LoadDay::of(load, around);
         for (hour, slot) in day.hours.iter().enumerate() {
             let mean = (slot.running + slot.standby) * use_factor;
             let dc = at_battery(load, *slot, &curve) * use_factor;

@@ -11,6 +11,7 @@ mod offer;
 pub mod outlook;
 pub mod plan;
 pub mod supply;
+pub mod surroundings;
 pub mod weather;
 
 pub use charging::{ChargeSession, Charger, charge_session};

@@ -3,6 +3,7 @@
 use super::course::{Course, CutOutEvent};
 use super::demand::{LoadDay, day_demand};
 use super::plan::{PlanHour, TripPlan};
+use super::surroundings::{FIRST_WHOLE_DAY, Surroundings};
 use crate::model::{Feed, Group, Load, Setup};
 use crate::physics::cable::loop_resistance;
 use crate::units::{Celsius, Hours, Volts, WattHours, Watts};
@@ -63,12 +64,12 @@ impl Outlook {
     #[must_use]
     pub fn of(setup: &Setup, plan: &TripPlan) -> Self {
         let course = Course::average(plan);
-        let air = plan.sun.first_whole_day_air();
+        let around = Surroundings::on_day(setup, FIRST_WHOLE_DAY, plan.sun.first_whole_day_air());
         let mean_battery =
             mean(plan.hours.iter().take(24).map(|hour| hour.conditions.temperature.0));
         let conditions = plan.bank.conditions(Celsius(mean_battery));
         let usable = plan.bank.usable(&conditions);
-        let shares = shares(setup, plan, &air, usable);
+        let shares = shares(setup, plan, &around, usable);
         let nights = plan.nights_before(course.first_low);
         Self {
             need_per_day: shares.iter().map(|share| share.per_day).sum(),
@@ -107,7 +108,7 @@ fn mean(values: impl Iterator<Item = f64>) -> f64 {
 fn shares(
     setup: &Setup,
     plan: &TripPlan,
-    air: &[Celsius; 24],
+    around: &Surroundings,
     usable: WattHours,
 ) -> Vec<LoadShare> {
     let factor = setup.correction.use_factor;
@@ -115,7 +116,7 @@ fn shares(
     let mut list: Vec<(Drawer, Group, WattHours, WattHours)> = setup
         .enabled_loads()
         .map(|load| {
-            let day = LoadDay::of(load, air);
+            let day = LoadDay::of(load, around);
             let energy = day.energy_at_battery(load, setup);
             let standby: WattHours =
                 day.hours.iter().map(|slot| slot.standby * factor * hour).sum();
@@ -123,7 +124,7 @@ fn shares(
         })
         .collect();
     let idle: WattHours =
-        day_demand(setup, air, factor).iter().map(|slot| slot.inverter_idle * hour).sum();
+        day_demand(setup, around, factor).iter().map(|slot| slot.inverter_idle * hour).sum();
     let electronics = (plan.sun.table.self_use() + plan.bank.management()) * Hours(24.0);
     list.push((Drawer::InverterIdle, Group::Standby, idle, idle));
     list.push((Drawer::Electronics, Group::Standby, electronics, electronics));
@@ -198,10 +199,10 @@ fn cut_outs(setup: &Setup, plan: &TripPlan, course: &Course) -> Vec<CutOutEvent>
         }
         events.extend(event);
     };
-    let air = [Celsius(20.0); 24];
+    let around = Surroundings::on_day(setup, FIRST_WHOLE_DAY, plan.sun.first_whole_day_air());
     for load in setup.enabled_loads() {
         if let Some(cut_out) = load.cut_out {
-            let day = LoadDay::of(load, &air);
+            let day = LoadDay::of(load, &around);
             let drop = if load.feed == Feed::Dc { own_drop(setup, load) } else { Volts::ZERO };
             watch(Some(load.id), drop, cut_out.off, cut_out.on, &|hour| {
                 let on_hook_up =

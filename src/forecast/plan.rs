@@ -10,6 +10,7 @@
 use super::air_response::{AirResponse, use_error_frac};
 use super::demand::{HourDemand, day_demand};
 use super::supply::{HourSupply, hour_supply};
+use super::surroundings::{FIRST_WHOLE_DAY, Surroundings};
 use super::weather::{
     AirSpread, DayClimate, ForecastDay, MonthlyClearness, Persistence, WeatherError,
 };
@@ -59,9 +60,15 @@ impl DayAir {
     /// Air of a date of the trip: the user's own mean, or that of the place.
     #[must_use]
     pub fn of(trip: &Trip, climate: &MonthlyClimate, date: Date) -> Self {
-        let usual = || Celsius(mid_month_line(&climate.air.map(|c| c.0), date));
+        let usual = Self::usual(climate, date);
+        Self { mean: trip.own_air.unwrap_or(usual.mean), ..usual }
+    }
+
+    /// Usual air of a date at the place of a climate.
+    #[must_use]
+    pub fn usual(climate: &MonthlyClimate, date: Date) -> Self {
         Self {
-            mean: trip.own_air.unwrap_or_else(usual),
+            mean: Celsius(mid_month_line(&climate.air.map(|c| c.0), date)),
             half_range_k: mid_month_line(&climate.half_range_k, date).max(0.0),
         }
     }
@@ -69,7 +76,7 @@ impl DayAir {
     /// Air of the first whole day, the day that every energy a day is stated for.
     #[must_use]
     pub fn of_first_whole_day(trip: &Trip, climate: &MonthlyClimate) -> Self {
-        Self::of(trip, climate, trip.start().saturating_add(Duration::days(1)))
+        Self::of(trip, climate, trip.start().saturating_add(Duration::days(FIRST_WHOLE_DAY as i64)))
     }
 
     /// Temperature at each hour (its middle).
@@ -108,7 +115,7 @@ impl TripSun {
     /// Air by hour of the first whole day, see [`DayAir::of_first_whole_day`].
     #[must_use]
     pub fn first_whole_day_air(&self) -> [Celsius; 24] {
-        let day = self.air.get(1).or(self.air.first());
+        let day = self.air.get(FIRST_WHOLE_DAY).or(self.air.first());
         day.map_or([Celsius(15.0); 24], DayAir::by_hour)
     }
 
@@ -272,7 +279,14 @@ impl TripPlan {
         let demands: Vec<[HourDemand; 24]> = sun
             .air
             .iter()
-            .map(|air| day_demand(setup, &air.by_hour(), setup.correction.use_factor))
+            .enumerate()
+            .map(|(day, air)| {
+                day_demand(
+                    setup,
+                    &Surroundings::on_day(setup, day, air.by_hour()),
+                    setup.correction.use_factor,
+                )
+            })
             .collect();
         let drawn = demands.iter().flatten().map(HourDemand::total).sum::<Watts>()
             / (24 * demands.len().max(1)) as f64;
@@ -289,8 +303,13 @@ impl TripPlan {
                     .get(day)?
                     .get(hour_of_day)?
                     .with_sockets_on_hook_up(supply.sockets_on_hook_up);
-                let temperature =
-                    battery_temperature(setup.bank.place, air.mean, air.half_range_k, middle);
+                let temperature = battery_temperature(
+                    setup.bank.place,
+                    air.mean,
+                    air.half_range_k,
+                    trip.heated_to,
+                    middle,
+                );
                 let conditions = bank.conditions(temperature);
                 let variance_w2 = demand.direct_variance_w2 + demand.mains_variance_w2;
                 let (peak_loss, peak_cable_loss) = bank.peak_losses(&conditions, variance_w2);
@@ -317,9 +336,9 @@ impl TripPlan {
             .collect();
         let restart =
             setup.correction.restart.map(|(at, soc_frac)| (at.0.max(0.0) as usize, soc_frac));
-        let first_whole_day = sun.air.get(1).or(sun.air.first());
-        let use_error_frac =
-            first_whole_day.map_or(0.0, |air| use_error_frac(setup, &air.by_hour()));
+        let first_whole_day =
+            Surroundings::on_day(setup, FIRST_WHOLE_DAY, sun.first_whole_day_air());
+        let use_error_frac = use_error_frac(setup, &first_whole_day);
         Self {
             air_response: Arc::new(AirResponse::of(setup, &bank)),
             use_error_frac,

@@ -14,7 +14,7 @@
 type Edition = &'static str;
 
 /// All editions after edition 0, which knows no appliance.
-const EDITIONS: &[Edition] = &[include_str!("editions/1.txt")];
+const EDITIONS: &[Edition] = &[include_str!("editions/1.txt"), include_str!("editions/2.txt")];
 
 /// The edition that links are written with.
 pub(super) const LATEST: u32 = EDITIONS.len() as u32;

@@ -6,7 +6,7 @@ use super::sanitise::{
 };
 use crate::units::{Amps, Degrees, Hours, Litres, Metres, SquareMillimetres, Volts, Watts};
 use bounds::{
-    ALTERNATOR_V, CHARGER_A, CONTROLLER_FRAC, DIRT_FRAC, FACING_DEG, FUEL_L_H, SELF_USE_W,
+    ALTERNATOR_V, CHARGER_A, CONTROLLER_FRAC, DIRT_FRAC, FACING_DEG, FUEL_L_H, PANEL_V, SELF_USE_W,
     SMALL_LOSS_FRAC, SOLAR_W, TEMP_COEFF_PER_K, TILT_DEG,
 };
 use serde::{Deserialize, Serialize};
@@ -31,6 +31,8 @@ pub mod bounds {
     pub const SMALL_LOSS_FRAC: Range = Range::new(0.0, 0.3);
     /// Temperature coefficient [1/K].
     pub const TEMP_COEFF_PER_K: Range = Range::new(-0.01, 0.0);
+    /// Voltage of an array at its best power [V].
+    pub const PANEL_V: Range = Range::new(5.0, 250.0);
     /// Charging current [A].
     pub const CHARGER_A: Range = Range::new(0.0, 300.0);
     /// Alternator voltage per 12 V nominal [V].
@@ -111,6 +113,10 @@ pub struct SolarArray {
     pub mismatch_frac: f64,
     /// Change of power per kelvin of cell temperature above 25 degrees Celsius, negative [1/K].
     pub temp_coeff_per_k: f64,
+    /// Voltage at its best power under standard test conditions [V], of the array as it is joined to
+    /// the controller; `None` takes 18.2 V for each 12 V of the system, the usual panel of 36 cells.
+    /// Counts for a PWM controller.
+    pub vmp: Option<Volts>,
 }
 
 impl Default for SolarArray {
@@ -131,6 +137,7 @@ impl Default for SolarArray {
             wiring_frac: 0.03,
             mismatch_frac: 0.02,
             temp_coeff_per_k: -0.0035,
+            vmp: None,
         }
     }
 }
@@ -307,6 +314,7 @@ impl SolarArray {
             wiring_frac,
             mismatch_frac,
             temp_coeff_per_k,
+            vmp,
         } = self;
         sanitiser.text(name, MAX_NAME_CHARS);
         sanitiser.number(&mut peak.0, SOLAR_W, 0.0);
@@ -323,6 +331,9 @@ impl SolarArray {
         sanitiser.number(wiring_frac, SMALL_LOSS_FRAC, 0.03);
         sanitiser.number(mismatch_frac, SMALL_LOSS_FRAC, 0.02);
         sanitiser.number(temp_coeff_per_k, TEMP_COEFF_PER_K, -0.0035);
+        if let Some(volts) = vmp {
+            sanitiser.number(&mut volts.0, PANEL_V, 18.2);
+        }
     }
 }
 

@@ -4,27 +4,9 @@ use super::catalogue::{Appliance, appliance, picked};
 use super::climate::{AirSource, Climate, ClimateSource};
 use super::{
     Bank, Chemistry, Draw, DrawSource, Driving, EveryNth, Load, Place, Setup, SolarArray, Trip,
-    Usage,
+    Usage, Vehicle,
 };
-use crate::units::{
-    AmpHours, Amps, Celsius, Degrees, Metres, Volts, WattHoursPerSquareMetre, Watts,
-};
-
-/// What somebody travels in.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Vehicle {
-    /// Camper van.
-    Van,
-    /// Caravan.
-    Caravan,
-    /// Motorhome.
-    Motorhome,
-}
-
-impl Vehicle {
-    /// All of them, in the order they are listed.
-    pub const ALL: [Self; 3] = [Self::Van, Self::Caravan, Self::Motorhome];
-}
+use crate::units::{AmpHours, Amps, Celsius, Degrees, Metres, Volts, Watts};
 
 /// The few answers a start is made from.
 #[derive(Clone, Debug, PartialEq)]
@@ -52,13 +34,9 @@ pub struct Start {
 /// A start: number in the catalogue, how many.
 type Rows = &'static [(u16, u16)];
 
-const DIESEL_HEATER: u16 = 12;
-const DIESEL_HEATER_START: u16 = 13;
-const GAS_HEATER: u16 = 14;
 const MOTOR_MOVER: u16 = 117;
 
-const VAN: Rows =
-    &[(3, 1), (41, 3), (35, 1), (60, 2), (57, 1), (12, 1), (13, 1), (24, 1), (130, 2)];
+const VAN: Rows = &[(3, 1), (41, 3), (35, 1), (60, 2), (57, 1), (12, 1), (24, 1), (130, 2)];
 const CARAVAN: Rows = &[
     (6, 1),
     (41, 5),
@@ -89,14 +67,8 @@ const MOTORHOME: Rows = &[
     (130, 2),
 ];
 
-/// Mean air temperature below which people heat [degrees Celsius] (common practice, no source).
-const HEAT_BELOW_C: f64 = 14.0;
-/// Heater running time per kelvin below an inside of 18 degrees Celsius [min a day] (common
-/// practice, no source): 5 h at 8 degrees, 10 h in frost.
-const HEAT_MINUTES_PER_K: f64 = 30.0;
-
-/// A sensible setup for a newcomer: usual appliances of the vehicle, heating by the season of the
-/// place, the battery and the panel they said. Every figure is a guess to be edited.
+/// A sensible setup for a newcomer: usual appliances of the vehicle, a heater that follows
+/// the season of the place, the battery and the panel they said. Every figure is a guess to be edited.
 ///
 /// What is out of bounds is pulled in, as for any setup.
 #[must_use]
@@ -106,10 +78,8 @@ pub fn start_setup(start: &Start) -> Setup {
         Vehicle::Caravan => CARAVAN,
         Vehicle::Motorhome => MOTORHOME,
     };
-    let climate = Climate::at(&start.place, None, &[WattHoursPerSquareMetre::ZERO; 12]);
-    let month = usize::from(start.month.clamp(1, 12)) - 1;
-    let air = climate.air.get(month).copied().unwrap_or(Celsius(15.0));
     let mut setup = Setup {
+        vehicle: start.vehicle,
         loads: rows_of(
             rows.iter().filter_map(|(number, quantity)| Some((appliance(*number)?, *quantity))),
         ),
@@ -135,7 +105,6 @@ pub fn start_setup(start: &Start) -> Setup {
         },
         ..Setup::default()
     };
-    heat_by_season(&mut setup, air);
     // On and off the pitch once a stay, not once a day.
     if let Some(mover) = row(&mut setup, MOTOR_MOVER) {
         let per_day = 2.0 / f64::from(start.nights.max(1));
@@ -154,19 +123,6 @@ fn rows_of(rows: impl Iterator<Item = (&'static Appliance, u16)>) -> Vec<Load> {
 
 fn row(setup: &mut Setup, number: u16) -> Option<&mut Load> {
     setup.loads.iter_mut().find(|load| load.appliance == Some(number))
-}
-
-fn heat_by_season(setup: &mut Setup, air: Celsius) {
-    let heats = air.0 < HEAT_BELOW_C;
-    let minutes = ((18.0 - air.0) * HEAT_MINUTES_PER_K).clamp(0.0, 840.0).round();
-    for number in [DIESEL_HEATER, DIESEL_HEATER_START, GAS_HEATER] {
-        if let Some(heater) = row(setup, number) {
-            heater.enabled = heats;
-            if let (Usage::Daily { minutes: daily }, true) = (&mut heater.usage, heats) {
-                *daily = minutes;
-            }
-        }
-    }
 }
 
 /// Town of the example, as the list of places has it. Written out, so that the start of the page
@@ -215,11 +171,11 @@ pub fn example_climate(trip: &Trip) -> Option<Climate> {
 #[must_use]
 pub fn example_setup() -> Setup {
     /// Number in the catalogue.
-    const NUMBERS: [u16; 16] = [1, 12, 13, 24, 35, 36, 41, 43, 57, 60, 66, 70, 126, 128, 129, 130];
+    const NUMBERS: [u16; 15] = [1, 12, 24, 35, 36, 41, 43, 57, 60, 66, 70, 126, 128, 129, 130];
     /// How many of each.
-    const QUANTITIES: [u16; 16] = [1, 1, 1, 1, 1, 1, 4, 1, 1, 2, 1, 1, 1, 1, 1, 3];
+    const QUANTITIES: [u16; 15] = [1, 1, 1, 1, 1, 4, 1, 1, 2, 1, 1, 1, 1, 1, 3];
     // Picked at build time: the start of the page needs no catalogue.
-    static ROWS: [Appliance; 16] = picked(NUMBERS);
+    static ROWS: [Appliance; 15] = picked(NUMBERS);
     let mut setup = Setup {
         name: String::new(),
         example: true,
@@ -244,7 +200,7 @@ pub fn example_setup() -> Setup {
         },
         ..Setup::default()
     };
-    for (number, minutes) in [(12, 180.0), (24, 60.0), (41, 180.0), (57, 90.0), (66, 120.0)] {
+    for (number, minutes) in [(24, 60.0), (41, 180.0), (57, 90.0), (66, 120.0)] {
         if let Some(load) = row(&mut setup, number) {
             load.usage = Usage::Daily { minutes };
         }

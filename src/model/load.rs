@@ -6,8 +6,8 @@ use crate::units::{
 };
 use bounds::{
     CELL_MAH, CELL_V, CHARGE_EVERY_DAYS, CONVERTER_FRAC, CUT_OUT_V, DRAW_W, ENERGY_WH_A_DAY,
-    FLOW_L_MIN, LITRES_A_DAY, QUANTITY, SECONDS_A_USE, STANDBY_W, STATED_V, SURGE_FACTOR,
-    USES_A_DAY,
+    FLOW_L_MIN, HEAT_W, LITRES_A_DAY, QUANTITY, SECONDS_A_USE, STANDBY_W, START_WH, STATED_V,
+    SURGE_FACTOR, USES_A_DAY,
 };
 use serde::{Deserialize, Serialize};
 
@@ -39,6 +39,10 @@ pub mod bounds {
     pub const SECONDS_A_USE: Range = Range::new(0.0, 86_400.0);
     /// Energy a day of one load [Wh].
     pub const ENERGY_WH_A_DAY: Range = Range::new(0.0, 100_000.0);
+    /// Heat of a heater [W].
+    pub const HEAT_W: Range = Range::new(100.0, 20_000.0);
+    /// Energy of one start of a heater [Wh].
+    pub const START_WH: Range = Range::new(0.0, 50.0);
     /// Standby draw of one load [W].
     pub const STANDBY_W: Range = Range::new(0.0, 500.0);
     /// Starting over running draw.
@@ -174,6 +178,22 @@ pub enum Feed {
     Inverter,
 }
 
+/// Whose air it stands in.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum LoadPlace {
+    /// In the living space: as warm as it is inside.
+    #[default]
+    Inside,
+    /// Outside, in an awning or under the bonnet: as warm as the air.
+    Outside,
+}
+
+impl LoadPlace {
+    /// All places, in the order they are listed.
+    pub const ALL: [Self; 2] = [Self::Inside, Self::Outside];
+}
+
 /// Share of the time a thermostat lets it run.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -183,9 +203,21 @@ pub enum DutyCycle {
         /// Share of the time running, 0..1.
         frac: f64,
     },
-    /// Follows the air temperature, as a compressor fridge does.
+    /// Follows the air temperature where it stands, as a compressor fridge does.
     AirTemperature {
         /// Share of the time running at 25 degrees Celsius, 0..1.
+        frac_at_25c: f64,
+    },
+    /// Heats the vehicle: follows what the vehicle loses between inside and outside.
+    Heating {
+        /// Heat given at its full draw [W].
+        heat: Watts,
+        /// Energy of one start, glow plug or igniter [Wh].
+        start: WattHours,
+    },
+    /// Cools or airs: follows the heat outside.
+    Cooling {
+        /// Share of the time running at 25 degrees Celsius outside, 0..1.
         frac_at_25c: f64,
     },
 }
@@ -238,6 +270,8 @@ pub enum Usage {
         /// Energy a day [Wh], at the socket.
         per_day: WattHours,
     },
+    /// For as long as the vehicle is driven.
+    WhileDriving,
 }
 
 impl Default for Usage {
@@ -251,10 +285,17 @@ impl Usage {
     fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
         match self {
             Self::Daily { minutes } => sanitiser.number(minutes, MINUTES_A_DAY, 0.0),
-            Self::AlwaysOn => {}
+            Self::AlwaysOn | Self::WhileDriving => {}
             Self::Duty { cycle: DutyCycle::Fixed { frac } } => sanitiser.number(frac, FRAC, 0.3),
             Self::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } } => {
                 sanitiser.number(frac_at_25c, FRAC, 0.32);
+            }
+            Self::Duty { cycle: DutyCycle::Heating { heat, start } } => {
+                sanitiser.number(&mut heat.0, HEAT_W, 2000.0);
+                sanitiser.number(&mut start.0, START_WH, 0.0);
+            }
+            Self::Duty { cycle: DutyCycle::Cooling { frac_at_25c } } => {
+                sanitiser.number(frac_at_25c, FRAC, 0.3);
             }
             Self::Charges { every_days, cell, cell_volts, charger_frac } => {
                 sanitiser.number(every_days, CHARGE_EVERY_DAYS, 1.0);
@@ -356,6 +397,8 @@ pub struct Load {
     pub spread_frac: Option<f64>,
     /// From the battery or through the inverter.
     pub feed: Feed,
+    /// Whose air it stands in.
+    pub place: LoadPlace,
     /// How it is used.
     pub usage: Usage,
     /// Draw of one of them while not in use but left connected [W]; 0 for none.
@@ -382,6 +425,7 @@ impl Default for Load {
             draw: Draw::default(),
             spread_frac: None,
             feed: Feed::Dc,
+            place: LoadPlace::Inside,
             usage: Usage::default(),
             standby: Watts::ZERO,
             window: Window::ALL_DAY,
@@ -417,6 +461,7 @@ impl Load {
             draw,
             spread_frac,
             feed: _,
+            place: _,
             usage,
             standby,
             window,

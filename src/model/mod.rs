@@ -20,6 +20,7 @@ mod sanitise;
 pub mod setup;
 pub mod trip;
 pub mod typed_words;
+pub mod vehicle;
 pub mod wiring;
 
 pub use bank::{Bank, BatteryPlace, Chemistry, SystemVoltage};
@@ -29,9 +30,10 @@ pub use charging::{
 };
 pub use climate::{AirSource, Climate, ClimateSource};
 pub use inverter::{Inverter, InverterSwitching};
-pub use load::{CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, Usage, Window};
+pub use load::{CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, LoadPlace, Usage, Window};
 pub use log::{Correction, Reading, ReadingKind};
 pub use money::Prices;
 pub use setup::Setup;
 pub use trip::{DayPlan, MonthlySun, Place, Trip, Weather};
+pub use vehicle::Vehicle;
 pub use wiring::{CableRun, ConductorSize};

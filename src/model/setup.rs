@@ -3,7 +3,7 @@
 use super::sanitise::{MAX_NAME_CHARS, Sanitiser};
 use super::{
     Bank, CableRun, Correction, Driving, HookUp, Inverter, Load, OtherSource, Prices, Reading,
-    SolarArray, Trip,
+    SolarArray, Trip, Vehicle,
 };
 use bounds::{MAX_ARRAYS, MAX_CABLES, MAX_LOADS, MAX_OTHER, MAX_READINGS};
 use serde::{Deserialize, Serialize};
@@ -30,6 +30,8 @@ pub struct Setup {
     pub name: String,
     /// This is the invented example, not the user's own.
     pub example: bool,
+    /// What somebody travels in.
+    pub vehicle: Vehicle,
     /// Appliances.
     pub loads: Vec<Load>,
     /// Battery.
@@ -89,6 +91,7 @@ impl Setup {
         let Self {
             name,
             example: _,
+            vehicle: _,
             loads,
             bank,
             inverter,

@@ -3,7 +3,8 @@
 use super::sanitise::{FRAC, MAX_NAME_CHARS, MINUTES_A_DAY, SUN_WH_M2, Sanitiser};
 use crate::units::{Celsius, Degrees, Metres, WattHoursPerSquareMetre};
 use bounds::{
-    AIR_C, ALTITUDE_M, ARRIVAL_HOUR, LATITUDE_DEG, LONGITUDE_DEG, NIGHTS, UTC_OFFSET_MIN, YEAR,
+    AIR_C, ALTITUDE_M, ARRIVAL_HOUR, INSIDE_C, LATITUDE_DEG, LONGITUDE_DEG, NIGHTS, UTC_OFFSET_MIN,
+    YEAR,
 };
 use serde::{Deserialize, Serialize};
 use time::{Date, Month};
@@ -28,6 +29,8 @@ pub mod bounds {
     pub const NIGHTS: Range = Range::new(1.0, 60.0);
     /// Air temperature [degrees Celsius].
     pub const AIR_C: Range = Range::new(-40.0, 50.0);
+    /// What the vehicle is heated to [degrees Celsius].
+    pub const INSIDE_C: Range = Range::new(5.0, 30.0);
 }
 
 /// A place on Earth.
@@ -133,6 +136,9 @@ pub struct Trip {
     pub own_sun: Option<MonthlySun>,
     /// The user's own mean air temperature for the trip; `None` takes the climate's.
     pub own_air: Option<Celsius>,
+    /// Heated to so much inside, day and night on average; `None`: not heated. 16 degrees Celsius unless
+    /// the user says otherwise (common practice, no source).
+    pub heated_to: Option<Celsius>,
     /// Light thrown back by the ground, 0..1: 0.2 grass, 0.6 and more snow.
     pub ground_albedo_frac: f64,
 }
@@ -150,6 +156,7 @@ impl Default for Trip {
             days: Vec::new(),
             own_sun: None,
             own_air: None,
+            heated_to: Some(Celsius(16.0)),
             ground_albedo_frac: 0.2,
         }
     }
@@ -201,6 +208,7 @@ impl Trip {
             days,
             own_sun,
             own_air,
+            heated_to,
             ground_albedo_frac,
         } = self;
         let Place { name, latitude, longitude, altitude } = place;
@@ -227,6 +235,9 @@ impl Trip {
         }
         if let Some(air) = own_air {
             sanitiser.number(&mut air.0, AIR_C, 15.0);
+        }
+        if let Some(kept) = heated_to {
+            sanitiser.number(&mut kept.0, INSIDE_C, 16.0);
         }
         sanitiser.number(ground_albedo_frac, FRAC, 0.2);
     }

@@ -5,6 +5,7 @@ pub mod battery;
 pub mod cable;
 pub mod fridge;
 pub mod fuse;
+pub mod indoors;
 pub mod inverter;
 pub mod short_circuit;
 pub mod solar;

@@ -2,20 +2,20 @@
 
 use super::answer::ANSWER_ID;
 use super::focus;
-use super::lang::{key, t};
+use super::lang::t;
 use super::lens::Lens;
 use super::loads::LOADS_TITLE_ID;
 use super::state::{AppState, Tab};
 use super::trip::{date_fields, place};
 use super::widgets::{NumberField, Sheet, Term, button, choice_row, quiet_button, radios};
 use crate::i18n::Arg;
-use crate::model::example::{Start, Vehicle, start_setup};
+use crate::model::example::{Start, start_setup};
 use crate::model::limits::{CAPACITY_AH, SOLAR_W};
-use crate::model::{Chemistry, Setup, SolarArray, Trip};
+use crate::model::{Chemistry, Setup, SolarArray, Trip, Vehicle};
 use crate::units::{AmpHours, Watts};
 use crate::view::icons::Icon;
 use crate::view::lang::t_args;
-use crate::view::words::names::chemistry_name;
+use crate::view::words::names::{chemistry_name, vehicle_name};
 use leptos::prelude::*;
 
 /// The three questions, inside their sheet.
@@ -101,14 +101,6 @@ pub fn questions(app: AppState, sheet: Sheet) -> AnyView {
         </div>
     }
     .into_any()
-}
-
-fn vehicle_name(vehicle: Vehicle) -> String {
-    t(match vehicle {
-        Vehicle::Van => key!("vehicle-van"),
-        Vehicle::Caravan => key!("vehicle-caravan"),
-        Vehicle::Motorhome => key!("vehicle-motorhome"),
-    })
 }
 
 fn start_of(setup: &Setup, vehicle: Option<Vehicle>) -> Start {

@@ -4,8 +4,8 @@
 use nightbank::forecast::MonthlyClimate;
 use nightbank::model::catalogue::ALL;
 use nightbank::model::{
-    Bank, Draw, DutyCycle, Feed, InverterSwitching, Load, Setup, SolarArray, SystemVoltage, Usage,
-    Window,
+    Bank, Draw, DutyCycle, Feed, InverterSwitching, Load, LoadPlace, Setup, SolarArray,
+    SystemVoltage, Usage, Window,
 };
 use nightbank::units::{AmpHours, Celsius, Watts};
 
@@ -39,6 +39,8 @@ pub fn failing_van() -> Setup {
     let mut setup = Setup::default();
     let fridge = Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c: 0.32 } };
     setup.loads.push(load(1, 45.0, fridge));
+    // A box in the awning.
+    setup.loads[0].place = LoadPlace::Outside;
     setup.loads.push(load(2, 6.0, Usage::AlwaysOn));
     setup.loads[1].group = nightbank::model::Group::Standby;
     setup.loads.push(load(3, 8.0, Usage::Daily { minutes: 300.0 }));

@@ -24,6 +24,12 @@ fn usage(m: Manners) -> impl Strategy<Value = Usage> {
         num(m, limits::FRAC).prop_map(|frac_at_25c| Usage::Duty {
             cycle: DutyCycle::AirTemperature { frac_at_25c }
         }),
+        (num(m, limits::HEAT_W), num(m, limits::START_WH)).prop_map(|(heat, start)| Usage::Duty {
+            cycle: DutyCycle::Heating { heat: Watts(heat), start: WattHours(start) }
+        }),
+        num(m, limits::FRAC)
+            .prop_map(|frac_at_25c| Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c } }),
+        Just(Usage::WhileDriving),
         (
             num(m, limits::CHARGE_EVERY_DAYS),
             num(m, limits::CELL_MAH),
@@ -57,6 +63,8 @@ fn listed(usage: Usage) -> Usage {
         Usage::Daily { .. }
         | Usage::AlwaysOn
         | Usage::Duty { cycle: DutyCycle::Fixed { .. } | DutyCycle::AirTemperature { .. } }
+        | Usage::Duty { cycle: DutyCycle::Heating { .. } | DutyCycle::Cooling { .. } }
+        | Usage::WhileDriving
         | Usage::Charges { .. }
         | Usage::Litres { .. }
         | Usage::Uses { .. }
@@ -87,7 +95,7 @@ fn own_load(m: Manners) -> impl Strategy<Value = Load> {
     let draw_source =
         vec![DrawSource::Meter, DrawSource::SpecSheet, DrawSource::Label, DrawSource::Estimate];
     let how = (quantity, select(draw_source), draw(m), option::of(num(m, limits::FRAC)));
-    let feed = select(vec![Feed::Dc, Feed::Inverter]);
+    let feed = (select(vec![Feed::Dc, Feed::Inverter]), select(LoadPlace::ALL.to_vec()));
     let use_ = (feed, usage(m), num(m, limits::STANDBY_W), window(m));
     let rest = (num(m, limits::SURGE_FACTOR), cut_out(m), any::<bool>());
     (who, how, use_, rest).prop_map(|(who, how, use_, rest)| Load {
@@ -99,7 +107,8 @@ fn own_load(m: Manners) -> impl Strategy<Value = Load> {
         draw_source: how.1,
         draw: how.2,
         spread_frac: how.3,
-        feed: use_.0,
+        feed: use_.0.0,
+        place: use_.0.1,
         usage: use_.1,
         standby: Watts(use_.2),
         window: use_.3,

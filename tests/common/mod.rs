@@ -3,8 +3,17 @@
 //! Each test file uses only part of it.
 #![allow(dead_code)]
 
+use nightbank::forecast::surroundings::Surroundings;
+use nightbank::units::{Celsius, Watts};
+
 mod load_rows;
 mod power_parts;
 pub mod sample;
 pub mod setups;
 mod values;
+
+/// The same air inside and out all day, nothing to heat and nobody driving.
+pub fn still_air(air: Celsius) -> Surroundings {
+    let (air, heat) = ([air; 24], [Watts::ZERO; 24]);
+    Surroundings { outside: air, inside: air, heat, driving_frac: [0.0; 24] }
+}

@@ -111,6 +111,7 @@ pub fn array(m: Manners) -> impl Strategy<Value = SolarArray> {
         num(m, limits::SMALL_LOSS_FRAC),
         num(m, limits::TEMP_COEFF_PER_K),
         num(m, limits::SMALL_LOSS_FRAC),
+        proptest::option::of(num(m, limits::PANEL_V)),
     );
     (size, kind, losses).prop_map(|(size, kind, losses)| SolarArray {
         enabled: kind.0,
@@ -128,6 +129,7 @@ pub fn array(m: Manners) -> impl Strategy<Value = SolarArray> {
         wiring_frac: losses.3,
         mismatch_frac: losses.4,
         temp_coeff_per_k: losses.5,
+        vmp: losses.7.map(Volts),
     })
 }
 

@@ -114,6 +114,9 @@ pub fn everything() -> Setup {
         },
         Usage::Uses { per_day: 3.5, seconds: 210.0 },
         Usage::Energy { per_day: WattHours(123.4) },
+        Usage::Duty { cycle: DutyCycle::Heating { heat: Watts(4250.0), start: WattHours(4.5) } },
+        Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c: 0.275 } },
+        Usage::WhileDriving,
     ];
     setup.loads.extend(Group::ALL.into_iter().enumerate().map(|(index, group)| Load {
         id: plain + 1 + index as u32,
@@ -124,6 +127,7 @@ pub fn everything() -> Setup {
         draw: Draw::Power { watts: Watts(0.07 + 12.5 * index as f64) },
         spread_frac: Some(0.125),
         feed: Feed::Inverter,
+        place: LoadPlace::ALL[index % 2],
         usage: usages[index % usages.len()],
         standby: Watts(0.45),
         window: Window { from_min: 61 * index as u16, to_min: 1439 },
@@ -152,6 +156,7 @@ pub fn everything() -> Setup {
         array.wiring_frac = 0.015;
         array.mismatch_frac = 0.0;
         array.temp_coeff_per_k = -0.00291;
+        array.vmp = Some(Volts(31.7));
     }
     setup.driving.charger = DrivingCharger::Relay {
         alternator: Volts(14.05),
@@ -180,6 +185,8 @@ pub fn everything() -> Setup {
             fuel_per_hour: Litres(0.35),
         })
         .to_vec();
+    setup.vehicle = Vehicle::Motorhome;
+    setup.trip.heated_to = None;
     setup.trip.utc_offset_min = -210;
     setup.trip.year = 2027;
     setup.trip.arrival_hour = 21;

@@ -61,7 +61,8 @@ fn trip(m: Manners) -> impl Strategy<Value = Trip> {
     let sun = proptest::array::uniform12(num(m, limits::SUN_WH_M2));
     let sun = sun.prop_map(|months| MonthlySun(months.map(WattHoursPerSquareMetre)));
     let air = num(m, limits::AIR_C).prop_map(Celsius);
-    let rest = (option::of(sun), option::of(air), num(m, limits::FRAC));
+    let kept = option::of(num(m, limits::INSIDE_C).prop_map(Celsius));
+    let rest = (option::of(sun), option::of(air), num(m, limits::FRAC), kept);
     (place, when, vec(day(m), at_most(m, 61)), rest).prop_map(|(place, when, days, rest)| Trip {
         place,
         utc_offset_min: when.0,
@@ -73,6 +74,7 @@ fn trip(m: Manners) -> impl Strategy<Value = Trip> {
         days,
         own_sun: rest.0,
         own_air: rest.1,
+        heated_to: rest.3,
         ground_albedo_frac: rest.2,
     })
 }
@@ -156,10 +158,12 @@ fn whole(m: Manners) -> impl Strategy<Value = Setup> {
     let prices = prop_oneof![Just(Prices::default()), prices(m)];
     let correction = prop_oneof![Just(Correction::default()), correction(m)];
     let power = (bank(m), inverter(m), driving(m), hook_up(m));
-    (text(m, 40), any::<bool>(), lists, power, trip, prices, correction).prop_map(
-        |(name, example, lists, power, trip, prices, correction)| Setup {
+    let who = (any::<bool>(), select(Vehicle::ALL.to_vec()));
+    (text(m, 40), who, lists, power, trip, prices, correction).prop_map(
+        |(name, (example, vehicle), lists, power, trip, prices, correction)| Setup {
             name,
             example,
+            vehicle,
             loads: lists.0,
             bank: power.0,
             inverter: power.1,

@@ -9,12 +9,13 @@ use super::cost::is_medical;
 use super::edits::noon_facing;
 use crate::advice::trial::Outcome;
 use crate::forecast::demand::energy_per_day;
+use crate::forecast::surroundings::Surroundings;
 use crate::model::catalogue::{Caution, appliance};
 use crate::model::{
     BatteryPlace, Chemistry, Controller, DrivingCharger, DutyCycle, Feed, Group, InverterSwitching,
     Load, Mounting, Setup, Usage,
 };
-use crate::units::{AmpHours, Amps, Celsius, Degrees, Watts};
+use crate::units::{AmpHours, Amps, Celsius, Degrees, WattHours, Watts};
 
 /// Loads below this a day are not worth a change [Wh].
 const NEGLIGIBLE_WH: f64 = 0.5;
@@ -47,7 +48,7 @@ pub fn candidates(setup: &Setup, outcome: &Outcome) -> Vec<Change> {
 
 fn load_changes(setup: &Setup, load: &Load, list: &mut Vec<Change>) {
     let id = load.id;
-    if energy_per_day(load, &[Celsius(25.0); 24]).0 < NEGLIGIBLE_WH {
+    if day_energy(setup, load).0 < NEGLIGIBLE_WH {
         return;
     }
     let small = load.draw.watts().0 * f64::from(load.quantity) <= ADAPTER_W;
@@ -64,7 +65,8 @@ fn load_changes(setup: &Setup, load: &Load, list: &mut Vec<Change>) {
         return;
     }
     let has = |caution| entry.is_some_and(|entry| entry.has(caution));
-    if has(Caution::DrivingOnly) || has(Caution::CountedElsewhere) {
+    let parked = has(Caution::DrivingOnly) && load.usage != Usage::WhileDriving;
+    if parked || has(Caution::CountedElsewhere) {
         list.push(Change::SwitchOff { load: id });
         return;
     }
@@ -90,6 +92,12 @@ fn load_changes(setup: &Setup, load: &Load, list: &mut Vec<Change>) {
     less_use(load, list);
 }
 
+/// Energy a day in the warm or in the cold, whichever is more.
+fn day_energy(setup: &Setup, load: &Load) -> WattHours {
+    let at = |air| energy_per_day(load, &Surroundings::at_rest(setup, [Celsius(air); 24]));
+    at(25.0).max(at(0.0))
+}
+
 fn less_use(load: &Load, list: &mut Vec<Change>) {
     let id = load.id;
     match load.usage {
@@ -113,6 +121,8 @@ fn less_use(load: &Load, list: &mut Vec<Change>) {
         Usage::Duty { .. } if load.group == Group::Cold => {
             list.push(Change::WarmerFridge { load: id });
         }
+        // Driving and the cold decide.
+        Usage::WhileDriving | Usage::Duty { cycle: DutyCycle::Heating { .. } } => {}
         Usage::Duty { cycle: DutyCycle::Fixed { .. } } if load.group == Group::Heat => {
             list.push(Change::UseShare { load: id, share_frac: 0.75 });
         }

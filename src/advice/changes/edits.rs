@@ -56,6 +56,13 @@ pub(super) fn use_share(load: &mut Load, share_frac: f64) {
         Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } } => {
             *frac_at_25c *= share_frac;
         }
+        Usage::Duty { cycle: DutyCycle::Heating { heat, .. } } => {
+            let more = if share_frac > 0.0 { heat.0 / share_frac } else { f64::INFINITY };
+            heat.0 = within(more, limits::HEAT_W);
+        }
+        Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c } } => *frac_at_25c *= share_frac,
+        // Driving decides.
+        Usage::WhileDriving => {}
         Usage::Charges { every_days, .. } => {
             let rarer = if share_frac > 0.0 { *every_days / share_frac } else { f64::INFINITY };
             *every_days = within(rarer, limits::CHARGE_EVERY_DAYS);

@@ -73,6 +73,8 @@ pub enum Field {
     Nights,
     /// The user's own mean temperature.
     OwnAir,
+    /// What the vehicle is heated to.
+    HeatedTo,
     /// Consumption factor from readings.
     UseFactor,
     /// Sun factor from readings.
@@ -186,11 +188,12 @@ pub fn differences(setups: &[(&Setup, LoadEnergy)]) -> Vec<Difference> {
 
 type Reader = fn(&Setup, &LoadEnergy) -> Value;
 
-const GENERAL: [(Field, Reader); 30] = [
+const GENERAL: [(Field, Reader); 31] = [
     (Field::Place, |s, _| place(s)),
     (Field::Arrival, |s, _| Value::Date(s.trip.year, s.trip.month, s.trip.day)),
     (Field::Nights, |s, _| Value::Count(usize::from(s.trip.nights))),
     (Field::OwnAir, |s, _| s.trip.own_air.map_or(Value::Absent, Value::Temperature)),
+    (Field::HeatedTo, |s, _| s.trip.heated_to.map_or(Value::Absent, Value::Temperature)),
     (Field::AllLoads, |_, energy| Value::Energy(energy.total)),
     (Field::Chemistry, |s, _| Value::Chemistry(s.bank.chemistry)),
     (Field::Capacity, |s, _| Value::Charge(s.bank.rated_capacity())),

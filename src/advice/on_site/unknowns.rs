@@ -17,6 +17,7 @@ use crate::forecast::MonthlyClimate;
 use crate::forecast::demand::LoadDay;
 use crate::forecast::plan::DayAir;
 use crate::forecast::plan::TripSun;
+use crate::forecast::surroundings::{FIRST_WHOLE_DAY, Surroundings};
 use crate::forecast::weather::WeatherError;
 use crate::model::{Draw, DrawSource, Load, Setup, Usage};
 use crate::units::WattHours;
@@ -57,7 +58,8 @@ pub fn off_by(load: &Load, factor: f64) -> Load {
         | Usage::AlwaysOn
         | Usage::Duty { .. }
         | Usage::Litres { .. }
-        | Usage::Uses { .. } => {}
+        | Usage::Uses { .. }
+        | Usage::WhileDriving => {}
     }
     load
 }
@@ -79,10 +81,11 @@ impl UnknownsJob {
     #[must_use]
     pub fn new(setup: &Setup, climate: &MonthlyClimate) -> Self {
         let air = DayAir::of_first_whole_day(&setup.trip, climate).by_hour();
+        let around = Surroundings::on_day(setup, FIRST_WHOLE_DAY, air);
         let mut unknowns: Vec<Unknown> = setup
             .enabled_loads()
             .map(|load| {
-                let per_day = LoadDay::of(load, &air).energy_at_battery(load, setup);
+                let per_day = LoadDay::of(load, &around).energy_at_battery(load, setup);
                 Unknown {
                     load: load.id,
                     draw_source: load.draw_source,

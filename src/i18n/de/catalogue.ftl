@@ -4,6 +4,7 @@
 app-fridge-compressor-large = Kompressorkühlschrank, 80–130 L
 app-coolbox-compressor = Kompressorkühlbox, 30–45 L
 app-freezer = Gefrierbox, 12 V
+app-fridge-freezer-dual = Kühl-Gefrier-Box mit zwei Zonen
 app-coolbox-thermoelectric = Thermoelektrische Kühlbox
 app-fridge-absorption-control = Absorberkühlschrank auf Gas: Elektronik
 app-fridge-absorption-element = Absorberkühlschrank: 12-V-Heizpatrone, nur beim Fahren
@@ -14,8 +15,15 @@ app-ice-maker = Eiswürfelbereiter
 
 ## Heating
 app-heater-gas-blown = Gas-Umluftheizung: Gebläse
+app-heater-diesel-start = Diesel- oder Benzinheizung: Glühstift beim Start
 app-furnace-blower = Propanofen: Gebläse
 app-boiler-wet = Warmwasserheizung: Kessel und Pumpe
+app-combi-diesel = Dieselheizung mit Warmwasser: Gebläse und Pumpe
+app-combi-mains = Heizung mit Warmwasser, Elektroheizstab
+app-heater-shutdown = Diesel- oder Benzinheizung: Glühstift beim Abschalten
+app-water-element-12v = Heizstab im Boiler, 12 V
+app-underblanket-mains = Wärmeunterbett, 230 V
+app-heated-clothing = Beheizte Kleidung, laden
 app-water-heater-ignition = Boiler: Zündung, Frostwächter
 app-electric-blanket = Heizdecke, 12 V
 app-fan-heater-12v = Heizlüfter, 12 V
@@ -34,6 +42,7 @@ app-air-con-12v = Klimaanlage, 12 V
 app-extractor-hood = Dunstabzug
 app-dehumidifier = Luftentfeuchter
 app-air-purifier = Luftreiniger
+app-toilet-fan = Toilettenlüfter
 
 ## Water
 app-pump-diaphragm = Wasserpumpe, Membranpumpe
@@ -57,11 +66,14 @@ app-mosquito-lamp = Mückenlampe
 app-tv-small = Fernseher, 19–24 Zoll, 12 V
 app-tv-large = Fernseher, 28–32 Zoll, 12 V
 app-satellite-tv = Sat-Antenne und Receiver
+app-dish-search = Selbstsuchende Satellitenschüssel: Suchlauf
 app-streaming-stick = Digitalreceiver oder Streaming-Stick
 app-projector = Mini-Beamer
 app-monitor = Computermonitor
+app-laptop-gaming = Leistungsstarker Spiele-Laptop
 app-tablet = Tablet, laden
 app-smart-watch = Uhr oder Ohrhörer, laden
+app-phone-wireless = Handy, kabellos geladen
 app-camera = Kamera-Akku, laden
 app-drone = Drohnen-Akku, laden
 app-power-bank = Powerbank, laden
@@ -73,6 +85,8 @@ app-two-way-radio = Funkgerät
 ## Network
 app-satellite-internet-small = Satelliten-Internet, kleine Antenne
 app-satellite-internet-large = Satelliten-Internet, große Antenne
+app-satellite-snow = Satelliteninternet: Schnee schmelzen
+app-router-5g = 5G-Router
 app-aerial-amplifier = Antennenverstärker
 app-signal-booster = Mobilfunkverstärker
 
@@ -95,19 +109,23 @@ app-microwave = Mikrowelle, 800 W Abgabe
 app-toaster = Toaster
 app-coffee-pod = Kaffeemaschine, Kapseln oder Espresso
 app-coffee-filter = Kaffeemaschine, Filter
+app-coffee-bean = Kaffeevollautomat
 app-coffee-grinder = Kaffeemühle
 app-air-fryer = Heißluftfritteuse
 app-slow-cooker = Schongarer, Reiskocher
 app-multi-cooker = Elektrischer Schnellkochtopf
+app-bread-maker = Brotbackautomat
 app-electric-grill = Elektrogrill
 app-sandwich-maker = Sandwich- oder Waffeleisen
 app-egg-boiler = Eierkocher
 app-blender = Standmixer
 app-bottle-warmer = Flaschenwärmer, 12 V
+app-oven-12v = Reiseofen, 12 V
 app-hob-ignition = Gaskocher und Backofen: Zündung
 
 ## Body and laundry
 app-hairdryer = Föhn
+app-hairdryer-12v = Haartrockner, 12 V
 app-hair-straightener = Glätteisen
 app-shaver-toothbrush = Rasierer, elektrische Zahnbürste
 app-hair-clipper = Haarschneider
@@ -130,6 +148,10 @@ app-power-station = Tragbare Powerstation, laden
 app-motor-mover = Rangierhilfe
 app-entrance-step = Elektrische Trittstufe
 app-levelling = Hubstützen, elektrische Stützen
+app-air-suspension = Kompressor der Luftfederung
+app-trailer-stability = Anhänger-Stabilisierung
+app-side-lights = Standlicht, angelassen
+app-starter-maintainer = Erhaltungsladung der Starterbatterie
 app-dash-cam = Dashcam, Parkmodus
 app-reversing-camera = Rückfahrkamera und Monitor
 app-slide-out = Motor für den Auszugserker

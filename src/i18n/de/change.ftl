@@ -255,6 +255,7 @@ differ-place = Ort
 differ-arrival = Ankunft
 differ-nights = Gewünschte Nächte
 differ-air = Mittlere Temperatur
+differ-heated-to = Geheizt auf
 differ-use-factor = Verbrauch, vor Ort gelernt
 differ-sun-factor = Sonne, vor Ort gelernt
 value-absent = –

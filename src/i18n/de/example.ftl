@@ -1,7 +1,6 @@
 # Names of the appliances of the example: the rest of the catalogue follows.
 app-fridge-compressor-small = Kompressorkühlschrank, 40–60 L
 app-heater-diesel = Diesel- oder Benzin-Luftheizung: Gebläse
-app-heater-diesel-start = Diesel- oder Benzinheizung: Glühstift beim Start
 app-roof-fan = Dachlüfter
 app-pump-submersible = Wasserpumpe, Tauchpumpe
 app-toilet-flush = Toilettenspülpumpe

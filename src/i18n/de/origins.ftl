@@ -44,6 +44,9 @@ from-load-where = Ändern kannst du es unter „Geräte“.
 # Wie ein Gerät genutzt wird und woher sein Wert stammt, in wenigen Worten.
 summary-inverter = über Wechselrichter
 summary-always = immer an
+summary-heating = nach der Kälte
+summary-cooling = nach der Wärme
+summary-driving = während der Fahrt
 summary-duty = { $share } der Zeit
 summary-charges = { $charge } { $days_n ->
     [one] alle { $days } Tag

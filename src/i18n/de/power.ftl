@@ -94,6 +94,8 @@ solar-wiring = Verlust in Kabeln
 solar-mismatch = Verlust durch Toleranzen
 solar-temperature = Änderung bei Wärme
 solar-temperature-hint = Aus dem Datenblatt, meist −0,3 bis −0,45 %/K.
+solar-vmp = Spannung bei bester Leistung
+solar-vmp-hint = Vmp, vom Typenschild: des Moduls oder aller in Reihe. Leer: 18,2 V je 12 V.
 solar-self-use = Eigenverbrauch des Reglers
 
 inverter-title = Wechselrichter
@@ -186,16 +188,21 @@ parked-hint = Nichts lädt und niemand ist an Bord. Was an bleibt, etwa Ortungsg
 parked-draw = Bleibt an
 parked-draw-hint = Zunächst aus deinen immer eingeschalteten Geräten und dem Standby.
 parked-soc = Geladen auf
-parked-air = Temperatur der Batterie
+parked-air = Temperatur der Batterie, wenn du sie kennst
+parked-air-hint = Leer: nach dem Platz der Batterie und der Luft, wie sie dort Monat für Monat üblich ist, mit Frost wie an einem von vierzig Tagen.
+parked-from = Abgestellt ab
+parked-draw-amps = Dasselbe in Ampere
 parked-drain = Entladung mit Eigenverlust
 parked-low = Niedrigster erlaubter Stand nach
 parked-empty = Leer nach
+parked-until = { $days }, am { $date }
 parked-days = { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tagen
 }
 parked-years = mehr als zwei Jahren
 parked-freezes = So geladen wie oben gefriert diese Batterie bei { $first }; bis zum niedrigsten erlaubten Stand entladen, bei { $at }; leer, bei { $flat }.
-parked-frost-after = Bei { $air } gefriert sie nach { $days }, weil sie sich leert: Lade sie vorher oder klemme sie ab.
-parked-frost = Ist es kälter, kann sie platzen: Halte sie geladen oder nimm sie vor dem Frost heraus. Lade nie eine gefrorene Batterie.
+parked-charge-by = Lade sie bis { $date } oder klemme sie ab.
+parked-frost-from = Ab { $date } kann sie in einer kalten Nacht gefrieren, weil sie sich leert.
+parked-frost = Gefriert sie, kann sie platzen: Halte sie geladen oder nimm sie vor dem Frost heraus. Lade nie eine gefrorene Batterie.
 parked-lithium = Lithium lagert am besten teilgeladen und abgeklemmt, so wie es der Hersteller angibt, und darf unter 0 °C nicht geladen werden.

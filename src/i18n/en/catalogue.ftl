@@ -4,6 +4,7 @@
 app-fridge-compressor-large = Compressor fridge, 80–130 L
 app-coolbox-compressor = Compressor cool box, 30–45 L
 app-freezer = Freezer, 12 V
+app-fridge-freezer-dual = Fridge-freezer with two zones
 app-coolbox-thermoelectric = Thermoelectric cool box
 app-fridge-absorption-control = Absorption fridge on gas: electronics
 app-fridge-absorption-element = Absorption fridge: 12 V element, driving only
@@ -14,8 +15,15 @@ app-ice-maker = Ice maker
 
 ## Heating
 app-heater-gas-blown = Blown-air gas heating: fan
+app-heater-diesel-start = Diesel or petrol heater: glow plug at start
 app-furnace-blower = Propane furnace: blower
 app-boiler-wet = Wet central heating: boiler and pump
+app-combi-diesel = Diesel heater with hot water: fan and pump
+app-combi-mains = Heater with hot water, electric element
+app-heater-shutdown = Diesel or petrol heater: glow plug at stop
+app-water-element-12v = Water heater element, 12 V
+app-underblanket-mains = Electric underblanket, mains
+app-heated-clothing = Heated clothing, charging
 app-water-heater-ignition = Water heater: ignition, frost valve
 app-electric-blanket = Electric blanket, 12 V
 app-fan-heater-12v = Fan heater, 12 V
@@ -34,6 +42,7 @@ app-air-con-12v = Air conditioner, 12 V
 app-extractor-hood = Cooker hood
 app-dehumidifier = Dehumidifier
 app-air-purifier = Air purifier
+app-toilet-fan = Toilet vent fan
 
 ## Water
 app-pump-diaphragm = Water pump, diaphragm
@@ -57,11 +66,14 @@ app-mosquito-lamp = Mosquito lamp
 app-tv-small = Television, 19–24 inch, 12 V
 app-tv-large = Television, 28–32 inch, 12 V
 app-satellite-tv = Satellite TV dish and receiver
+app-dish-search = Self-seeking satellite dish: searching
 app-streaming-stick = Digital receiver or streaming stick
 app-projector = Mini projector
 app-monitor = Computer monitor
+app-laptop-gaming = Powerful laptop for games
 app-tablet = Tablet, charging
 app-smart-watch = Watch or earbuds, charging
+app-phone-wireless = Phone, charged without a cable
 app-camera = Camera battery, charging
 app-drone = Drone battery, charging
 app-power-bank = Power bank, charging
@@ -73,6 +85,8 @@ app-two-way-radio = Two-way radio
 ## Network
 app-satellite-internet-small = Satellite internet terminal, small
 app-satellite-internet-large = Satellite internet terminal, large
+app-satellite-snow = Satellite internet: melting snow
+app-router-5g = 5G router
 app-aerial-amplifier = Aerial amplifier
 app-signal-booster = Mobile signal booster
 
@@ -95,19 +109,23 @@ app-microwave = Microwave oven, 800 W output
 app-toaster = Toaster
 app-coffee-pod = Coffee machine, pods or espresso
 app-coffee-filter = Coffee machine, filter
+app-coffee-bean = Coffee machine, bean to cup
 app-coffee-grinder = Coffee grinder
 app-air-fryer = Air fryer
 app-slow-cooker = Slow cooker, rice cooker
 app-multi-cooker = Electric pressure cooker
+app-bread-maker = Bread maker
 app-electric-grill = Electric grill
 app-sandwich-maker = Sandwich or waffle maker
 app-egg-boiler = Egg boiler
 app-blender = Blender
 app-bottle-warmer = Bottle warmer, 12 V
+app-oven-12v = Travel oven, 12 V
 app-hob-ignition = Gas hob and oven: ignition
 
 ## Body and laundry
 app-hairdryer = Hairdryer
+app-hairdryer-12v = Hairdryer, 12 V
 app-hair-straightener = Hair straightener
 app-shaver-toothbrush = Shaver, electric toothbrush
 app-hair-clipper = Hair clipper
@@ -131,6 +149,10 @@ app-motor-mover = Motor mover
 app-entrance-step = Electric step
 app-levelling = Levelling jacks, corner steadies
 app-dash-cam = Dash cam, parking mode
+app-air-suspension = Air suspension compressor
+app-trailer-stability = Trailer stability unit
+app-side-lights = Side lights left on
+app-starter-maintainer = Starter-battery maintainer
 app-reversing-camera = Reversing camera and display
 app-slide-out = Slide-out motor
 app-awning-motor = Awning motor

@@ -257,6 +257,7 @@ differ-nights = Nights you want
 differ-air = Mean air temperature
 differ-use-factor = Use, from readings on site
 differ-sun-factor = Solar, from readings on site
+differ-heated-to = Kept inside
 value-absent = –
 value-yes = yes
 value-every = { $n ->

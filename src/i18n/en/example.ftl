@@ -1,7 +1,6 @@
 # Names of the appliances of the example: the rest of the catalogue follows.
 app-fridge-compressor-small = Compressor fridge, 40–60 L
 app-heater-diesel = Diesel or petrol air heater: fan
-app-heater-diesel-start = Diesel or petrol heater: glow plug at start
 app-roof-fan = Roof fan
 app-pump-submersible = Water pump, submersible
 app-toilet-flush = Toilet flush pump

@@ -44,6 +44,9 @@ from-load-where = Change it under Appliances.
 # How a load is used and known, in a few words.
 summary-inverter = via inverter
 summary-always = always on
+summary-heating = follows the cold
+summary-cooling = follows the heat
+summary-driving = while driving
 summary-duty = { $share } of the time
 summary-charges = { $charge } { $days_n ->
     [one] every { $days } day

@@ -94,6 +94,8 @@ solar-wiring = Cable loss
 solar-mismatch = Mismatch loss
 solar-temperature = Temperature coefficient
 solar-temperature-hint = From the data sheet, usually −0.3 to −0.45 %/K.
+solar-vmp = Voltage at best power
+solar-vmp-hint = Vmp, from the plate: of the panel, or of all of them in series. Empty: 18.2 V for each 12 V.
 solar-self-use = Controller’s own draw
 
 inverter-title = Inverter
@@ -186,16 +188,21 @@ parked-hint = Nothing charges and nobody is aboard. Self-discharge and whatever 
 parked-draw = Standing draw
 parked-draw-hint = Filled in from your always-on appliances and standby.
 parked-soc = Charged to
-parked-air = Battery temperature
+parked-air = Battery temperature, if you know better
 parked-drain = Total drain, self-discharge included
 parked-low = Down to your limit after
+parked-air-hint = Empty: from where it stands and the usual air there, month by month, with frost as on one day in forty.
+parked-from = Parked from
+parked-draw-amps = The same in amperes
 parked-empty = Empty after
+parked-until = { $days }, on { $date }
 parked-days = { $days_n ->
     [one] { $days } day
    *[other] { $days } days
 }
 parked-years = more than two years
 parked-freezes = Charged as above, this battery freezes at { $first }; at your limit, at { $at }; flat, at { $flat }.
-parked-frost-after = At { $air } it freezes after { $days }, as it empties. Charge it or disconnect it before then.
-parked-frost = Colder than that, it can burst. Keep it charged, or take it out before the frost. Never charge a frozen battery.
+parked-frost = Frozen, it can burst. Keep it charged, or take it out before the frost. Never charge a frozen battery.
 parked-lithium = Lithium is best stored partly charged and disconnected, as its manufacturer says. It must not be charged below 0 °C.
+parked-charge-by = Charge it or disconnect it by { $date }.
+parked-frost-from = From { $date } on a cold night can freeze it, as it empties.

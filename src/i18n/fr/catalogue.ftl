@@ -4,6 +4,7 @@
 app-fridge-compressor-large = Frigo à compression, 80–130 L
 app-coolbox-compressor = Glacière à compression, 30–45 L
 app-freezer = Congélateur, 12 V
+app-fridge-freezer-dual = Réfrigérateur-congélateur à deux zones
 app-coolbox-thermoelectric = Glacière thermoélectrique
 app-fridge-absorption-control = Frigo à absorption au gaz : électronique
 app-fridge-absorption-element = Frigo à absorption : résistance 12 V, en roulant seulement
@@ -14,8 +15,15 @@ app-ice-maker = Machine à glaçons
 
 ## Heating
 app-heater-gas-blown = Chauffage au gaz à air pulsé : ventilateur
+app-heater-diesel-start = Chauffage gazole ou essence : bougie au démarrage
 app-furnace-blower = Générateur d’air chaud au propane : soufflerie
 app-boiler-wet = Chauffage central à eau : chaudière et pompe
+app-combi-diesel = Chauffage gazole avec eau chaude : ventilateur et pompe
+app-combi-mains = Chauffage avec eau chaude, résistance électrique
+app-heater-shutdown = Chauffage gazole ou essence : bougie à l’arrêt
+app-water-element-12v = Résistance de chauffe-eau, 12 V
+app-underblanket-mains = Surmatelas chauffant, 230 V
+app-heated-clothing = Vêtement chauffant, recharge
 app-water-heater-ignition = Chauffe-eau : allumage, vanne antigel
 app-electric-blanket = Couverture chauffante, 12 V
 app-fan-heater-12v = Chauffage soufflant, 12 V
@@ -34,6 +42,7 @@ app-air-con-12v = Climatiseur, 12 V
 app-extractor-hood = Hotte de cuisine
 app-dehumidifier = Déshumidificateur
 app-air-purifier = Purificateur d’air
+app-toilet-fan = Ventilateur de toilettes
 
 ## Water
 app-pump-diaphragm = Pompe à eau à membrane
@@ -57,11 +66,14 @@ app-mosquito-lamp = Lampe anti-moustiques
 app-tv-small = Téléviseur, 19–24 pouces, 12 V
 app-tv-large = Téléviseur, 28–32 pouces, 12 V
 app-satellite-tv = Antenne et récepteur de télévision par satellite
+app-dish-search = Parabole automatique : recherche
 app-streaming-stick = Décodeur numérique ou clé de streaming
 app-projector = Mini-projecteur
 app-monitor = Écran d’ordinateur
+app-laptop-gaming = Ordinateur portable puissant pour jeux
 app-tablet = Tablette, recharge
 app-smart-watch = Montre ou écouteurs, recharge
+app-phone-wireless = Téléphone, recharge sans fil
 app-camera = Batterie d’appareil photo, recharge
 app-drone = Batterie de drone, recharge
 app-power-bank = Batterie externe, recharge
@@ -73,6 +85,8 @@ app-two-way-radio = Émetteur-récepteur radio
 ## Network
 app-satellite-internet-small = Terminal internet par satellite, petit
 app-satellite-internet-large = Terminal internet par satellite, grand
+app-satellite-snow = Internet par satellite : fonte de la neige
+app-router-5g = Routeur 5G
 app-aerial-amplifier = Amplificateur d’antenne
 app-signal-booster = Amplificateur de réseau mobile
 
@@ -95,19 +109,23 @@ app-microwave = Four à micro-ondes, 800 W restitués
 app-toaster = Grille-pain
 app-coffee-pod = Machine à café, dosettes ou expresso
 app-coffee-filter = Cafetière filtre
+app-coffee-bean = Machine à café à grains
 app-coffee-grinder = Moulin à café
 app-air-fryer = Friteuse à air
 app-slow-cooker = Mijoteuse, cuiseur à riz
 app-multi-cooker = Autocuiseur électrique
+app-bread-maker = Machine à pain
 app-electric-grill = Gril électrique
 app-sandwich-maker = Appareil à croque-monsieur ou gaufrier
 app-egg-boiler = Cuiseur à œufs
 app-blender = Blender, mixeur
 app-bottle-warmer = Chauffe-biberon, 12 V
+app-oven-12v = Four de voyage, 12 V
 app-hob-ignition = Plaque de cuisson et four à gaz : allumage
 
 ## Body and laundry
 app-hairdryer = Sèche-cheveux
+app-hairdryer-12v = Sèche-cheveux, 12 V
 app-hair-straightener = Lisseur à cheveux
 app-shaver-toothbrush = Rasoir, brosse à dents électrique
 app-hair-clipper = Tondeuse à cheveux
@@ -130,6 +148,10 @@ app-power-station = Station d’énergie portable, recharge
 app-motor-mover = Déplace-caravane motorisé
 app-entrance-step = Marchepied électrique
 app-levelling = Vérins de mise à niveau, béquilles
+app-air-suspension = Compresseur de suspension pneumatique
+app-trailer-stability = Stabilisateur de remorque
+app-side-lights = Feux de position, laissés allumés
+app-starter-maintainer = Maintien de la batterie de démarrage
 app-dash-cam = Caméra embarquée, mode parking
 app-reversing-camera = Caméra de recul et écran
 app-slide-out = Moteur d’extension coulissante

@@ -255,6 +255,7 @@ differ-place = Lieu
 differ-arrival = Arrivée
 differ-nights = Nuits voulues
 differ-air = Température moyenne
+differ-heated-to = Chauffé à
 differ-use-factor = Consommation, apprise sur place
 differ-sun-factor = Soleil, appris sur place
 value-absent = –

@@ -1,7 +1,6 @@
 # Names of the appliances of the example: the rest of the catalogue follows.
 app-fridge-compressor-small = Frigo à compression, 40–60 L
 app-heater-diesel = Chauffage à air gazole ou essence : ventilateur
-app-heater-diesel-start = Chauffage gazole ou essence : bougie au démarrage
 app-roof-fan = Ventilateur de toit
 app-pump-submersible = Pompe à eau immergée
 app-toilet-flush = Pompe de chasse d’eau

@@ -44,6 +44,9 @@ from-load-where = Cela se change sous « Appareils ».
 # Usage d’un appareil et origine de sa valeur, en peu de mots.
 summary-inverter = via le convertisseur
 summary-always = toujours allumé
+summary-heating = selon le froid
+summary-cooling = selon la chaleur
+summary-driving = en roulant
 summary-duty = { $share } du temps
 summary-charges = { $charge } { $days_n ->
     [one] tous les { $days } jour

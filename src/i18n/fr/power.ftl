@@ -94,6 +94,8 @@ solar-wiring = Perdu dans les câbles
 solar-mismatch = Perdu en tolérances
 solar-temperature = Variation avec la chaleur
 solar-temperature-hint = Sur la fiche technique, d’habitude −0,3 à −0,45 %/K.
+solar-vmp = Tension à la meilleure puissance
+solar-vmp-hint = Vmp, sur la plaque : d’un panneau, ou de tous en série. Vide : 18,2 V par 12 V.
 solar-self-use = Consommation propre du régulateur
 
 inverter-title = Convertisseur
@@ -186,16 +188,21 @@ parked-hint = Rien ne charge et personne n’est à bord. Ce qui reste allumé (
 parked-draw = Reste allumé
 parked-draw-hint = Au départ, d’après vos appareils toujours allumés et vos veilles.
 parked-soc = Chargée à
-parked-air = Température de la batterie
+parked-air = Température de la batterie, si vous la connaissez
+parked-air-hint = Vide : selon son emplacement et l’air habituel du lieu, mois par mois, avec un gel comme un jour sur quarante.
+parked-from = Garé à partir du
+parked-draw-amps = La même chose en ampères
 parked-drain = Décharge, perte propre comprise
 parked-low = Au minimum autorisé après
 parked-empty = Vide après
+parked-until = { $days }, le { $date }
 parked-days = { $days_n ->
     [one] { $days } jour
    *[other] { $days } jours
 }
 parked-years = plus de deux ans
 parked-freezes = Chargée comme indiqué, cette batterie gèle à { $first } ; au minimum autorisé, à { $at } ; vide, à { $flat }.
-parked-frost-after = Par { $air }, elle gèle après { $days }, à mesure qu’elle se vide : rechargez-la ou débranchez-la avant.
-parked-frost = En dessous, elle peut éclater : gardez-la chargée, ou retirez-la avant le gel. Ne chargez jamais une batterie gelée.
+parked-charge-by = Rechargez-la ou débranchez-la avant le { $date }.
+parked-frost-from = À partir du { $date }, une nuit froide peut la geler, à mesure qu’elle se vide.
+parked-frost = Gelée, elle peut éclater : gardez-la chargée, ou retirez-la avant le gel. Ne chargez jamais une batterie gelée.
 parked-lithium = Une batterie lithium se stocke de préférence partiellement chargée et débranchée, comme le dit son fabricant, et ne doit pas être chargée sous 0 °C.

@@ -255,6 +255,7 @@ differ-place = Plaats
 differ-arrival = Aankomst
 differ-nights = Gevraagde nachten
 differ-air = Gemiddelde temperatuur
+differ-heated-to = Verwarmd tot
 differ-use-factor = Verbruik, onderweg geleerd
 differ-sun-factor = Zon, onderweg geleerd
 value-absent = –

@@ -1,7 +1,6 @@
 # Names of the appliances of the example: the rest of the catalogue follows.
 app-fridge-compressor-small = Compressorkoelkast, 40–60 L
 app-heater-diesel = Diesel- of benzinekachel: ventilator
-app-heater-diesel-start = Diesel- of benzinekachel: gloeistift bij start
 app-roof-fan = Dakventilator
 app-pump-submersible = Dompelpomp (water)
 app-toilet-flush = Spoelpomp van het toilet

@@ -44,6 +44,9 @@ from-load-where = Je wijzigt het bij ‘Apparaten’.
 # Gebruik van een apparaat en herkomst van de waarde, in een paar woorden.
 summary-inverter = via omvormer
 summary-always = altijd aan
+summary-heating = naar de kou
+summary-cooling = naar de warmte
+summary-driving = tijdens het rijden
 summary-duty = { $share } van de tijd
 summary-charges = { $charge } { $days_n ->
     [one] eens per { $days } dag

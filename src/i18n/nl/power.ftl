@@ -95,6 +95,8 @@ solar-mismatch = Verlies door mismatch
 solar-temperature = Temperatuurcoëfficiënt
 solar-temperature-hint = Uit het gegevensblad, meestal −0,3 tot −0,45 %/K.
 solar-self-use = Eigen verbruik van de laadregelaar
+solar-vmp = Spanning bij het beste vermogen
+solar-vmp-hint = Vmp, van het typeplaatje: van het paneel, of van alle in serie. Leeg: 18,2 V per 12 V.
 
 inverter-title = Omvormer
 inverter-fitted = Er is een omvormer aan boord
@@ -189,13 +191,18 @@ parked-soc = Geladen tot
 parked-air = Temperatuur van de accu
 parked-drain = Totale ontlading, zelfontlading inbegrepen
 parked-low = Op je ondergrens na
+parked-air-hint = Leeg: naar zijn plek en de lucht die daar gebruikelijk is, maand voor maand, met vorst zoals op één van de veertig dagen.
+parked-from = Gestald vanaf
+parked-draw-amps = Hetzelfde in ampère
 parked-empty = Leeg na
+parked-until = { $days }, op { $date }
 parked-days = { $days_n ->
     [one] { $days } dag
    *[other] { $days } dagen
 }
 parked-years = meer dan twee jaar
 parked-freezes = Geladen zoals hierboven bevriest deze accu bij { $first }; op je ondergrens bij { $at }; leeg bij { $flat }.
-parked-frost-after = Bij { $air } bevriest hij na { $days }, doordat hij leegloopt. Laad hem vóór die tijd op of koppel hem los.
 parked-frost = Is het nog kouder, dan kan hij barsten. Houd hem geladen of haal hem er vóór de vorst uit. Laad nooit een bevroren accu.
 parked-lithium = Lithium bewaar je het best deels geladen en losgekoppeld, zoals de fabrikant aangeeft. Onder 0 °C mag het niet worden geladen.
+parked-charge-by = Laad hem uiterlijk { $date } op of koppel hem los.
+parked-frost-from = Vanaf { $date } kan een koude nacht hem bevriezen, omdat hij leegloopt.

@@ -5,17 +5,29 @@ use super::extension::{Base, Extension};
 use super::scales;
 use crate::link::wire::{Fault, Scale, Wire, differing, differing_number, flag, optional};
 use crate::model::limits::{self, MAX_NAME_CHARS};
-use crate::model::{CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, Usage, Window};
+use crate::model::{
+    CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, LoadPlace, Usage, Window,
+};
 use crate::units::{Amps, Litres, LitresPerMinute, MilliAmpHours, Volts, WattHours, Watts};
 
 /// Fields that came later.
-pub(super) const EXTENSIONS: &[Extension] = &[];
+pub(super) const EXTENSIONS: &[Extension] = &[Extension {
+    number: 1,
+    fields: |w, setup, base| {
+        for load in &mut setup.loads {
+            let base = load.appliance.and_then(base).unwrap_or_else(plain_load);
+            differing(w, &mut load.place, &base.place, choice)?;
+        }
+        Ok(())
+    },
+}];
 
 choices!(Group: 4;
     Cold = 0, Heat = 1, Air = 2, Water = 3, Light = 4, Screens = 5, Net = 6, Health = 7,
     Kitchen = 8, Body = 9, Tools = 10, Vehicle = 11, Standby = 12, Other = 13);
 choices!(DrawSource: 3; Meter = 0, SpecSheet = 1, Label = 2, Estimate = 3);
 choices!(Feed: 2; Dc = 0, Inverter = 1);
+choices!(LoadPlace: 2; Inside = 0, Outside = 1);
 
 /// Draw of a load: 0.01 W.
 const DRAW_W: Scale = Scale::unsigned(limits::DRAW_W, 100, &[500, 100, 10, 1], 4);
@@ -39,6 +51,10 @@ const USES: Scale = Scale::unsigned(limits::USES_A_DAY, 100, &[100, 10, 1], 3);
 const SECONDS: Scale = Scale::unsigned(limits::SECONDS_A_USE, 10, &[300, 50, 10, 1], 3);
 /// Energy a day of one load: 0.1 Wh.
 const ENERGY_WH: Scale = Scale::unsigned(limits::ENERGY_WH_A_DAY, 10, &[500, 100, 10, 1], 4);
+/// Heat of a heater: 1 W.
+const HEAT_W: Scale = Scale::unsigned(limits::HEAT_W, 1, &[500, 100, 10, 1], 3);
+/// Energy of a start: 0.1 Wh.
+const START_WH: Scale = Scale::unsigned(limits::START_WH, 10, &[10, 1], 3);
 /// Starting over running draw: 0.01.
 const SURGE_FACTOR: Scale = Scale::unsigned(limits::SURGE_FACTOR, 100, &[100, 10, 1], 2);
 /// Cut-out of a load: 0.01 V.
@@ -59,6 +75,7 @@ pub(super) fn plain_load() -> Load {
         draw: Draw::Power { watts: Watts(0.0) },
         spread_frac: None,
         feed: Feed::Dc,
+        place: LoadPlace::Inside,
         usage: Usage::Daily { minutes: 60.0 },
         standby: Watts(0.0),
         window: Window { from_min: 0, to_min: 0 },
@@ -69,7 +86,7 @@ pub(super) fn plain_load() -> Load {
 }
 
 /// What the values of each rule are compared with where the load's base follows another rule.
-pub(super) fn plain_usages() -> [Usage; 8] {
+pub(super) fn plain_usages() -> [Usage; 11] {
     [
         Usage::Daily { minutes: 60.0 },
         Usage::AlwaysOn,
@@ -88,6 +105,9 @@ pub(super) fn plain_usages() -> [Usage; 8] {
         },
         Usage::Uses { per_day: 2.0, seconds: 60.0 },
         Usage::Energy { per_day: WattHours(100.0) },
+        Usage::Duty { cycle: DutyCycle::Heating { heat: Watts(2000.0), start: WattHours(0.0) } },
+        Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c: 0.3 } },
+        Usage::WhileDriving,
     ]
 }
 
@@ -95,7 +115,9 @@ pub(super) fn plain_usages() -> [Usage; 8] {
 pub(super) fn load(w: &mut dyn Wire, load: &mut Load, base: Base<'_>) -> Result<(), Fault> {
     optional(w, &mut load.appliance, || 0, appliance)?;
     let known = load.appliance.and_then(base);
-    let base = Load { id: load.id, appliance: load.appliance, ..known.unwrap_or_else(plain_load) };
+    let known = known.unwrap_or_else(plain_load);
+    // Its place goes in an extension.
+    let base = Load { id: load.id, appliance: load.appliance, place: load.place, ..known };
     differing(w, load, &base, |w, load| differences(w, load, &base))
 }
 
@@ -173,6 +195,9 @@ fn rule(usage: Usage) -> u32 {
         Usage::Litres { .. } => 5,
         Usage::Uses { .. } => 6,
         Usage::Energy { .. } => 7,
+        Usage::Duty { cycle: DutyCycle::Heating { .. } } => 8,
+        Usage::Duty { cycle: DutyCycle::Cooling { .. } } => 9,
+        Usage::WhileDriving => 10,
     }
 }
 
@@ -224,11 +249,25 @@ fn usage(w: &mut dyn Wire, usage: &mut Usage, base: Usage) -> Result<(), Fault> 
             differing_number(w, per_day, base_per_day, &USES)?;
             differing_number(w, seconds, base_seconds, &SECONDS)
         }
-        (Usage::Energy { per_day }, _) => w.number(&mut per_day.0, &ENERGY_WH),
-        (Usage::AlwaysOn, _) => Ok(()),
-        (Usage::Charges { .. } | Usage::Litres { .. } | Usage::Uses { .. }, _) => {
-            Err(Fault::Invalid)
+        (
+            Usage::Duty { cycle: DutyCycle::Heating { heat, start } },
+            Usage::Duty { cycle: DutyCycle::Heating { heat: base_heat, start: base_start } },
+        ) => {
+            differing_number(w, &mut heat.0, base_heat.0, &HEAT_W)?;
+            differing_number(w, &mut start.0, base_start.0, &START_WH)
         }
+        (Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c } }, _) => {
+            w.number(frac_at_25c, &scales::FRAC)
+        }
+        (Usage::Energy { per_day }, _) => w.number(&mut per_day.0, &ENERGY_WH),
+        (Usage::AlwaysOn | Usage::WhileDriving, _) => Ok(()),
+        (
+            Usage::Charges { .. }
+            | Usage::Litres { .. }
+            | Usage::Uses { .. }
+            | Usage::Duty { cycle: DutyCycle::Heating { .. } },
+            _,
+        ) => Err(Fault::Invalid),
     }
 }
 

@@ -37,7 +37,7 @@ use super::wire::{Fault, Reader, Rounder, Wire, Writer, differing, flag, list};
 use crate::model::limits::{
     MAX_ARRAYS, MAX_CABLES, MAX_LOADS, MAX_NAME_CHARS, MAX_OTHER, MAX_READINGS,
 };
-use crate::model::{Load, Setup};
+use crate::model::{Load, Setup, Vehicle};
 use crc::{CRC_32_ISO_HDLC, Crc};
 use extension::{Base, Extension};
 
@@ -91,6 +91,7 @@ fn plain_setup() -> Setup {
     Setup {
         name: String::new(),
         example: false,
+        vehicle: Vehicle::Van,
         loads: Vec::new(),
         bank: power::plain_bank(),
         inverter: power::plain_inverter(),

@@ -4,7 +4,7 @@ use super::choice::{choice, choices};
 use super::extension::Extension;
 use super::load::minute_of_day;
 use super::scales;
-use crate::link::wire::{Fault, Scale, Wire, differing, differing_number, flag};
+use crate::link::wire::{Fault, Scale, Wire, differing, differing_number, flag, optional};
 use crate::model::limits::{self, MAX_NAME_CHARS};
 use crate::model::{
     Bank, BatteryPlace, Chemistry, Controller, Driving, DrivingCharger, EveryNth, HookUp, Inverter,
@@ -15,7 +15,16 @@ use crate::units::{
 };
 
 /// Fields that came later.
-pub(super) const EXTENSIONS: &[Extension] = &[];
+pub(super) const EXTENSIONS: &[Extension] = &[Extension {
+    number: 2,
+    fields: |w, setup, _base| {
+        for array in &mut setup.solar {
+            let volts = &mut array.vmp;
+            optional(w, volts, || Volts(18.2), |w, volts| w.number(&mut volts.0, &PANEL_V))?;
+        }
+        Ok(())
+    },
+}];
 
 choices!(Chemistry: 3; Flooded = 0, Agm = 1, Gel = 2, LiFePo4 = 3);
 choices!(SystemVoltage: 2; V12 = 0, V24 = 1);
@@ -49,6 +58,8 @@ const FACING: Scale = Scale::unsigned(limits::FACING_DEG, 10, &[450, 50, 10, 1],
 const SELF_USE_W: Scale = Scale::unsigned(limits::SELF_USE_W, 100, &[10, 1], 3);
 /// Temperature coefficient: 0.001 %/K.
 const TEMP_COEFF: Scale = Scale::signed(limits::TEMP_COEFF_PER_K, 100_000, &[10, 1], 6);
+/// Voltage of an array at its best power: 0.1 V.
+const PANEL_V: Scale = Scale::unsigned(limits::PANEL_V, 10, &[10, 1], 5);
 /// Charging current: 0.01 A.
 const CHARGER_A: Scale = Scale::unsigned(limits::CHARGER_A, 100, &[500, 100, 10, 1], 3);
 /// Alternator voltage: 0.01 V.
@@ -181,6 +192,7 @@ pub(super) fn plain_array() -> SolarArray {
         wiring_frac: 0.03,
         mismatch_frac: 0.02,
         temp_coeff_per_k: -0.0035,
+        vmp: None,
     }
 }
 

@@ -1,15 +1,27 @@
 //! The trip in version 1 of a link: place, date, nights, days.
 
+use super::choice::{choice, choices};
 use super::extension::Extension;
 use super::power::byte;
 use super::scales;
 use crate::link::wire::{Fault, Scale, Wire, differing, differing_number, flag, list, optional};
 use crate::model::limits::{self, MAX_NAME_CHARS, NIGHTS, Range};
-use crate::model::{DayPlan, MonthlySun, Place, Trip, Weather};
+use crate::model::{DayPlan, MonthlySun, Place, Trip, Vehicle, Weather};
 use crate::units::{Celsius, Degrees, Metres, WattHoursPerSquareMetre};
 
 /// Fields that came later.
-pub(super) const EXTENSIONS: &[Extension] = &[];
+pub(super) const EXTENSIONS: &[Extension] = &[Extension {
+    number: 0,
+    fields: |w, setup, _base| {
+        differing(w, &mut setup.vehicle, &Vehicle::Van, choice)?;
+        let plain = plain_trip().heated_to;
+        differing(w, &mut setup.trip.heated_to, &plain, |w, heated_to| {
+            optional(w, heated_to, || Celsius(0.0), |w, kept| w.number(&mut kept.0, &INSIDE_C))
+        })
+    },
+}];
+
+choices!(Vehicle: 3; Van = 0, Caravan = 1, Motorhome = 2);
 
 /// Latitude: 0.1 deg, some 11 km; a link does not tell the pitch.
 const LATITUDE: Scale = Scale::signed(limits::LATITUDE_DEG, 10, &[1], 9);
@@ -33,6 +45,9 @@ const SUN_WH_M2: Scale = Scale::unsigned(limits::SUN_WH_M2, 1, &[100, 10, 1], 5)
 /// Air temperature: 0.1 degrees Celsius.
 const AIR_C: Scale = Scale::signed(limits::AIR_C, 10, &[10, 1], 5);
 
+/// What the vehicle is heated to: 0.1 degrees Celsius.
+const INSIDE_C: Scale = Scale::unsigned(limits::INSIDE_C, 10, &[10, 1], 5);
+
 /// Most days a trip may speak of: the nights and the day of departure.
 const MAX_DAYS: usize = NIGHTS.max as usize + 1;
 
@@ -54,6 +69,7 @@ pub(super) fn plain_trip() -> Trip {
         days: Vec::new(),
         own_sun: None,
         own_air: None,
+        heated_to: Some(Celsius(16.0)),
         ground_albedo_frac: 0.2,
     }
 }

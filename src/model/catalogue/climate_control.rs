@@ -1,6 +1,8 @@
 //! Heating, fans and air conditioning.
 
-use super::entry::{Appliance, Caution, ac, dc, duty, hours, minutes, uses};
+use super::entry::{
+    Appliance, Caution, ac, cooling, dc, duty, energy, heating, hours, minutes, uses,
+};
 use crate::model::{Group, Usage, Window};
 
 const HEAT: Group = Group::Heat;
@@ -12,20 +14,20 @@ const BURNS: &[Caution] = &[Caution::Combustion];
 const HEAVY: &[Caution] = &[Caution::Heavy];
 
 #[rustfmt::skip]
-pub(super) const TABLE: [Appliance; 22] = [
-    dc(12, "app-heater-diesel", HEAT, [8.0, 20.0, 40.0], hours(9.0),
+pub(super) const TABLE: [Appliance; 29] = [
+    dc(12, "app-heater-diesel", HEAT, [8.0, 20.0, 40.0], heating(2000.0, 5.0),
         "heater heating parking diesel petrol air standheizung heizung dieselheizung luftheizung chauffage stationnaire kachel standkachel verwarming dieselkachel")
         .at(COLD_HOURS).caution(BURNS),
     dc(13, "app-heater-diesel-start", HEAT, [80.0, 100.0, 130.0], uses(2.0, 180.0),
         "heater glow plug start diesel gluhstift gluhkerze standheizung bougie prechauffage chauffage gloeistift gloeibougie kachel")
         .at(COLD_HOURS).caution(BURNS),
-    dc(14, "app-heater-gas-blown", HEAT, [6.0, 15.0, 50.0], hours(8.0),
+    dc(14, "app-heater-gas-blown", HEAT, [6.0, 15.0, 50.0], heating(3000.0, 0.0),
         "heater heating gas combi blown warm air fan gasheizung heizung geblase warmluft chauffage gaz soufflerie gaskachel blaasverwarming verwarming ventilator")
         .at(COLD_HOURS).caution(BURNS),
-    dc(15, "app-furnace-blower", HEAT, [80.0, 110.0, 140.0], minutes(245.0),
+    dc(15, "app-furnace-blower", HEAT, [80.0, 110.0, 140.0], heating(6000.0, 0.0),
         "furnace heater propane blower heizung geblase ofen chaudiere chauffage propane verwarming kachel blazer")
         .at(COLD_HOURS).surge(2.0).caution(BURNS),
-    dc(16, "app-boiler-wet", HEAT, [12.0, 20.0, 35.0], hours(12.0),
+    dc(16, "app-boiler-wet", HEAT, [12.0, 20.0, 35.0], heating(2100.0, 0.0),
         "boiler radiator central heating warmwasserheizung heizung umwalzpumpe chauffage central eau chaude cv verwarming radiator circulatiepomp")
         .at(COLD_HOURS).caution(BURNS),
     dc(17, "app-water-heater-ignition", HEAT, [0.2, 0.5, 2.0], Usage::AlwaysOn,
@@ -52,22 +54,42 @@ pub(super) const TABLE: [Appliance; 22] = [
     dc(32, "app-tank-heater-pads", HEAT, [15.0, 40.0, 100.0], duty(0.42),
         "tank pipe heater pad frost winter tankheizung heizmatte abwassertank rechauffeur cuve tankverwarming leidingverwarming")
         .stays_on().caution(HEAVY),
-    dc(33, "app-pellet-stove", HEAT, [10.0, 25.0, 60.0], hours(6.0),
+    dc(33, "app-pellet-stove", HEAT, [10.0, 25.0, 60.0], heating(4000.0, 2.0),
         "pellet stove wood pelletofen holzofen poele granules bois pelletkachel houtkachel")
         .at(COLD_HOURS).caution(BURNS),
-    dc(24, "app-roof-fan", AIR, [4.0, 15.0, 40.0], hours(6.0),
+    dc(149, "app-combi-diesel", HEAT, [20.0, 40.0, 60.0], heating(4000.0, 5.0),
+        "combi heater diesel hot water heizung dieselheizung warmwasser kombiheizung chauffage combine gazole eau chaude combikachel diesel warm water")
+        .at(COLD_HOURS).caution(BURNS),
+    ac(150, "app-combi-mains", HEAT, [900.0, 1800.0, 2000.0], minutes(60.0),
+        "combi heater electric element mains heizung heizstab kombiheizung chauffage resistance electrique combine kachel elektrisch element")
+        .at(COLD_HOURS).caution(HEAVY),
+    dc(151, "app-heater-shutdown", HEAT, [80.0, 100.0, 130.0], uses(2.0, 180.0),
+        "heater glow plug stop shutdown diesel gluhstift abschalten standheizung bougie arret chauffage gloeistift stop kachel")
+        .at(COLD_HOURS).caution(BURNS),
+    dc(152, "app-water-element-12v", HEAT, [200.0, 250.0, 300.0], minutes(45.0),
+        "water heater element boiler hot heizstab warmwasser chauffe eau resistance boiler element warm water 12v")
+        .at(Window::DAYTIME).caution(HEAVY),
+    ac(153, "app-underblanket-mains", HEAT, [60.0, 80.0, 120.0], hours(1.0),
+        "underblanket heated bed blanket warmeunterbett heizdecke surmatelas couverture chauffante onderdeken elektrische deken")
+        .at(Window::NIGHT),
+    dc(154, "app-heated-clothing", HEAT, [10.0, 15.0, 25.0], energy(45.0),
+        "heated jacket vest gloves clothing heizweste heizjacke beheizte kleidung veste gilet chauffant verwarmde jas vest")
+        .at(Window::DAYTIME),
+    dc(155, "app-toilet-fan", AIR, [1.0, 1.5, 3.0], Usage::AlwaysOn,
+        "toilet vent fan composting toilettenlufter trockentoilette lufter ventilateur toilettes seches toiletventilator composttoilet"),
+    dc(24, "app-roof-fan", AIR, [4.0, 15.0, 40.0], cooling(0.6),
         "fan roof vent dachlufter dachventilator lufter ventilateur lanterneau aerateur toit dakventilator dakluik")
         .at(WARM_HOURS),
-    dc(25, "app-desk-fan", AIR, [3.0, 6.0, 18.0], hours(8.0),
+    dc(25, "app-desk-fan", AIR, [3.0, 6.0, 18.0], cooling(0.8),
         "fan desk clip table ventilator tischventilator lufter ventilateur bureau tafelventilator")
         .at(WARM_HOURS),
-    dc(26, "app-evaporative-cooler", AIR, [20.0, 40.0, 100.0], hours(6.0),
+    dc(26, "app-evaporative-cooler", AIR, [20.0, 40.0, 100.0], cooling(0.6),
         "swamp cooler evaporative verdunstungskuhler luftkuhler rafraichisseur evaporation verdampingskoeler luchtkoeler")
         .at(WARM_HOURS),
-    ac(27, "app-air-con-roof", AIR, [400.0, 700.0, 1300.0], minutes(216.0),
+    ac(27, "app-air-con-roof", AIR, [400.0, 700.0, 1300.0], cooling(0.36),
         "aircon air conditioner conditioning ac roof klimaanlage klima dachklima climatisation climatiseur clim airco airconditioning")
         .at(WARM_HOURS).surge(4.0).caution(HEAVY),
-    dc(28, "app-air-con-12v", AIR, [200.0, 350.0, 600.0], hours(4.0),
+    dc(28, "app-air-con-12v", AIR, [200.0, 350.0, 600.0], cooling(0.4),
         "aircon air conditioner conditioning ac split klimaanlage standklima klima climatisation climatiseur clim airco")
         .at(WARM_HOURS).surge(2.0).caution(HEAVY),
     dc(29, "app-extractor-hood", AIR, [10.0, 20.0, 30.0], minutes(30.0),

@@ -1,6 +1,6 @@
 //! Screens, sound, network and medical devices.
 
-use super::entry::{Appliance, Caution, ac, charges, dc, duty, hours, minutes};
+use super::entry::{Appliance, Caution, ac, charges, dc, duty, hours, minutes, uses};
 use crate::model::{Group, Usage, Window};
 
 const SCREENS: Group = Group::Screens;
@@ -9,7 +9,7 @@ const HEALTH: Group = Group::Health;
 const MEDICAL: &[Caution] = &[Caution::Medical];
 
 #[rustfmt::skip]
-pub(super) const TABLE: [Appliance; 30] = [
+pub(super) const TABLE: [Appliance; 35] = [
     dc(52, "app-tv-small", SCREENS, [15.0, 25.0, 45.0], hours(3.0),
         "tv television telly fernseher tele televiseur televisie tv toestel")
         .at(Window::EVENING).standby(0.5),
@@ -18,6 +18,9 @@ pub(super) const TABLE: [Appliance; 30] = [
         .at(Window::EVENING).standby(0.5),
     dc(54, "app-satellite-tv", SCREENS, [10.0, 18.0, 40.0], hours(3.0),
         "satellite dish receiver tv sat schussel satellitenschussel antenne parabole demodulateur schotel satelliet ontvanger")
+        .at(Window::EVENING),
+    dc(158, "app-dish-search", SCREENS, [50.0, 65.0, 80.0], uses(1.0, 180.0),
+        "satellite dish search automatic motor schussel suchlauf satellitenschussel parabole recherche automatique schotel zoeken")
         .at(Window::EVENING),
     dc(55, "app-streaming-stick", SCREENS, [2.0, 4.0, 15.0], hours(4.0),
         "receiver set top box streaming stick digital empfanger decodeur cle tnt ontvanger mediabox")
@@ -28,6 +31,9 @@ pub(super) const TABLE: [Appliance; 30] = [
     dc(57, "app-laptop", SCREENS, [20.0, 45.0, 100.0], hours(5.0),
         "laptop notebook computer pc rechner ordinateur portable computer schootcomputer")
         .at(Window::DAYTIME),
+    ac(156, "app-laptop-gaming", SCREENS, [130.0, 170.0, 230.0], hours(3.0),
+        "laptop gaming notebook computer spiele rechner ordinateur portable jeux spelcomputer schootcomputer")
+        .at(Window::DAYTIME).mains_only(),
     dc(58, "app-monitor", SCREENS, [15.0, 22.0, 40.0], hours(5.0),
         "monitor screen display bildschirm ecran moniteur beeldscherm scherm")
         .at(Window::DAYTIME).standby(0.3),
@@ -36,6 +42,9 @@ pub(super) const TABLE: [Appliance; 30] = [
         .at(Window::EVENING),
     dc(60, "app-phone", SCREENS, [5.0, 10.0, 20.0], charges(1.0, 5000.0, 3.85, 0.8),
         "phone mobile cell smartphone handy telefon telephone portable mobiel telefoon gsm")
+        .at(Window::EVENING),
+    dc(157, "app-phone-wireless", SCREENS, [5.0, 10.0, 15.0], charges(1.0, 5000.0, 3.85, 0.6),
+        "phone wireless charger pad qi handy kabellos induktiv telephone recharge sans fil telefoon draadloos opladen")
         .at(Window::EVENING),
     dc(61, "app-smart-watch", SCREENS, [1.0, 2.0, 5.0], charges(1.0, 350.0, 3.85, 0.6),
         "watch earbuds headphones uhr kopfhorer montre ecouteurs casque horloge oortjes koptelefoon")
@@ -66,10 +75,14 @@ pub(super) const TABLE: [Appliance; 30] = [
         .at(Window::DAYTIME),
     dc(70, "app-mobile-router", NET, [3.0, 6.0, 15.0], Usage::AlwaysOn,
         "router wifi wlan internet 4g 5g lte hotspot modem routeur"),
+    dc(159, "app-router-5g", NET, [10.0, 15.0, 18.0], Usage::AlwaysOn,
+        "router wifi wlan internet 5g hotspot modem routeur"),
     dc(71, "app-satellite-internet-small", NET, [15.0, 28.0, 45.0], Usage::AlwaysOn,
         "satellite internet terminal dish portable satelliteninternet satellitenschussel antenne satelliet schotel"),
     dc(72, "app-satellite-internet-large", NET, [40.0, 65.0, 110.0], Usage::AlwaysOn,
         "satellite internet terminal dish flat satelliteninternet satellitenschussel antenne satelliet schotel"),
+    dc(160, "app-satellite-snow", NET, [75.0, 110.0, 150.0], hours(3.0),
+        "satellite internet snow melt heating terminal schnee schmelzen satelliteninternet neige fonte chauffage sneeuw smelten schotel"),
     dc(73, "app-aerial-amplifier", NET, [0.5, 1.5, 6.0], Usage::AlwaysOn,
         "aerial antenna amplifier booster tv antennenverstarker antenne amplificateur antenneversterker"),
     dc(74, "app-signal-booster", NET, [5.0, 8.0, 15.0], Usage::AlwaysOn,

@@ -1,7 +1,7 @@
 //! One entry of the catalogue, and the few words its tables are written in.
 
 use crate::model::{
-    CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, SystemVoltage, Usage, Window,
+    CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, LoadPlace, SystemVoltage, Usage, Window,
 };
 use crate::units::{Litres, LitresPerMinute, MilliAmpHours, Volts, WattHours, Watts};
 
@@ -40,6 +40,8 @@ pub struct Appliance {
     pub high: Watts,
     /// Feed.
     pub feed: Feed,
+    /// Whose air it usually stands in.
+    pub place: LoadPlace,
     /// Usual use.
     pub usage: Usage,
     /// Usual time of day.
@@ -84,6 +86,7 @@ impl Appliance {
             draw: Draw::Power { watts: self.typical },
             spread_frac: None,
             feed: self.feed,
+            place: self.place,
             usage: self.usage,
             standby: self.standby,
             window: self.window,
@@ -153,6 +156,7 @@ pub(super) const fn dc(
         typical: Watts(watts[1]),
         high: Watts(watts[2]),
         feed: Feed::Dc,
+        place: LoadPlace::Inside,
         usage,
         window: Window::ALL_DAY,
         standby: Watts(0.0),
@@ -191,6 +195,16 @@ pub(super) const fn hours(hours: f64) -> Usage {
 /// By thermostat, following the air temperature: share of the time at 25 degrees Celsius.
 pub(super) const fn air_duty(frac_at_25c: f64) -> Usage {
     Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } }
+}
+
+/// Heating: heat at full draw [W], energy of a start [Wh].
+pub(super) const fn heating(heat: f64, start: f64) -> Usage {
+    Usage::Duty { cycle: DutyCycle::Heating { heat: Watts(heat), start: WattHours(start) } }
+}
+
+/// Cooling and airing, following the heat outside: share of its times at 25 degrees Celsius.
+pub(super) const fn cooling(frac_at_25c: f64) -> Usage {
+    Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c } }
 }
 
 /// A fixed share of the time.

@@ -12,7 +12,7 @@ const SUPPER: Window = Window { from_min: 17 * 60, to_min: 20 * 60 };
 // Kettles: 1 L from 15 to 100 degrees Celsius takes 98.9 Wh of heat; at 85 % that is 116 Wh from
 // the socket. Two uses a day of half a litre each.
 #[rustfmt::skip]
-pub(super) const TABLE: [Appliance; 26] = [
+pub(super) const TABLE: [Appliance; 30] = [
     ac(82, "app-kettle-low-watt", KITCHEN, [600.0, 900.0, 1200.0], uses(2.0, 233.0),
         "kettle tea water travel wasserkocher reisewasserkocher bouilloire theiere waterkoker reiswaterkoker")
         .at(Window::DAYTIME).caution(HEAVY),
@@ -64,6 +64,15 @@ pub(super) const TABLE: [Appliance; 26] = [
     ac(97, "app-blender", KITCHEN, [200.0, 400.0, 1000.0], minutes(2.0),
         "blender mixer smoothie standmixer puriergerat mixeur staafmixer")
         .at(BREAKFAST).surge(3.0),
+    dc(161, "app-oven-12v", KITCHEN, [80.0, 100.0, 150.0], minutes(50.0),
+        "oven travel food warmer 12v reiseofen ofen speisenwarmer four voyage rechaud reisoven voedselverwarmer")
+        .at(SUPPER),
+    ac(162, "app-coffee-bean", KITCHEN, [1200.0, 1450.0, 1600.0], uses(2.0, 120.0),
+        "coffee bean to cup machine kaffeevollautomat kaffee cafe grains machine koffie bonen koffiemachine")
+        .at(BREAKFAST).standby(5.0).caution(HEAVY),
+    ac(163, "app-bread-maker", KITCHEN, [400.0, 550.0, 690.0], energy(350.0),
+        "bread maker baking brotbackautomat brot machine pain broodbakmachine brood")
+        .at(Window::DAYTIME),
     dc(98, "app-bottle-warmer", KITCHEN, [50.0, 80.0, 120.0], minutes(20.0),
         "bottle warmer baby flaschenwarmer chauffe biberon flessenwarmer"),
     dc(99, "app-hob-ignition", KITCHEN, [3.0, 6.0, 12.0], minutes(1.0),
@@ -72,6 +81,9 @@ pub(super) const TABLE: [Appliance; 26] = [
     ac(100, "app-hairdryer", BODY, [600.0, 1200.0, 2200.0], minutes(6.0),
         "hair dryer hairdryer fohn fon haartrockner seche cheveux fohn haardroger")
         .at(Window::MORNING).caution(HEAVY).mains_only(),
+    dc(164, "app-hairdryer-12v", BODY, [120.0, 160.0, 200.0], minutes(8.0),
+        "hairdryer hair dryer 12v fohn haartrockner seche cheveux haardroger fohn")
+        .at(Window::MORNING),
     ac(101, "app-hair-straightener", BODY, [30.0, 50.0, 180.0], minutes(10.0),
         "hair straightener curler glatteisen lockenstab lisseur fer boucler stijltang krultang")
         .at(Window::MORNING).mains_only(),

@@ -7,8 +7,8 @@ const TOOLS: Group = Group::Tools;
 const VEHICLE: Group = Group::Vehicle;
 
 #[rustfmt::skip]
-pub(super) const TABLE: [Appliance; 18] = [
-    ac(108, "app-e-bike", TOOLS, [90.0, 180.0, 250.0], charges(2.0, 13_900.0, 36.0, 0.85),
+pub(super) const TABLE: [Appliance; 22] = [
+    ac(108, "app-e-bike", TOOLS, [90.0, 180.0, 250.0], charges(2.0, 17_400.0, 36.0, 0.85),
         "e bike ebike bicycle pedelec charger elektrofahrrad fahrrad velo electrique elektrische fiets")
         .at(Window::DAYTIME),
     ac(109, "app-e-scooter", TOOLS, [60.0, 80.0, 140.0], charges(2.0, 8_350.0, 36.0, 0.85),
@@ -43,6 +43,15 @@ pub(super) const TABLE: [Appliance; 18] = [
     dc(119, "app-levelling", VEHICLE, [200.0, 500.0, 1500.0], uses(1.0, 110.0),
         "levelling leveling jacks steadies hydraulic hubstutzen nivellierung verins stabilisateurs mise niveau steunpoten nivelleersysteem")
         .at(Window::DAYTIME).surge(2.0),
+    dc(165, "app-air-suspension", VEHICLE, [200.0, 300.0, 400.0], uses(1.0, 120.0),
+        "air suspension compressor level luftfederung kompressor suspension pneumatique compresseur luchtvering compressor")
+        .at(Window::DAYTIME).surge(3.0),
+    dc(166, "app-trailer-stability", VEHICLE, [0.3, 0.5, 1.0], Usage::AlwaysOn,
+        "trailer stability anti snaking anhanger stabilisierung schlingern remorque stabilisateur aanhanger stabilisatie slingeren").stays_on(),
+    dc(167, "app-side-lights", VEHICLE, [15.0, 25.0, 40.0], hours(1.0),
+        "side lights parking lights left on standlicht parklicht feux position veilleuses stadslicht parkeerlicht"),
+    dc(168, "app-starter-maintainer", VEHICLE, [5.0, 7.0, 10.0], hours(6.0),
+        "starter battery maintainer trickle charge starterbatterie erhaltungsladung batterie demarrage maintien startaccu onderhoudslader"),
     dc(120, "app-dash-cam", VEHICLE, [2.0, 4.0, 8.0], Usage::AlwaysOn,
         "dash cam dashcam parking camera kamera parkuberwachung camera embarquee surveillance dashcam parkeerstand"),
     dc(121, "app-reversing-camera", VEHICLE, [3.0, 5.0, 10.0], minutes(15.0),

@@ -11,10 +11,10 @@ const DARK: Window = Window { from_min: 22 * 60, to_min: 8 * 60 };
 
 #[rustfmt::skip]
 pub(super) const TABLE: [Appliance; 18] = [
-    dc(34, "app-pump-diaphragm", WATER, [36.0, 60.0, 90.0], litres(40.0, 7.0, true),
+    dc(34, "app-pump-diaphragm", WATER, [36.0, 60.0, 90.0], litres(40.0, 7.0, false),
         "water pump pressure tap wasserpumpe druckpumpe membranpumpe pompe eau membrane waterpomp drukpomp membraanpomp")
         .at(AWAKE).surge(3.0),
-    dc(35, "app-pump-submersible", WATER, [24.0, 40.0, 60.0], litres(40.0, 10.0, true),
+    dc(35, "app-pump-submersible", WATER, [24.0, 40.0, 60.0], litres(40.0, 10.0, false),
         "water pump tap immersion wasserpumpe tauchpumpe pompe eau immergee waterpomp dompelpomp")
         .at(AWAKE).surge(3.0),
     dc(36, "app-toilet-flush", WATER, [40.0, 60.0, 80.0], uses(12.0, 10.0),

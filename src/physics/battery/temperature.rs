@@ -33,6 +33,7 @@
 //! | `h` | hour of the day | h |
 
 use crate::model::{BatteryPlace, Chemistry};
+use crate::physics::indoors::{battery_kept_at, unheated_inside};
 use crate::units::{Celsius, Hours};
 
 /// IEEE Std 485 Table 1, base 25 degrees Celsius (from memory).
@@ -121,23 +122,21 @@ pub fn self_discharge_factor(at: Celsius) -> f64 {
     ((at.0 - 20.0) / 10.0).clamp(-6.0, 4.0).exp2()
 }
 
-/// Temperature of living space kept by its heating.
-pub const INSIDE_AT_LEAST: Celsius = Celsius(14.0);
-
 /// Battery temperature at an hour from the day's air: mean and half the day-night range.
 ///
 /// A battery of tens of kilograms follows the air slowly: in a locker about a third of the swing
-/// and 2 K milder, outside about two thirds, inside a fifth and never colder than the heated
-/// space; its highest comes about 18:00 (common practice, no source).
+/// and 2 K milder, outside about two thirds, inside a fifth and never much colder than the heated
+/// space (`heated_to`; `None`: not heated); its highest comes about 18:00 (common practice, no source).
 #[must_use]
 pub fn battery_temperature(
     place: BatteryPlace,
     air_mean: Celsius,
     half_range_k: f64,
+    heated_to: Option<Celsius>,
     hour_of_day: f64,
 ) -> Celsius {
     let unheated = unheated_temperature(place, air_mean, half_range_k, hour_of_day);
-    if place == BatteryPlace::Inside { unheated.max(INSIDE_AT_LEAST) } else { unheated }
+    battery_kept_at(place, heated_to).map_or(unheated, |least| unheated.max(least))
 }
 
 /// The same by the air alone, without the heating of the living space.
@@ -152,7 +151,7 @@ pub fn unheated_temperature(
     match place {
         BatteryPlace::Outside => Celsius(air_mean.0 + 0.65 * swing),
         BatteryPlace::Locker => Celsius(air_mean.0 + 2.0 + 0.35 * swing),
-        BatteryPlace::Inside => Celsius(air_mean.0 + 3.0 + 0.2 * swing),
+        BatteryPlace::Inside => Celsius(unheated_inside(air_mean).0 + 0.2 * swing),
     }
 }
 
@@ -246,7 +245,7 @@ mod tests {
 
     #[test]
     fn a_locker_swings_less_than_the_air() {
-        let place = |p, h| battery_temperature(p, Celsius(5.0), 6.0, h).0;
+        let place = |p, h| battery_temperature(p, Celsius(5.0), 6.0, None, h).0;
         assert!(place(BatteryPlace::Outside, 6.0) < place(BatteryPlace::Locker, 6.0));
         assert!(place(BatteryPlace::Locker, 6.0) < place(BatteryPlace::Inside, 6.0));
         assert!((air_temperature(Celsius(5.0), 6.0, 15.0).0 - 11.0).abs() < 1e-12);

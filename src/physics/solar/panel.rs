@@ -140,7 +140,7 @@ impl Panel {
             wiring_kept: kept(array.wiring_frac),
             controller: array.controller,
             controller_frac: share(array.controller_frac),
-            best_volts: BEST_VOLTS_12.0 * series_12v,
+            best_volts: array.vmp.map_or(BEST_VOLTS_12.0 * series_12v, |vmp| vmp.0),
             charging_volts: CHARGING_VOLTS_12.0 * series_12v,
         }
     }

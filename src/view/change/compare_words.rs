@@ -50,6 +50,7 @@ pub fn field_words(field: &Field) -> String {
         Field::Arrival => key!("differ-arrival"),
         Field::Nights => key!("differ-nights"),
         Field::OwnAir => key!("differ-air"),
+        Field::HeatedTo => key!("differ-heated-to"),
         Field::UseFactor => key!("differ-use-factor"),
         Field::SunFactor => key!("differ-sun-factor"),
         Field::Battery(reason) => reason_key(*reason),

@@ -1,15 +1,15 @@
 //! How an appliance is used: one small form for each rule.
 
 use crate::model::limits::{
-    CELL_MAH, CELL_V, CHARGE_EVERY_DAYS, CONVERTER_FRAC, ENERGY_WH_A_DAY, FLOW_L_MIN, FRAC,
-    HOURS_A_DAY, LITRES_A_DAY, MINUTES_A_DAY, SECONDS_A_USE, USES_A_DAY,
+    CELL_MAH, CELL_V, CHARGE_EVERY_DAYS, CONVERTER_FRAC, ENERGY_WH_A_DAY, FLOW_L_MIN, FRAC, HEAT_W,
+    HOURS_A_DAY, LITRES_A_DAY, MINUTES_A_DAY, SECONDS_A_USE, START_WH, USES_A_DAY,
 };
-use crate::model::{DutyCycle, Usage};
-use crate::units::{Litres, LitresPerMinute, MilliAmpHours, Volts, WattHours};
+use crate::model::{DutyCycle, LoadPlace, Usage};
+use crate::units::{Litres, LitresPerMinute, MilliAmpHours, Volts, WattHours, Watts};
 use crate::view::lang::{key, t};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
-use crate::view::widgets::{NumberField, Term, select_field, toggle};
+use crate::view::widgets::{NumberField, Term, choice_row, select_field, toggle};
 use leptos::prelude::*;
 
 /// A rule, without its figures.
@@ -23,10 +23,13 @@ enum Rule {
     Litres,
     Uses,
     Energy,
+    Heating,
+    Cooling,
+    WhileDriving,
 }
 
 impl Rule {
-    const ALL: [Self; 8] = [
+    const ALL: [Self; 11] = [
         Self::Daily,
         Self::AlwaysOn,
         Self::DutyByAir,
@@ -35,6 +38,9 @@ impl Rule {
         Self::Litres,
         Self::Uses,
         Self::Energy,
+        Self::Heating,
+        Self::Cooling,
+        Self::WhileDriving,
     ];
 
     fn of(usage: &Usage) -> Self {
@@ -47,6 +53,9 @@ impl Rule {
             Usage::Litres { .. } => Self::Litres,
             Usage::Uses { .. } => Self::Uses,
             Usage::Energy { .. } => Self::Energy,
+            Usage::Duty { cycle: DutyCycle::Heating { .. } } => Self::Heating,
+            Usage::Duty { cycle: DutyCycle::Cooling { .. } } => Self::Cooling,
+            Usage::WhileDriving => Self::WhileDriving,
         }
     }
 
@@ -60,6 +69,9 @@ impl Rule {
             Self::Litres => key!("use-litres"),
             Self::Uses => key!("use-uses"),
             Self::Energy => key!("use-energy"),
+            Self::Heating => key!("use-heating"),
+            Self::Cooling => key!("use-cooling"),
+            Self::WhileDriving => key!("use-driving"),
         })
     }
 
@@ -67,7 +79,8 @@ impl Rule {
     fn start(self, before: &Usage) -> Usage {
         let frac = match before {
             Usage::Duty { cycle: DutyCycle::Fixed { frac } } => *frac,
-            Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } } => *frac_at_25c,
+            Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } }
+            | Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c } } => *frac_at_25c,
             _ => 0.32,
         };
         match self {
@@ -90,6 +103,11 @@ impl Rule {
             },
             Self::Uses => Usage::Uses { per_day: 4.0, seconds: 30.0 },
             Self::Energy => Usage::Energy { per_day: WattHours(100.0) },
+            Self::Heating => Usage::Duty {
+                cycle: DutyCycle::Heating { heat: Watts(2000.0), start: WattHours::ZERO },
+            },
+            Self::Cooling => Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c: frac } },
+            Self::WhileDriving => Usage::WhileDriving,
         }
     }
 }
@@ -150,6 +168,31 @@ macro_rules! figure {
 fn figures(app: AppState, id: u32, rule: Rule) -> AnyView {
     let fields = match rule {
         Rule::AlwaysOn => return ().into_any(),
+        Rule::WhileDriving => {
+            return view! { <p class="field-hint">{t("use-driving-hint")}</p> }.into_any();
+        }
+        Rule::Heating => {
+            let heat = figure!(
+                id,
+                x in Usage::Duty { cycle: DutyCycle::Heating { heat: Watts(x), .. } }
+            );
+            let start = figure!(
+                id,
+                x in Usage::Duty { cycle: DutyCycle::Heating { start: WattHours(x), .. } }
+            );
+            vec![
+                NumberField::new(t("use-heat"), "W", HEAT_W, heat).hint(t("use-heat-hint")),
+                NumberField::new(t("use-start"), "Wh", START_WH, start),
+            ]
+        }
+        Rule::Cooling => {
+            let frac = figure!(
+                id,
+                x in Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c: x } }
+            );
+            let field = NumberField::percent(t("use-cooling-at-25"), FRAC, frac);
+            vec![field.hint(t("use-cooling-hint"))]
+        }
         Rule::Daily => {
             let minutes = figure!(id, x in Usage::Daily { minutes: x });
             let hours = minutes.clone().map(|minutes| minutes / 60.0, |hours| hours * 60.0);
@@ -188,7 +231,17 @@ fn figures(app: AppState, id: u32, rule: Rule) -> AnyView {
     };
     let fields: Vec<AnyView> = fields.into_iter().map(|field| field.view(app)).collect();
     let twice = (rule == Rule::Litres).then(|| pumped_twice(app, id));
-    view! { <div class="fields">{fields}{twice}</div> }.into_any()
+    let place = (rule == Rule::DutyByAir).then(|| {
+        let place =
+            Lens::<LoadPlace>::load(id, |load| Some(load.place), |load, to| load.place = to);
+        let names = vec![t("load-inside"), t("load-outside")];
+        choice_row(app, t("load-place"), names, place.choice(&LoadPlace::ALL))
+    });
+    view! {
+        <div class="fields">{fields}{twice}</div>
+        {place}
+    }
+    .into_any()
 }
 
 /// A device with a cell of its own.

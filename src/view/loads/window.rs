@@ -2,7 +2,7 @@
 
 use crate::forecast::demand::{fits_window, running_time};
 use crate::i18n::Arg;
-use crate::model::{Load, Usage, Window};
+use crate::model::{DutyCycle, Load, Usage, Window};
 use crate::view::lang::{duration, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
@@ -32,7 +32,14 @@ pub(super) fn view(app: AppState, id: u32) -> AnyView {
     let needed = Memo::new(move |_| {
         read(app, id, |load| {
             // What is never off, or a share of the whole day, has no time of its own.
-            !matches!(load.usage, Usage::AlwaysOn | Usage::Duty { .. })
+            !matches!(
+                load.usage,
+                Usage::AlwaysOn
+                    | Usage::WhileDriving
+                    | Usage::Duty {
+                        cycle: DutyCycle::Fixed { .. } | DutyCycle::AirTemperature { .. }
+                    }
+            )
         })
         .unwrap_or(false)
     });

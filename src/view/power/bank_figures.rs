@@ -107,7 +107,10 @@ pub(super) fn coldest_hour(app: AppState) -> Memo<Celsius> {
             let (mean, half_range_k) = air_of_arrival(climate.as_ref(), &setup.trip);
             (0..24)
                 .map(|hour| f64::from(hour) + 0.5)
-                .map(|hour| battery_temperature(setup.bank.place, mean, half_range_k, hour))
+                .map(|hour| {
+                    let kept = setup.trip.heated_to;
+                    battery_temperature(setup.bank.place, mean, half_range_k, kept, hour)
+                })
                 .fold(Celsius(f64::INFINITY), Celsius::min)
         })
     })

@@ -3,11 +3,11 @@
 use super::rows::row_keys;
 use crate::i18n::Arg;
 use crate::model::limits::{
-    CONTROLLER_FRAC, DIRT_FRAC, FACING_DEG, FRAC, MAX_ARRAYS, SELF_USE_W, SMALL_LOSS_FRAC, SOLAR_W,
-    TEMP_COEFF_PER_K, TILT_DEG,
+    CONTROLLER_FRAC, DIRT_FRAC, FACING_DEG, FRAC, MAX_ARRAYS, PANEL_V, SELF_USE_W, SMALL_LOSS_FRAC,
+    SOLAR_W, TEMP_COEFF_PER_K, TILT_DEG,
 };
 use crate::model::{Controller, Mounting, SolarArray};
-use crate::units::{Degrees, Watts};
+use crate::units::{Degrees, Volts, Watts};
 use crate::view::icons::Icon;
 use crate::view::lang::{key, t, t_args};
 use crate::view::lens::Lens;
@@ -223,6 +223,14 @@ fn losses(app: AppState, row: usize) -> AnyView {
             .view(app)
         })
     };
+    let best_voltage = move || {
+        (!is_mppt.get()).then(|| {
+            let lens = Lens::array(row, |a| a.vmp.map(|v| v.0), |a, v| a.vmp = v.map(Volts));
+            NumberField::optional(t("solar-vmp"), "V", PANEL_V, lens)
+                .hint(t("solar-vmp-hint"))
+                .view(app)
+        })
+    };
     let coefficient = NumberField::new(
         t("solar-temperature"),
         "%/K",
@@ -237,7 +245,7 @@ fn losses(app: AppState, row: usize) -> AnyView {
     );
     view! {
         <div class="fields">
-            {efficiency} {shares(app, row, parts)}
+            {efficiency} {best_voltage} {shares(app, row, parts)}
             {NumberField { scale: 100.0, ..coefficient }
                 .hint(t("solar-temperature-hint"))
                 .view(app)}

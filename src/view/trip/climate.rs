@@ -2,16 +2,17 @@
 
 use crate::i18n::Arg;
 use crate::model::climate::Climate;
-use crate::model::limits::{AIR_C, FRAC};
-use crate::model::{AirSource, ClimateSource};
+use crate::model::limits::{AIR_C, FRAC, INSIDE_C};
+use crate::model::{AirSource, ClimateSource, Vehicle};
 use crate::physics::solar::sun::monthly_extraterrestrial;
-use crate::units::{Celsius, WattHoursPerSquareMetre};
+use crate::units::{Celsius, WattHoursPerSquareMetre, Watts};
 use crate::view::climate_file::{self, State};
-use crate::view::lang::{celsius, month_name, number, number_fixed, t, t_args};
+use crate::view::lang::{celsius, month_name, number, number_fixed, t, t_args, watts};
 use crate::view::lens::Lens;
 use crate::view::outlook::{Calculation, climate_source};
 use crate::view::state::AppState;
-use crate::view::widgets::{DataTable, NumberField, Term, data_table, radios};
+use crate::view::widgets::{DataTable, NumberField, Term, choice_row, data_table, radios};
+use crate::view::words::names::vehicle_name;
 use leptos::prelude::*;
 
 /// Light thrown back by grass, sand and fresh snow, 0..1 (common practice, no source).
@@ -122,8 +123,23 @@ pub(super) fn air_and_ground(app: AppState, calculation: Calculation) -> AnyView
     );
     let ground =
         Lens::<f64>::of(|s| s.trip.ground_albedo_frac, |s, v| s.trip.ground_albedo_frac = v);
+    let kept = Lens::<Option<f64>>::of(
+        |s| s.trip.heated_to.map(|kept| kept.0),
+        |s, v| s.trip.heated_to = v.map(Celsius),
+    );
+    let vehicle = Lens::<Vehicle>::of(|s| s.vehicle, |s, v| s.vehicle = v);
+    let loss = move || {
+        let lost = app.setup.with(|setup| Watts(setup.vehicle.heat_loss_w_per_k()));
+        t_args("climate-vehicle-loss", &[("watts", Arg::Text(&watts(lost)))])
+    };
+    let vehicles = Vehicle::ALL.into_iter().map(vehicle_name).collect();
     view! {
+        {choice_row(app, t("climate-vehicle"), vehicles, vehicle.choice(&Vehicle::ALL))}
+        <p class="field-hint">{loss}</p>
         <div class="fields">
+            {NumberField::optional(t("climate-inside"), "°C", INSIDE_C, kept)
+                .hint(t("climate-inside-hint"))
+                .view(app)}
             {NumberField::optional(t("climate-own-air"), "°C", AIR_C, air)
                 .live_hint(says)
                 .view(app)}

@@ -34,6 +34,9 @@ pub fn usage_words(usage: &Usage) -> String {
         Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } } => {
             share_of_time(frac_at_25c)
         }
+        Usage::Duty { cycle: DutyCycle::Heating { .. } } => t("summary-heating"),
+        Usage::Duty { cycle: DutyCycle::Cooling { .. } } => t("summary-cooling"),
+        Usage::WhileDriving => t("summary-driving"),
         Usage::Charges { every_days, cell, .. } => {
             let charge = quantity(cell.0, 0, "mAh");
             if (every_days - 1.0).abs() < 1e-9 {
@@ -60,7 +63,14 @@ pub fn usage_words(usage: &Usage) -> String {
 /// while it runs; `None` for all others.
 #[must_use]
 pub fn time_in_this_air(load: &Load, running: WattHours) -> Option<String> {
-    let by_air = matches!(load.usage, Usage::Duty { cycle: DutyCycle::AirTemperature { .. } });
+    let by_air = matches!(
+        load.usage,
+        Usage::Duty {
+            cycle: DutyCycle::AirTemperature { .. }
+                | DutyCycle::Heating { .. }
+                | DutyCycle::Cooling { .. }
+        }
+    );
     let whole_day = load.draw.watts() * f64::from(load.quantity) * Hours(24.0);
     let told = by_air && load.feed == Feed::Dc && whole_day > WattHours::ZERO;
     let share = told.then(|| percent(running / whole_day))?;

@@ -3,7 +3,7 @@
 use crate::forecast::outlook::Drawer;
 use crate::i18n::Arg;
 use crate::model::catalogue::name_key;
-use crate::model::{Chemistry, DrawSource, Group, Load, Setup};
+use crate::model::{Chemistry, DrawSource, Group, Load, Setup, Vehicle};
 use crate::units::{Kilograms, Money};
 use crate::view::lang::{key, quantity, short_date, t, t_args};
 use crate::view::state::Screen;
@@ -149,4 +149,14 @@ pub fn screen_title(screen: Screen) -> String {
 #[must_use]
 pub fn count(number: usize) -> i32 {
     i32::try_from(number).unwrap_or(i32::MAX)
+}
+
+/// What somebody travels in.
+#[must_use]
+pub fn vehicle_name(vehicle: Vehicle) -> String {
+    t(match vehicle {
+        Vehicle::Van => key!("vehicle-van"),
+        Vehicle::Caravan => key!("vehicle-caravan"),
+        Vehicle::Motorhome => key!("vehicle-motorhome"),
+    })
 }
