@@ -4,7 +4,7 @@ use crate::reference::peukert::{SLOW_LIMIT, peukert_exponent, peukert_time};
 use crate::reference::taper::{absorbed, absorption_time, charge_time};
 use nightbank::model::{Bank, Chemistry, SystemVoltage};
 use nightbank::physics::battery::rate::{Kinetic, kinetic_charge};
-use nightbank::physics::battery::storage::parked;
+use nightbank::physics::battery::storage::{ParkedDay, parked};
 use nightbank::physics::battery::{BankPhysics, BankState, cell_data, charge_stages};
 use nightbank::units::{AmpHours, Amps, Celsius, Hours, Ohms, Volts, Watts};
 
@@ -297,7 +297,7 @@ fn parked_with_something_left_on() {
     near(lossless(0.065, 30.0), 46.8, 0.2);
     near(lossless(0.2, 7.0), 33.6, 0.5);
     let bank = BankPhysics::new(&Bank::default(), Hours(0.5));
-    let stay = parked(&bank, 1.0, Watts(0.065 * 12.5), Celsius(15.0));
+    let stay = parked(&bank, 1.0, Watts(0.065 * 12.5), |_| ParkedDay::steady(Celsius(15.0)));
     let days = stay.until_low.0 / 24.0;
     // 50 Ah within reach of the limit at 15 degrees Celsius is less: factor 1.12.
     assert!((24.0..=32.0).contains(&days), "{days}");
@@ -310,18 +310,25 @@ fn parked_with_something_left_on() {
     // -10, after 91 Ah, some two weeks, and flat a day and a half later (by hand; freezing points of -7
     // when flat and -15 at a quarter, from memory).
     let bank100 = Bank { chemistry: Chemistry::Flooded, ..Bank::default() };
-    let stay = parked(&BankPhysics::new(&bank100, Hours(0.5)), 1.0, Watts(3.2), Celsius(-10.0));
+    let stay = parked(&BankPhysics::new(&bank100, Hours(0.5)), 1.0, Watts(3.2), |_| {
+        ParkedDay::steady(Celsius(-10.0))
+    });
     let frozen = stay.freezes_after.expect("freezes").0 / 24.0;
     assert!((13.0..=15.0).contains(&frozen), "{frozen}");
     assert!(stay.until_empty.0 / 24.0 > frozen + 1.0 && stay.until_low < stay.until_empty);
     assert_eq!(stay.freezes_at_flat, Some(Celsius(-7.0)));
-    let mild = parked(&BankPhysics::new(&bank100, Hours(0.5)), 1.0, Watts(3.2), Celsius(-5.0));
+    let mild = parked(&BankPhysics::new(&bank100, Hours(0.5)), 1.0, Watts(3.2), |_| {
+        ParkedDay::steady(Celsius(-5.0))
+    });
     assert_eq!(mild.freezes_after, None);
-    let flat = parked(&bank, 0.25, Watts(0.0), Celsius(15.0));
+    let flat = parked(&bank, 0.25, Watts(0.0), |_| ParkedDay::steady(Celsius(15.0)));
     assert_eq!((flat.freezes_at_first, flat.until_low), (Some(Celsius(-15.0)), Hours(0.0)));
     let lithium =
         BankPhysics::new(&Bank { chemistry: Chemistry::LiFePo4, ..Bank::default() }, Hours(0.5));
-    assert_eq!(parked(&lithium, 1.0, Watts(1.0), Celsius(15.0)).freezes_at_low, None);
+    assert_eq!(
+        parked(&lithium, 1.0, Watts(1.0), |_| ParkedDay::steady(Celsius(15.0))).freezes_at_low,
+        None
+    );
 }
 
 /// Usable energy: lead-acid 100 Ah x 12.1 V x 0.5 = 605 Wh; LiFePO4 100 Ah is 1280 Wh (trade).

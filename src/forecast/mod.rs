@@ -9,6 +9,7 @@ pub mod ledger;
 pub mod odds;
 mod offer;
 pub mod outlook;
+pub mod parked;
 pub mod plan;
 pub mod supply;
 pub mod surroundings;

@@ -9,7 +9,7 @@ use super::differences::{Difference, Field, Value};
 use crate::forecast::{Charger, Outlook, TripPlan, charge_session};
 use crate::model::Setup;
 use crate::physics::battery::rate::kinetic_charge;
-use crate::physics::battery::storage::parked;
+use crate::physics::battery::storage::drain;
 use crate::physics::battery::{BankState, UsableEnergy};
 use crate::units::{AmpHours, Celsius, Hours, Volts, Watts};
 
@@ -97,7 +97,7 @@ const REASONS: [(BatteryReason, Reader); 13] = [
     }),
     (BatteryReason::StandingLoss, |p| {
         let bank = &p.plan.bank;
-        let lost = parked(bank, 1.0, Watts::ZERO, p.mean).drain * Hours(30.0 * 24.0);
+        let lost = drain(bank, 1.0, Watts::ZERO, p.mean) * Hours(30.0 * 24.0);
         Value::Share((lost / bank.capacity).min(1.0))
     }),
 ];
