@@ -53,5 +53,6 @@ mod trade_facts;
 mod trip;
 mod two_tabs;
 mod weather_debilt;
+mod whole_setups;
 mod wiring_advice;
 mod wiring_vectors;
