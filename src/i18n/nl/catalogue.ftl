@@ -22,8 +22,8 @@ app-heater-diesel-start = Diesel- of benzinekachel: gloeistift bij start
 app-combi-diesel = Dieselkachel met warm water: ventilator en pomp
 app-combi-mains = Kachel met warm water, elektrisch element
 app-heater-shutdown = Diesel- of benzinekachel: gloeistift bij stop
-app-water-element-12v = Boilerelement, 12 V
-app-underblanket-mains = Elektrische onderdeken, 230 V
+app-water-element-12v = Boilerelement, 12 V
+app-underblanket-mains = Elektrische onderdeken, 230 V
 app-heated-clothing = Verwarmde kleding, opladen
 app-electric-blanket = Elektrische deken, 12 V
 app-fan-heater-12v = Ventilatorkachel, 12 V
@@ -120,12 +120,12 @@ app-sandwich-maker = Tosti- of wafelijzer
 app-egg-boiler = Eierkoker
 app-blender = Blender
 app-bottle-warmer = Flessenwarmer, 12 V
-app-oven-12v = Reisoven, 12 V
+app-oven-12v = Reisoven, 12 V
 app-hob-ignition = Gaskookplaat en oven: ontsteking
 
 ## Body and laundry
 app-hairdryer = Föhn
-app-hairdryer-12v = Haardroger, 12 V
+app-hairdryer-12v = Haardroger, 12 V
 app-hair-straightener = Stijltang
 app-shaver-toothbrush = Scheerapparaat, elektrische tandenborstel
 app-hair-clipper = Tondeuse

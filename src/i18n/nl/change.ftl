@@ -1,21 +1,21 @@
 # What to change: what helps, ways to more nights, what to buy, setups side by side.
-change-parts = Manieren om ernaar te kijken
+change-parts = Onderdelen
 part-helps = Wat helpt
 part-ways = Meer nachten
-change-working = Alles wordt doorgerekend…
-change-failed = Dit valt niet uit te rekenen: een cijfer van het weer of het klimaat kan niet kloppen. Kijk bij Reis.
+change-working = Wordt doorgerekend…
+change-failed = Dit is niet te berekenen: een cijfer van het weer of het klimaat kan niet kloppen. Kijk bij ‘Reis’.
 change-beware = Let op:
 change-towards-south = zuiden
 change-towards-north = noorden
 
 helps-title = Wat het meest helpt
-helps-told = Elke verandering wordt opnieuw over je hele verblijf doorgerekend, met dezelfde vele weersverlopen. Er verandert niets tot jij het zegt.
+helps-told = Elke verandering wordt over je hele verblijf doorgerekend, met dezelfde weersverlopen. Er verandert niets tot je op ‘Toepassen’ tikt.
 helps-now = Zoals het nu is: { $sure_n ->
     [one] { $sure } nacht
    *[other] { $sure } nachten
-} in negen van de tien gevallen, { $even } in de helft van de gevallen.
-helps-progress = Elke verandering wordt doorgerekend: { $done }
-helps-none = Niets gevonden dat de moeite waard is. Misschien haalt de accu het zo ook.
+} (9 van de 10 keer), { $even } (in de helft van de gevallen).
+helps-progress = Elke verandering wordt geprobeerd: { $done }
+helps-none = Niets gevonden dat de moeite waard is. Misschien haalt de accu het zo ook al.
 helps-more = { $n ->
     [one] Nog { $n } verandering
    *[other] Nog { $n } veranderingen
@@ -24,9 +24,9 @@ gain-mean = +{ $amount_n ->
     [one] { $amount } nacht
    *[other] { $amount } nachten
 } gemiddeld
-gain-hours = +{ $amount } tot de grens
-gain-lowest = +{ $amount } op het laagste punt
-help-sure = in negen van de tien gevallen: { $from } → { $to_n ->
+gain-hours = { $amount } later op je ondergrens
+gain-lowest = +{ $amount } lading op het laagste punt
+help-sure = 9 van de 10 keer: { $from } → { $to_n ->
     [one] { $to } nacht
    *[other] { $to } nachten
 }
@@ -40,59 +40,59 @@ help-apply-name = Toepassen: { $change }
 toast-applied = Gewijzigd: { $change }
 
 ways-title = Manieren om meer nachten te halen
-ways-told = Geef aan hoe lang en hoe zeker de accu het moet halen. Er worden hoogstens drie manieren gezocht: met gewoontes, met verder rijden of walstroom, en met aankopen.
-ways-nights = Aantal nachten
+ways-told = Geef aan hoeveel nachten je wilt en hoe zeker je wilt zijn. Nightbank zoekt hoogstens drie plannen: gewoontes, rijden of walstroom, en kopen.
+ways-nights = Gewenste nachten
 ways-chance = Met een kans van
 ways-now = { $n ->
-    [one] Zoals het nu is, is de kans op { $n } nacht { $chance }.
-   *[other] Zoals het nu is, is de kans op { $n } nachten { $chance }.
+    [one] Zoals het nu is, is de kans om { $n } nacht te halen { $chance }.
+   *[other] Zoals het nu is, is de kans om { $n } nachten te halen { $chance }.
 }
 ways-reached = { $n ->
-    [one] Je configuratie haalt nu al { $n } nacht met een kans van { $chance }. Vraag meer nachten of een grotere kans.
-   *[other] Je configuratie haalt nu al { $n } nachten met een kans van { $chance }. Vraag meer nachten of een grotere kans.
+    [one] Je configuratie haalt nu al { $n } nacht met een kans van { $chance }. Kies meer nachten of een grotere kans.
+   *[other] Je configuratie haalt nu al { $n } nachten met een kans van { $chance }. Kies meer nachten of een grotere kans.
 }
-ways-none = Geen manier gevonden: niets wat er te veranderen is, brengt het dichterbij.
-way-habits = Met gewoontes en instellingen
-way-on-the-move = Met rijden of walstroom
-way-purchase = Met aankopen
+ways-none = Niets gevonden: geen enkele mogelijke verandering brengt je dichterbij.
+way-habits = Gewoontes en instellingen
+way-on-the-move = Rijden of walstroom
+way-purchase = Kopen
 way-reaches = { $n ->
     [one] Haalt { $n } nacht met een kans van { $chance }
    *[other] Haalt { $n } nachten met een kans van { $chance }
 }
 way-falls-short = { $n ->
-    [0] Zo niet één nacht met een kans van { $chance }; voor wat je vraagt is de kans { $reached }
-    [one] Komt niet verder dan { $n } nacht met een kans van { $chance }; voor wat je vraagt is de kans { $reached }
-   *[other] Komt niet verder dan { $n } nachten met een kans van { $chance }; voor wat je vraagt is de kans { $reached }
+    [0] Haalt nog geen nacht met een kans van { $chance }. De kans op wat je wilt is { $reached }
+    [one] Haalt maar { $n } nacht met een kans van { $chance }. De kans op wat je wilt is { $reached }
+   *[other] Haalt maar { $n } nachten met een kans van { $chance }. De kans op wat je wilt is { $reached }
 }
 way-price = Wat het kost
-way-facts = In negen van de tien gevallen: { $sure_n ->
+way-facts = 9 van de 10 keer: { $sure_n ->
     [one] { $sure } nacht
    *[other] { $sure } nachten
 }. In de helft van de gevallen: { $even_n ->
     [one] { $even } nacht
    *[other] { $even } nachten
-}. Laagste punt bij gemiddeld weer: { $lowest }.
+}. Laagste laadtoestand bij gemiddeld weer: { $lowest }.
 way-longer = { $n ->
-    [one] Kies je deze manier, dan wordt het verblijf ook { $n } nacht lang.
-   *[other] Kies je deze manier, dan wordt het verblijf ook { $n } nachten lang.
+    [one] Met dit plan wordt je verblijf ook op { $n } nacht gezet.
+   *[other] Met dit plan wordt je verblijf ook op { $n } nachten gezet.
 }
-way-apply = Deze manier kiezen
+way-apply = Dit plan gebruiken
 toast-way = Gewijzigd: { $way }
 
 cost-free = Kost niets
 cost-effort = Kost wat comfort of moeite
 cost-driving = { $time } meer rijden
 cost-hook-up = { $n ->
-    [one] { $n } nacht op een plek met walstroom, tegen het tarief daar
-   *[other] { $n } nachten op plekken met walstroom, tegen het tarief daar
+    [one] { $n } nacht op een plaats met walstroom, tegen het tarief daar
+   *[other] { $n } nachten op een plaats met walstroom, tegen het tarief daar
 }
-cost-money = Ongeveer { $amount }, { $weight } meer mee te nemen
-cost-money-lighter = Ongeveer { $amount }, { $weight } minder mee te nemen
+cost-money = Ongeveer { $amount }, { $weight } meer gewicht
+cost-money-lighter = Ongeveer { $amount }, { $weight } minder gewicht
 cost-money-only = Ongeveer { $amount }
-cost-unpriced = Moet je kopen; in je prijslijst staat er geen prijs voor
+cost-unpriced = Nog te kopen; geen prijs in je prijslijst
 bill-unpriced = { $n ->
-    [one] { $n } ding te kopen waarvoor geen prijs in je prijslijst staat
-   *[other] { $n } dingen te kopen waarvoor geen prijs in je prijslijst staat
+    [one] { $n } aankoop zonder prijs in je prijslijst
+   *[other] { $n } aankopen zonder prijs in je prijslijst
 }
 bill-efforts = { $n ->
     [one] { $n } verandering die wat comfort of moeite kost
@@ -105,32 +105,32 @@ bill-free = { $n ->
 
 change-switch-off = Helemaal uitzetten: { $name }
 change-do-without = Weglaten: { $name }
-change-gas = In plaats daarvan op gas koken of verwarmen: { $name }
-change-off-at-night = Uitzetten van 23:00 tot 7:00: { $name }
-change-unplug = Loskoppelen na gebruik: { $name }
+change-gas = Liever op gas koken of verwarmen: { $name }
+change-off-at-night = Uitzetten van 23:00 tot 07:00 uur: { $name }
+change-unplug = Na gebruik de stekker eruit: { $name }
 change-shorter = { $name }: { $amount } minder per dag
 change-fewer = { $name }: { $amount } keer minder per dag
 change-share = { $name }: maar { $amount } van het geplande gebruik
 change-warmer-fridge = { $name }: ongeveer 2 °C warmer zetten
 change-dc = { $name }: met een adapter op { $amount }, niet via de omvormer
 change-midday = { $name }: rond het middaguur gebruiken
-change-inverter-when-used = Omvormer alleen aanzetten als hij wordt gebruikt
-change-inverter-sleep = Omvormer laten slapen als er niets draait (dan { $amount })
-change-tilt = { $name }: op { $tilt } kantelen, naar het { $facing }
-change-tilt-roof = { $name }: met een beugel op { $tilt } kantelen, naar het { $facing }
+change-inverter-when-used = De omvormer alleen aanzetten als je hem gebruikt
+change-inverter-sleep = De omvormer in spaarstand zetten als er niets draait (dan { $amount })
+change-tilt = { $name }: kantelen tot { $tilt }, naar het { $facing }
+change-tilt-roof = { $name }: met een beugel kantelen tot { $tilt }, naar het { $facing }
 change-clean = { $name }: het glas schoonmaken
-change-out-of-shade = { $name }: zo staan dat er geen schaduw op valt
+change-out-of-shade = { $name }: zo parkeren dat het uit de schaduw staat
 change-mppt = { $name }: een MPPT-laadregelaar in plaats van PWM
-change-portable = Los paneel van { $amount } neerzetten, op { $tilt } gekanteld, naar het { $facing }
+change-portable = Een los paneel van { $amount } neerzetten, gekanteld tot { $tilt }, naar het { $facing }
 change-drive = { $amount } rijden op dag { $day } ({ $date })
 change-hook-up = { $n ->
-    [one] Elke nacht walstroom
-   *[other] Eens per { $n } nachten walstroom
+    [one] Elke nacht op een plaats met walstroom staan
+   *[other] Eens per { $n } nachten op een plaats met walstroom staan
 }
 change-arrive-full = Met een volle accu aankomen
-change-battery-inside = De accu binnen zetten, waar het warmer is
-change-battery-locker = De accu in een bergruimte zetten, waar het warmer is
-change-heated = Een accu met eigen verwarming, zodat hij laadt bij vorst
+change-battery-inside = De accu naar binnen verplaatsen, waar het warmer is
+change-battery-locker = De accu naar een bergruimte verplaatsen, waar het warmer is
+change-heated = Een verwarmde accu, die ook bij vorst laadt
 change-battery = Meer accucapaciteit van dezelfde soort: { $amount }
 change-lithium = LiFePO4 met dezelfde capaciteit: { $amount }
 change-solar = Meer zonnepanelen: { $amount }
@@ -140,124 +140,124 @@ change-dc-dc-drive = { $n ->
    *[other] Een DC-DC-lader van { $amount }, en eens per { $n } dagen een uur rijden
 }
 
-part-buy = Wat kopen
+part-buy = Wat kopen?
 part-year = Het jaar
-buy-title = Wat kopen
-buy-told = De kleinste panelen bij elke accu en de kleinste accu bij elk paneel waarmee je apparaten blijven draaien.
+buy-title = Wat kopen?
+buy-told = De kleinste panelen bij elke accu, en de kleinste accu bij elke set panelen, waarmee je je nachten haalt.
 buy-from = Van maand
 buy-to = Tot en met maand
 buy-this-month = Maand van de reis
-buy-progress = Maten worden geprobeerd: { $done }
-buy-hard = Bepalend: { $months }. Zwaarder is geen van de gevraagde maanden.
-buy-least = Minst te kopen
-buy-cheapest = Goedkoopst, alles nieuw
+buy-progress = Combinaties worden geprobeerd: { $done }
+buy-hard = De zwaarste van de gekozen maanden is { $months }. Daarvoor gelden de combinaties hieronder.
+buy-least = Kleinste aankoop
+buy-cheapest = Goedkoopst als alles nieuw is
 buy-lightest = Lichtst
 buy-choice = { $kind } { $battery } met { $solar } aan panelen
-buy-price = { $more } boven op wat je hebt; { $all } alles nieuw; { $weight } in totaal
-buy-take = Deze maten nemen
-buy-none = Zelfs { $solar } aan panelen met { $battery } accu is niet genoeg. Vraag minder nachten, een andere maand of een kleinere kans, of verbruik minder.
-buy-sizes = Alle maten: { $kind }
+buy-price = { $more } boven op wat je hebt; { $all } als alles nieuw is; { $weight } in totaal
+buy-take = Deze combinatie gebruiken
+buy-none = Zelfs { $solar } aan panelen met { $battery } accu is niet genoeg. Kies minder nachten, een andere maand of een kleinere kans, of verbruik minder.
+buy-sizes = Alle combinaties met { $kind }
 buy-by-battery = { $kind }: kleinste panelen bij elke accu
 buy-by-solar = { $kind }: kleinste accu bij elk paneelvermogen
 buy-battery = Accu
 buy-solar = Panelen
 buy-smallest-solar = Kleinste panelen
 buy-smallest-battery = Kleinste accu
-buy-too-little = niets is genoeg
+buy-too-little = niets is groot genoeg
 buy-have = wat je hebt
-buy-curve = { $kind }: accu en panelen die het net halen
+buy-curve = { $kind }: accu en panelen die net genoeg zijn
 buy-curve-told = Hoe meer accu, hoe minder panelen je nodig hebt. Van { $least } accu met { $solar } aan panelen tot { $most } accu met { $few }.
-buy-how = Apparaten, rijden, walstroom, helling, schaduw en de leeftijd van de accu blijven zoals ze zijn. Neem wat extra voor de komende jaren.
+buy-how = Apparaten, rijden, walstroom, hellingshoek, schaduw en de ouderdom van de accu blijven gelijk. Houd wat marge voor de komende jaren.
 prices-title = Prijzen en gewichten
-prices-told = Begin met deze ronde cijfers en vul je eigen in; ze veranderen niets aan de nachten.
-prices-currency = Munteenheid
+prices-told = Begin met deze ronde bedragen en vul je eigen prijzen in. Ze veranderen niets aan het aantal nachten.
+prices-currency = Valuta
 prices-solar = Zonnepaneel met bevestiging, per 100 W
 prices-solar-weight = Gewicht ervan, per 100 W
 prices-lead = Loodaccu, per 100 Ah bij 12 V
 prices-lead-weight = Gewicht ervan, per 100 Ah bij 12 V
 prices-lithium = LiFePO4, per 100 Ah bij 12 V
 prices-lithium-weight = Gewicht ervan, per 100 Ah bij 12 V
-prices-dc-dc = DC-DC-lader, ingebouwd
+prices-dc-dc = DC-DC-lader, incl. inbouw
 
 year-title = Nachten door het jaar heen
-year-told = Hetzelfde verblijf, in elke maand begonnen, op deze plaats met deze configuratie.
+year-told = Hetzelfde verblijf op deze plaats met deze configuratie, beginnend in elke maand.
 year-progress = Het jaar wordt doorgerekend: { $done } van 12 maanden
 
 part-compare = Naast elkaar
 compare-title = Configuraties naast elkaar
-compare-told = De configuratie op het scherm naast andere van jou, elk in het weer van de eigen plaats. Zet er een kopie naast voordat je iets wijzigt, en zie wat de wijziging doet.
+compare-told = Deze configuratie naast andere van jou, elk met het weer van de eigen plaats. Voeg een kopie toe voordat je iets wijzigt, en zie wat de wijziging doet.
 compare-with = Vergelijken met
-compare-copy = Er een kopie van deze naast zetten
+compare-copy = Een kopie van deze toevoegen
 compare-copy-name = Kopie { $n }
 compare-drop = Weghalen: { $name }
-compare-copies-passing = Deze kopieën kunnen in deze browser niet worden bewaard: ze zijn weg zodra de pagina wordt gesloten.
-compare-full = Er passen er hoogstens { $most } naast elkaar.
-compare-this = Op het scherm
-compare-alone = Kies een andere configuratie, of zet er een kopie naast en wijzig iets.
-compare-same = Ze verschillen niet.
+compare-copies-passing = Deze browser kan deze kopieën niet bewaren. Ze zijn weg zodra je de pagina sluit.
+compare-full = Je kunt er hoogstens { $most } vergelijken.
+compare-this = Deze configuratie
+compare-alone = Kies een andere configuratie, of voeg een kopie toe en wijzig iets.
+compare-same = Geen verschillen.
 compare-working = …
 compare-what = Wat
-compare-outcomes = Wat elk oplevert
-compare-differences = Waarin ze verschillen
-compare-sure = Nachten in negen van de tien gevallen
-compare-even = Nachten in de helft van de gevallen
-compare-chance = Kans op de gevraagde nachten
-compare-lowest = Laagste punt
-compare-use = Verbruik per dag
-compare-usable = Bruikbare capaciteit
+compare-outcomes = Resultaten
+compare-differences = Verschillen
+compare-sure = Nachten, 9 van de 10 keer
+compare-even = Nachten, in de helft van de gevallen
+compare-chance = Kans op de gewenste nachten
+compare-lowest = Laagste laadtoestand
+compare-use = Energie per dag
+compare-usable = Bruikbare energie
 compare-money = Panelen, accu en lader, nieuw
 compare-weight = Gewicht van panelen en accu
 compare-weight-per-kwh = Accugewicht per bruikbare kWh
 compare-life-cost = Prijs per bruikbare kWh over de levensduur
 compare-band = { $low } tot { $high }
 compare-life = Lood tegenover lithium bij jouw prijzen
-compare-life-how = Prijs gedeeld door wat de accu levert tot zijn cycli op zijn, bij de gebruikelijke ontlaaddiepte. De cycli zijn een ruime marge van gebruikelijke waarden, niet die van één fabrikant; een accu die twee weken per jaar wordt gebruikt, veroudert in de eerste plaats door de jaren.
-compare-batteries = Waardoor de accu’s het verschillend doen
-compare-batteries-how = Elk op de eigen reis, bij gemiddeld weer en de temperatuur die de accu daar heeft. Kou maakt bij lood een deel van de lading onbereikbaar en houdt lading buiten lithium; bijna vol neemt lood maar langzaam lading op en gaat een deel verloren.
-reason-usable = Bruikbaar van de energie op het etiket
+compare-life-how = Prijs gedeeld door de energie die de accu in zijn levensduur (cycli) levert, bij de gebruikelijke ontladingsdiepte. Voor het aantal cycli geldt een ruime marge van typische waarden. Gebruik je hem twee weken per jaar, dan is ouderdom het einde van de accu.
+compare-batteries = Waarom de accu’s verschillend presteren
+compare-batteries-how = Elk op de eigen reis, bij gemiddeld weer en de temperatuur van de accu daar. Kou maakt een deel van de lading van een loodaccu onbereikbaar en maakt laden van lithium onmogelijk. Bijna vol laadt lood langzaam en gaat een deel van de lading verloren.
+reason-usable = Bruikbaar deel van de energie op het etiket
 reason-cold = Beschikbaar in het koudste uur
-reason-fast = Afgegeven bij ontladen in 5 h in plaats van 20 h
-reason-stored = Opgeslagen van wat er boven 80% in gaat
-reason-taken = Hoogste stroom die hij opneemt bij 90%
-reason-full = Laagste toegestane niveau tot vol, sterkste lader
+reason-fast = Levert bij ontladen in 5 uur, vergeleken met 20 uur
+reason-stored = Opgeslagen deel bij laden boven 80%
+reason-taken = Hoogste laadstroom bij 90%
+reason-full = Van je ondergrens tot vol, sterkste lader
 reason-lost = Verloren bij laden en door weerstand
-reason-sag = Laagste spanning vóór het laagste niveau, grootste apparaat aan
-reason-cut-out = Zou door lage spanning uitschakelen vóór het laagste niveau
+reason-sag = Laagste spanning vóór je ondergrens, grootste apparaat aan
+reason-cut-out = Schakelt uit door lage spanning vóór je ondergrens
 reason-no-charge = Neemt geen lading op onder
-reason-locked = Lading geweigerd door kou
-reason-management = Verbruik van de accu-elektronica
-reason-standing = Verloren in 30 dagen stilstand
+reason-locked = Laden geweigerd door kou
+reason-management = Eigen verbruik van het BMS
+reason-standing = Verlies in 30 dagen stilstand
 differ-all-loads = Alle apparaten
 differ-chemistry = Soort accu
 differ-capacity = Accu
-differ-health = Conditie accu
-differ-soc-min = Laagste toegestane niveau
-differ-soc-start = Niveau bij aankomst
+differ-health = Conditie
+differ-soc-min = Ondergrens
+differ-soc-start = Laadtoestand bij aankomst
 differ-system = Systeem
 differ-battery-place = Plek van de accu
 differ-heated = Accuverwarming
 differ-inverter = Omvormer
 differ-inverter-idle = Omvormer, nullastverbruik
-differ-switching = Omvormer aan
+differ-switching = Omvormer ingeschakeld
 differ-solar = Zonnepanelen
-differ-tilt = Helling
-differ-facing = Richting
+differ-tilt = Hellingshoek
+differ-facing = Oriëntatie
 differ-mounting = Bevestiging panelen
 differ-controller = Laadregelaar
 differ-shade = Schaduw rond het middaguur
-differ-driving-charger = Lader via de motor
+differ-driving-charger = Laden tijdens het rijden
 differ-driving-every = Rijden
 differ-driving-time = Rijtijd
-differ-hook-up-charger = Netlader
+differ-hook-up-charger = 230 V-acculader
 differ-hook-up-every = Walstroom
 differ-other = Andere bronnen
 differ-place = Plaats
 differ-arrival = Aankomst
-differ-nights = Gevraagde nachten
-differ-air = Gemiddelde temperatuur
+differ-nights = Gewenste nachten
+differ-air = Gemiddelde luchttemperatuur
 differ-heated-to = Verwarmd tot
-differ-use-factor = Verbruik, onderweg geleerd
-differ-sun-factor = Zon, onderweg geleerd
+differ-use-factor = Verbruik, volgens metingen onderweg
+differ-sun-factor = Zon, volgens metingen onderweg
 value-absent = –
 value-yes = ja
 value-every = { $n ->

@@ -59,7 +59,7 @@ solar-deleted = Verwijderd: panelengroep { $n }
 solar-delete = Deze groep verwijderen
 solar-duplicate = Deze groep dupliceren
 solar-name = Naam
-solar-peak = Vermogen (Wp)
+solar-peak = Nominaal vermogen
 solar-tilt = Hellingshoek
 solar-tilt-hint = 0 is plat, 90 rechtop.
 solar-facing = Oriëntatie
@@ -96,7 +96,7 @@ solar-temperature = Temperatuurcoëfficiënt
 solar-temperature-hint = Uit het gegevensblad, meestal −0,3 tot −0,45 %/K.
 solar-self-use = Eigen verbruik van de laadregelaar
 solar-vmp = Spanning bij het beste vermogen
-solar-vmp-hint = Vmp, van het typeplaatje: van het paneel, of van alle in serie. Leeg: 18,2 V per 12 V.
+solar-vmp-hint = Vmp, van het typeplaatje: van het paneel, of van alle in serie. Leeg: 18,2 V per 12 V.
 
 inverter-title = Omvormer
 inverter-fitted = Er is een omvormer aan boord
