@@ -44,8 +44,8 @@ from-load-where = Wijzigen doe je bij ‘Apparaten’.
 # Gebruik van een apparaat en herkomst van de waarde, in een paar woorden.
 summary-inverter = via omvormer
 summary-always = altijd aan
-summary-heating = naar de kou
-summary-cooling = naar de warmte
+summary-heating = volgt de kou
+summary-cooling = volgt de warmte
 summary-driving = tijdens het rijden
 summary-duty = { $share } van de tijd
 summary-charges = { $charge } { $days_n ->
