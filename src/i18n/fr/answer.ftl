@@ -12,27 +12,27 @@ answer-likely = Une fois sur deux : { $n ->
     [one] { $n } nuit
    *[other] { $n } nuits
 }
-answer-asked = Vous avez demandé { $n ->
+answer-asked = Vous voulez { $n ->
     [one] { $n } nuit
    *[other] { $n } nuits
 }.
-answer-chance = Chance de tenir jusqu’au bout : { $chance }
-answer-first-low = 9 fois sur 10, elle reste au-dessus de votre limite jusqu’au { $when }
-answer-never-low = 9 fois sur 10, elle reste au-dessus de votre limite tout le séjour
-answer-lowest = 9 fois sur 10, elle ne descend jamais sous { $soc }
+answer-chance = Probabilité de tenir tout le séjour : { $chance }
+answer-first-low = 9 fois sur 10, la batterie reste au-dessus de votre limite jusqu’au { $when }
+answer-never-low = 9 fois sur 10, la batterie reste au-dessus de votre limite tout le séjour
+answer-lowest = 9 fois sur 10, l’état de charge ne descend jamais sous { $soc }
 answer-working = Simulation de la météo en cours…
 answer-bar = sur batterie. Afficher toute la réponse.
 answer-spoken = { $n ->
     [one] { $n } nuit sur batterie.
    *[other] { $n } nuits sur batterie.
 } { $low }
-answer-course = Évolution de la charge
+answer-course = État de charge au fil du séjour
 moment = { $weekday } { $date } à { $time }
-from-nights = Votre séjour est simulé deux mille fois, heure par heure. Chaque fois avec une météo comme il en fait à cet endroit et à cette saison, et avec le froid ou la chaleur qui l’accompagne. Les données climatiques du lieu et vos propres chiffres sont eux aussi chaque fois un peu faux. 9 fois sur 10, la batterie reste au-dessus de votre limite pendant au moins ce nombre de nuits.
-from-likely = Une fois sur deux, la batterie tient au moins ce nombre de nuits. Le nombre demandé est sous « Séjour ».
-from-first-low = Dans 9 simulations de votre séjour sur 10, la batterie reste au-dessus de votre limite jusqu’à cette heure.
-from-lowest = Dans 9 simulations de votre séjour sur 10, la batterie ne descend jamais plus bas. Tant que les probabilités manquent, c’est la météo moyenne qui est montrée.
-answer-most = Consomme le plus : { $name }, { $share } de la journée
+from-nights = Votre séjour est simulé heure par heure, deux mille fois. Chaque fois, il fait un autre temps possible en ce lieu et en cette saison. Vos chiffres et ceux du climat varient aussi un peu. Dans 9 simulations sur 10, la batterie reste au-dessus de votre limite pendant au moins ce nombre de nuits.
+from-likely = Dans la moitié des simulations, la batterie tient au moins ce nombre de nuits. Le nombre de nuits voulu se règle sous « Séjour ».
+from-first-low = Dans 9 simulations sur 10, la batterie reste au-dessus de votre limite jusqu’à cette heure.
+from-lowest = Dans 9 simulations sur 10, la batterie ne descend jamais plus bas. En attendant les probabilités, ce chiffre vaut par temps moyen.
+answer-most = Consomme le plus : { $name }, { $share } de l’énergie d’une journée
 answer-figures = Plus de chiffres
 verdict-all = { $n ->
     [one] Votre nuit est assurée.

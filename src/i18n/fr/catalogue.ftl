@@ -21,8 +21,8 @@ app-boiler-wet = Chauffage central à eau : chaudière et pompe
 app-combi-diesel = Chauffage gazole avec eau chaude : ventilateur et pompe
 app-combi-mains = Chauffage avec eau chaude, résistance électrique
 app-heater-shutdown = Chauffage gazole ou essence : bougie à l’arrêt
-app-water-element-12v = Résistance de chauffe-eau, 12 V
-app-underblanket-mains = Surmatelas chauffant, 230 V
+app-water-element-12v = Résistance de chauffe-eau, 12 V
+app-underblanket-mains = Surmatelas chauffant, 230 V
 app-heated-clothing = Vêtement chauffant, recharge
 app-water-heater-ignition = Chauffe-eau : allumage, vanne antigel
 app-electric-blanket = Couverture chauffante, 12 V
@@ -120,12 +120,12 @@ app-sandwich-maker = Appareil à croque-monsieur ou gaufrier
 app-egg-boiler = Cuiseur à œufs
 app-blender = Blender, mixeur
 app-bottle-warmer = Chauffe-biberon, 12 V
-app-oven-12v = Four de voyage, 12 V
+app-oven-12v = Four de voyage, 12 V
 app-hob-ignition = Plaque de cuisson et four à gaz : allumage
 
 ## Body and laundry
 app-hairdryer = Sèche-cheveux
-app-hairdryer-12v = Sèche-cheveux, 12 V
+app-hairdryer-12v = Sèche-cheveux, 12 V
 app-hair-straightener = Lisseur à cheveux
 app-shaver-toothbrush = Rasoir, brosse à dents électrique
 app-hair-clipper = Tondeuse à cheveux

@@ -1,45 +1,45 @@
 # D’où viennent les chiffres sous la réponse, au toucher.
-origins-hint = Touchez un chiffre pour voir d’où il vient.
-from-balance = Ici, ce sont des moyennes sur le séjour par météo moyenne, de l’arrivée au départ.
-from-total = Ici, c’est ce que tout ce qui est activé plus bas prend à la batterie en une journée entière de ce séjour, pertes du convertisseur comprises.
-from-sun = { $peak } de panneaux ; la lumière qu’ils reçoivent donnerait { $light } par jour d’après leur plaque. { $lost } se perdent : ombre, verre, chaleur, saleté, câbles et régulateur ; { $unused } ne trouvent pas de place dans la batterie.
-from-driving = { $sum } du moteur pendant que vous roulez, répartis sur { $days_n ->
+origins-hint = Touchez un chiffre pour voir comment il est calculé.
+from-balance = Moyennes sur tout le séjour, de l’arrivée au départ, par temps moyen.
+from-total = Ce que tous les appareils activés plus bas prélèvent sur la batterie en une journée entière de ce séjour, pertes du convertisseur comprises.
+from-sun = À leur puissance nominale, vos { $peak } de panneaux donneraient { $light } par jour sous cette lumière. { $lost } sont perdus : ombre, verre, chaleur, saleté, câbles et régulateur. { $unused } arrivent quand la batterie ne peut pas les prendre.
+from-driving = { $sum } fournis par le moteur pendant que vous roulez, répartis sur { $days_n ->
     [one] { $days } jour
    *[other] { $days } jours
-}. Vos trajets sont sous « Séjour » et « Énergie ».
-from-hook-up = { $sum } du chargeur secteur, répartis sur { $days_n ->
+}. Les trajets se règlent sous « Séjour » et « Énergie ».
+from-hook-up = { $sum } fournis par le chargeur 230 V, répartis sur { $days_n ->
     [one] { $days } jour
    *[other] { $days } jours
-}. Vos branchements sont sous « Séjour » et « Énergie ».
-from-other = { $sum } des autres sources sous « Énergie », répartis sur { $days_n ->
+}. Les branchements se règlent sous « Séjour » et « Énergie ».
+from-other = { $sum } fournis par les autres sources sous « Énergie », répartis sur { $days_n ->
     [one] { $days } jour
    *[other] { $days } jours
 }.
-from-loads = Ce que prennent les appareils activés sous « Appareils », heure par heure, à la température de ces jours.
-from-loads-direct = Directement sur la batterie : { $amount } par jour.
-from-loads-mains = Aux prises du convertisseur : { $amount } par jour.
-from-inverter-idle = Parce qu’il est allumé, quoi qui marche : { $amount } par jour.
-from-inverter-conversion = En convertissant pour ce qui marche : { $amount } par jour.
-from-electronics = Les régulateurs solaires et l’électronique de la batterie prennent { $power }, jour et nuit.
-from-heating = Chauffage de la batterie : { $amount } par jour.
-from-charging = À la charge : { $amount } par jour.
-from-charging-flooded = Les sources divergent sur les batteries à électrolyte liquide : de la moitié à presque plein, il faut 1,1 à 1,5 Ah pour chaque 1 Ah stocké. Compté ici : 1,3 Ah.
-from-resistance = Dans la résistance de la batterie : { $amount } par jour.
-from-cables = Dans les câbles depuis la batterie : { $amount } par jour.
-from-self-discharge = Par autodécharge : { $amount } par jour.
-from-stored = De { $from } à l’arrivée à { $to } au départ, par météo moyenne : { $sum } en { $days_n ->
+from-loads = Ce que consomment les appareils activés sous « Appareils », heure par heure, aux températures de ces jours.
+from-loads-direct = Directement sur la batterie : { $amount } par jour.
+from-loads-mains = Sur les prises du convertisseur : { $amount } par jour.
+from-inverter-idle = Du seul fait d’être allumé : { $amount } par jour.
+from-inverter-conversion = Pertes de conversion : { $amount } par jour.
+from-electronics = Les régulateurs solaires et le BMS consomment { $power }, jour et nuit.
+from-heating = Chauffage de la batterie : { $amount } par jour.
+from-charging = Pertes à la charge : { $amount } par jour.
+from-charging-flooded = Les sources divergent sur les batteries à électrolyte liquide. De la moitié à presque pleine, il faut 1,1 à 1,5 Ah pour 1 Ah stocké. Retenu ici : 1,3 Ah.
+from-resistance = Pertes dans la résistance de la batterie : { $amount } par jour.
+from-cables = Pertes dans les câbles de la batterie : { $amount } par jour.
+from-self-discharge = Autodécharge : { $amount } par jour.
+from-stored = Par temps moyen, la batterie passe de { $from } à l’arrivée à { $to } au départ : { $sum } en { $days_n ->
     [one] { $days } jour
    *[other] { $days } jours
-}. Sous zéro, la batterie donne plus qu’elle ne reçoit.
-from-unused-sun = Ce que les panneaux auraient pu donner si la batterie l’avait pris. Ce n’est pas dans la somme.
-from-unmet = La batterie était vide à ce moment. Ce n’a jamais été fourni et n’est pas dans la somme.
-from-idle = Ce que prend le convertisseur allumé sans rien alimenter, pendant les heures indiquées sous « Énergie ».
-from-load = { $how }. D’où vient la valeur : { $known }.
-from-load-air = Plus l’air est chaud, plus il tourne : ces jours-là { $share } du temps.
+}. Un signe moins : la batterie donne plus qu’elle ne reçoit.
+from-unused-sun = Ce que les panneaux auraient pu fournir si la batterie avait eu de la place. Ce n’est pas compté dans le total.
+from-unmet = La batterie était déjà vide. Cette énergie n’a jamais été fournie et n’est pas comptée dans le total.
+from-idle = Ce que consomme le convertisseur allumé sans rien alimenter, pendant les heures saisies sous « Énergie ».
+from-load = { $how }. Source du chiffre : { $known }.
+from-load-air = Plus il fait chaud, plus il tourne : { $share } du temps ces jours-là.
 from-load-inverter = Les pertes du convertisseur sont comprises.
-from-load-standby = Dont entre les utilisations : { $amount }.
-from-load-corrected = Vos relevés sur place portent votre consommation à { $share } de la liste.
-from-load-where = Cela se change sous « Appareils ».
+from-load-standby = Dont entre les utilisations : { $amount }.
+from-load-corrected = D’après vos relevés, vous consommez { $share } de ce que prévoit la liste.
+from-load-where = À modifier sous « Appareils ».
 
 # Usage d’un appareil et origine de sa valeur, en peu de mots.
 summary-inverter = via le convertisseur
@@ -52,8 +52,8 @@ summary-charges = { $charge } { $days_n ->
     [one] tous les { $days } jour
    *[other] tous les { $days } jours
 }
-summary-uses = { $times } fois { $each }
+summary-uses = { $times } × { $each }
 learned-meter = Mesuré
 learned-spec = Fiche technique
 learned-label = Plaque signalétique
-learned-estimate = Estimé
+learned-estimate = Estimation

@@ -63,7 +63,10 @@ post-when-value = { $n ->
 }
 post-loads = Appareils
 post-loads-count = { $n }
-post-loads-need = { $n }, { $need } à la batterie
+post-loads-need = { $n ->
+    [one] { $n } appareil ; { $need } pris à la batterie
+   *[other] { $n } appareils ; { $need } pris à la batterie
+}
 post-battery = Batterie
 post-battery-value = { $capacity }, { $volts } V, { $kind } ; de { $from } à { $to }
 post-solar = Panneaux
