@@ -10,5 +10,5 @@ lantern-dark = éteinte : se vide probablement
 
 term-soc = État de charge.
 term-soc-text = Le remplissage de la batterie : 100 % est pleine, 0 % est vide. Il ne se lit pas sur la seule tension tant que quelque chose consomme ou charge.
-term-chance = Chance.
-term-chance-text = La météo n’est pas connue : de nombreuses suites de jours possibles sont donc simulées. 90 % veut dire que la batterie a tenu dans neuf sur dix d’entre elles.
+term-chance = Probabilité.
+term-chance-text = La météo est inconnue : de nombreux scénarios sont simulés. 90 % veut dire que la batterie a tenu dans 9 sur 10.
