@@ -28,7 +28,7 @@ part-coming = Chargement de cette partie…
 part-failed = Cette partie n’a pas pu être chargée. Le reste de la page fonctionne.
 part-again = Réessayer
 about-title = À propos des chiffres
-about-text = Chaque chiffre ici est une estimation tirée de ce que vous avez saisi. Suivez les notices des fabricants et les règles de votre pays, et faites contrôler les travaux à fort courant et en tension secteur par une personne habilitée.
+about-text = Chaque chiffre ici est une estimation tirée de ce que vous avez saisi. Suivez les notices des fabricants et les règles de votre pays, et faites contrôler les travaux à fort courant et en 230 V par une personne habilitée.
 
 start-title = Votre point de départ
 start-told = Trois questions donnent une première estimation. Tout pourra être modifié ensuite.

@@ -46,7 +46,7 @@ dates-clock-longitude = D’après la longitude : { $utc }
 dates-from-to = Du { $from } au { $to }.
 
 days-title = Jour par jour
-days-hint = Laissez un jour sur « Inconnu », et toutes les météos possibles du lieu sont simulées. Sans autre indication, route et branchement suivent la partie « Énergie ».
+days-hint = Laissez un jour sur « Inconnu », et tous les temps possibles en ce lieu sont simulés. Sans autre indication, route et branchement suivent la partie « Énergie ».
 days-more = { $n ->
     [one] Afficher { $n } jour de plus
    *[other] Afficher { $n } jours de plus
