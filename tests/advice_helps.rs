@@ -58,7 +58,7 @@ fn ranks_agree_with_trips_played_directly() {
 }
 
 /// A few weather sequences are enough to choose the best eight: played in full, no change left out
-/// of them brings more than the last of them by a tenth of a night, and the first is the best to
+/// of them brings more than the last of them by a fifth of a night, and the first is the best to
 /// within a tenth.
 #[test]
 fn the_first_look_leaves_nothing_good_out() {
@@ -88,7 +88,7 @@ fn the_first_look_leaves_nothing_good_out() {
                 help.change == change
                     || (change.family().is_some() && help.change.family() == change.family())
             });
-            assert!(is_told || gain <= last + 0.1, "{change:?} brings {gain}, the eighth {last}");
+            assert!(is_told || gain <= last + 0.2, "{change:?} brings {gain}, the eighth {last}");
         }
         assert!(told[0].gain.nights_mean >= highest - 0.1, "{highest} {:?}", told[0]);
         assert!(highest > 0.3, "nothing helps: {highest}");

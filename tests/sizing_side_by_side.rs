@@ -279,10 +279,10 @@ fn the_array_ratio_against_the_chance_in_the_design_month() {
     assert!(days(&camp.sized(1.0, 1.2), &camp.climate) > 30.0);
     assert!(of(0, 3) < 0.1, "one day at 1.2: {}", of(0, 3));
     assert!((0.25..0.75).contains(&of(2, 2)), "five days at 1.0: {}", of(2, 2));
-    // The rule's range for loads that may fail, 1.1 to 1.2 with 5 to 7 days: four to nineteen in
-    // twenty for a whole month of December.
-    assert!((0.7..0.9).contains(&of(2, 3)), "five days at 1.2: {}", of(2, 3));
-    assert!((0.85..0.97).contains(&of(3, 3)), "seven days at 1.2: {}", of(3, 3));
+    // The rule's range for loads that may fail, at its upper end, 1.2 with 5 to 7 days: nine times in ten and
+    // nearly always for a whole month of December.
+    assert!((0.7..0.95).contains(&of(2, 3)), "five days at 1.2: {}", of(2, 3));
+    assert!((0.95..1.0).contains(&of(3, 3)), "seven days at 1.2: {}", of(3, 3));
     // Its range for loads that must not fail, 1.4 with 14 days.
     let critical = camp.odds(14.0, 1.4).chance_of(30);
     assert!(critical > 0.99, "{critical}");

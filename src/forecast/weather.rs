@@ -46,6 +46,7 @@ mod day_air;
 mod day_climate;
 mod day_distribution;
 mod monthly;
+mod persistence;
 mod sequences;
 
 pub use day_air::AirSpread;
@@ -55,7 +56,8 @@ pub use day_distribution::{
     MIN_MONTHLY_MEAN_FRAC, MIXED_DAY_QUANTILE,
 };
 pub use monthly::{DAYS_PER_YEAR, MonthlyClearness};
-pub use sequences::{ForecastDay, Persistence, Sequence, WeatherSequences};
+pub use persistence::Persistence;
+pub use sequences::{ForecastDay, Sequence, WeatherSequences};
 
 use std::fmt;
 

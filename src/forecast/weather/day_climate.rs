@@ -36,7 +36,7 @@
 //! Bilt 0.34, in six typical years inland 0.15 to 0.49, 0.37 on average (files that pvlib-python
 //! 0.16.1 carries, within months; 0.07 added for what the month's own mean takes away).
 
-use super::sequences::Persistence;
+use super::persistence::Persistence;
 use crate::units::Degrees;
 
 /// Where `A` is larger the sea makes no difference [K].
