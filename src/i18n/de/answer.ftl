@@ -7,7 +7,7 @@ answer-nights = { $n ->
 }
 answer-more = oder mehr
 answer-sure = mit Batterie, in 9 von 10 Fällen
-answer-average = mit Batterie, bei durchschnittlichem Wetter (die Chancen folgen)
+answer-average = hält die Batterie, bei durchschnittlichem Wetter (die Chancen folgen)
 answer-likely = In der Hälfte der Fälle: { $n ->
     [one] { $n } Nacht
    *[other] { $n } Nächte
@@ -16,17 +16,17 @@ answer-asked = Gewünscht: { $n ->
     [one] { $n } Nacht
    *[other] { $n } Nächte
 }.
-answer-chance = Chance, dass sie alle Nächte hält: { $chance }
-answer-first-low = In 9 von 10 Fällen bleibt sie über deiner Grenze bis { $when }
-answer-never-low = In 9 von 10 Fällen bleibt sie die ganze Zeit über deiner Grenze
-answer-lowest = In 9 von 10 Fällen sinkt sie nie unter { $soc }
-answer-working = Spielt das Wetter durch …
+answer-chance = Chance, dass die Batterie alle Nächte durchhält: { $chance }
+answer-first-low = In 9 von 10 Fällen bleibt die Batterie über deiner Grenze bis { $when }
+answer-never-low = In 9 von 10 Fällen bleibt die Batterie die ganze Zeit über deiner Grenze
+answer-lowest = In 9 von 10 Fällen sinkt der Ladezustand nie unter { $soc }
+answer-working = Wetter wird durchgerechnet …
 answer-bar = hält die Batterie. Ganze Antwort zeigen.
 answer-spoken = { $n ->
     [one] { $n } Nacht hält die Batterie.
    *[other] { $n } Nächte hält die Batterie.
 } { $low }
-answer-course = Verlauf der Batterie
+answer-course = Ladezustand im Verlauf
 moment = { $weekday } { $date }, { $time }
 from-nights = Dein Aufenthalt wird zweitausendmal Stunde für Stunde durchgespielt. Jedes Mal mit eigenem Wetter, wie es an diesem Ort zu dieser Jahreszeit vorkommt, und mit der Kälte oder Wärme, die dazugehört. Auch die Klimawerte des Orts und deine eigenen Angaben liegen jedes Mal ein wenig daneben. In 9 von 10 Fällen bleibt die Batterie mindestens so viele Nächte über deiner Grenze.
 from-likely = In der Hälfte der Fälle hält die Batterie mindestens so viele Nächte. Wie viele du willst, steht unter „Reise“.

@@ -16,7 +16,7 @@ app-ice-maker = Eiswürfelbereiter
 ## Heating
 app-heater-gas-blown = Gas-Umluftheizung: Gebläse
 app-heater-diesel-start = Diesel- oder Benzinheizung: Glühstift beim Start
-app-furnace-blower = Propanofen: Gebläse
+app-furnace-blower = Propan-Warmluftheizung (US-Bauart): Gebläse
 app-boiler-wet = Warmwasserheizung: Kessel und Pumpe
 app-combi-diesel = Dieselheizung mit Warmwasser: Gebläse und Pumpe
 app-combi-mains = Heizung mit Warmwasser, Elektroheizstab
@@ -96,8 +96,8 @@ app-cpap-humidifier = CPAP mit beheiztem Befeuchter
 app-nebuliser = Inhalationsgerät (Vernebler)
 app-medicine-cooler = Medikamentenkühler
 app-oxygen-concentrator = Sauerstoffkonzentrator
-app-wheelchair-charging = Rollstuhl oder Elektromobil, laden
-app-baby-monitor = Babyüberwachung
+app-wheelchair-charging = Rollstuhl oder Seniorenmobil, laden
+app-baby-monitor = Babyfon
 
 ## Kitchen
 app-kettle-low-watt = Wasserkocher, kleine Leistung

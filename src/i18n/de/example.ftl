@@ -13,4 +13,4 @@ app-mobile-router = Mobilfunkrouter, 4G/5G
 app-control-panel = Bedienpanel, Stromversorgung
 app-gas-alarm = Gas-, CO- oder Rauchmelder, 12 V
 app-alarm-tracker = Alarmanlage und Ortungsgerät
-app-usb-socket = USB-Buchse, nichts eingesteckt
+app-usb-socket = USB-Steckdose, nichts eingesteckt

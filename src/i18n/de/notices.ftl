@@ -7,15 +7,15 @@ adjusted = { $n ->
 }
 preview-told = Du siehst ein Setup aus einem Link: { $name }.
 preview-safe = Deine eigenen Setups bleiben unberührt. Probiere, was du magst; gespeichert wird davon nichts, bis du es behältst.
-preview-keep = Als eins von meinen behalten
-preview-back = Zurück zu meinen
+preview-keep = In meinen Setups speichern
+preview-back = Zurück zu meinem Setup
 preview-back-example = Zurück zum Beispiel
-preview-kept = Zu deinen Setups gelegt.
-preview-left = Das Setup aus dem Link ist verlassen, samt deinen Änderungen daran.
-link-empty = Darin ist kein Link.
+preview-kept = In deinen Setups gespeichert.
+preview-left = Du hast das Setup aus dem Link verlassen; deine Änderungen daran sind verworfen.
+link-empty = Darin steckt kein Link.
 link-truncated = Das Ende dieses Links fehlt. Kopiere den Link selbst noch einmal, nicht seinen gekürzten Text mit Punkten. Von deinen Daten wurde nichts angetastet.
-link-newer = Dieser Link stammt von einer neueren Version der Seite. Lade die Seite mit Netz neu, um sie zu aktualisieren. Von deinen Daten wurde nichts angetastet.
-link-corrupt = Dieser Link wurde unterwegs verändert oder gehört nicht zu dieser Seite. Bitte noch einmal darum, oder um die Datei. Von deinen Daten wurde nichts angetastet.
+link-newer = Dieser Link stammt von einer neueren Version der Seite. Lade die Seite neu, sobald du online bist. An deinen Setups hat sich nichts geändert.
+link-corrupt = Dieser Link wurde unterwegs verändert oder gehört nicht zu Nightbank. Lass ihn dir noch einmal schicken, oder die Datei. An deinen Setups hat sich nichts geändert.
 kept-blocked = Dieser Browser speichert nichts für diese Seite. Was du eingibst, bleibt nur, bis du sie schließt.
 kept-not-written = Die letzten Änderungen ließen sich nicht speichern: Der Speicher dieses Browsers ist voll oder verweigert es. Sie bleiben nur, bis du die Seite schließt.
 kept-newer = Was hier gespeichert ist, stammt von einer neueren Version der Seite und bleibt, wie es ist. Lade die Seite neu, um sie zu aktualisieren; bis dahin bleiben Änderungen nur, bis du die Seite schließt.
@@ -47,12 +47,12 @@ file-ignored = { $n ->
    *[other] { $n } Felder sind hier unbekannt und wurden weggelassen: { $fields }.
 }
 file-unread = Die Datei ließ sich nicht vom Gerät lesen.
-file-not-saved = Der Browser wollte keine Datei daraus machen.
+file-not-saved = Der Browser konnte die Datei nicht anlegen.
 file-empty = Die Datei ist leer.
 file-too-large = Die Datei hat { $size } MiB; kein Setup braucht mehr als { $limit }. Sie wurde nicht geöffnet.
 file-not-json = Die Datei ist beschädigt oder von anderer Art: Das Lesen endete in Zeile { $line }, Zeichen { $column }. Nichts daraus wurde übernommen.
 file-other-format = Das ist keine Datei von Nightbank. Nichts daraus wurde übernommen.
-file-newer = Die Datei stammt von einer neueren Version der Seite. Lade die Seite mit Netz neu, um sie zu aktualisieren.
+file-newer = Die Datei stammt von einer neueren Version der Seite. Lade die Seite neu, sobald du online bist.
 file-no-setups = In der Datei ist kein Setup.
 file-too-many = Die Datei enthält { $n } Setups, mehr als eine Datei haben darf. Nichts daraus wurde übernommen.
 file-wrong-value = Setup { $n } der Datei hat einen Wert von falscher Art. Nichts daraus wurde übernommen.

@@ -1,8 +1,8 @@
 # Woher die Zahlen unter der Antwort kommen, auf Antippen.
 origins-hint = Tippe auf eine Zahl, um zu sehen, woher sie kommt.
 from-balance = Hier sind es Mittelwerte über den Aufenthalt bei durchschnittlichem Wetter, von der Ankunft bis zur Abfahrt.
-from-total = Hier ist es, was alles unten Eingeschaltete an einem ganzen Tag dieser Reise aus der Batterie nimmt, samt den Verlusten des Wechselrichters.
-from-sun = { $peak } Module; das Licht darauf gäbe nach ihrem Typenschild { $light } am Tag. { $lost } davon gehen an Schatten, Glas, Hitze, Schmutz, Leitungen und den Regler verloren; { $unused } finden in der Batterie keinen Platz.
+from-total = So viel nehmen alle unten eingeschalteten Geräte an einem ganzen Tag dieser Reise aus der Batterie, Verluste des Wechselrichters eingeschlossen.
+from-sun = Laut Typenschild brächten deine Module ({ $peak }) bei diesem Licht { $light } pro Tag. { $lost } davon gehen durch Schatten, Glas, Hitze, Schmutz, Leitungen und Regler verloren; { $unused } finden in der Batterie keinen Platz.
 from-driving = { $sum } vom Motor während der Fahrt, verteilt auf { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tage
@@ -15,12 +15,12 @@ from-other = { $sum } aus den weiteren Quellen unter „Strom“, verteilt auf {
     [one] { $days } Tag
    *[other] { $days } Tage
 }.
-from-loads = Was die unter „Geräte“ eingeschalteten Geräte brauchen, Stunde für Stunde, bei der Luft dieser Tage.
+from-loads = Was die unter „Geräte“ eingeschalteten Geräte brauchen, Stunde für Stunde, bei den Temperaturen dieser Tage.
 from-loads-direct = Direkt aus der Batterie: { $amount } am Tag.
 from-loads-mains = An den Steckdosen des Wechselrichters: { $amount } am Tag.
-from-inverter-idle = Weil er eingeschaltet ist, was auch läuft: { $amount } am Tag.
+from-inverter-idle = Allein dafür, dass er eingeschaltet ist: { $amount } pro Tag.
 from-inverter-conversion = Beim Umwandeln für das, was läuft: { $amount } am Tag.
-from-electronics = Solarregler und Batterie-Elektronik nehmen { $power }, Tag und Nacht.
+from-electronics = Solarladeregler und Batterie-Elektronik verbrauchen { $power }, Tag und Nacht.
 from-heating = Heizung der Batterie: { $amount } am Tag.
 from-charging = Beim Laden: { $amount } am Tag.
 from-charging-flooded = Bei Nassbatterien sind sich die Quellen uneins: Von halb bis fast voll brauchen sie 1,1 bis 1,5 Ah für jede gespeicherte 1 Ah. Hier zählen 1,3 Ah.
@@ -38,7 +38,7 @@ from-load = { $how }. Woher der Wert stammt: { $known }.
 from-load-air = Je wärmer die Luft, desto länger läuft es: in diesen Tagen { $share } der Zeit.
 from-load-inverter = Was der Wechselrichter unterwegs verliert, ist enthalten.
 from-load-standby = Davon zwischen den Einsätzen: { $amount }.
-from-load-corrected = Deine Messungen vor Ort bringen deinen Verbrauch auf { $share } der Liste.
+from-load-corrected = Nach deinen Messwerten vor Ort verbrauchst du { $share } von dem, was in der Liste steht.
 from-load-where = Ändern kannst du es unter „Geräte“.
 
 # Wie ein Gerät genutzt wird und woher sein Wert stammt, in wenigen Worten.

@@ -2,7 +2,7 @@
 sheet-close = Schließen
 tip-name = Was bedeutet: { $word }?
 origin-name = Woher das kommt
-unit-a-day = { $amount } am Tag
+unit-a-day = { $amount } pro Tag
 pair = { $label }: { $value }
 lantern-lit = hell: hält sehr wahrscheinlich
 lantern-low = schwach: hält vielleicht
