@@ -62,7 +62,7 @@ test("what is open stays open while the figures change, in the answer and below 
   const { page } = await atNights(t, { viewport: { width: 1280, height: 800 } });
   await figure(page, "Appliances").locator("summary").click();
   await page.locator(".answer-sure .tip summary").click();
-  assert.match(await page.locator(".answer-sure .tip").innerText(), /9 times out of 10/);
+  assert.match(await page.locator(".answer-sure .tip").innerText(), /9 of 10 runs/);
   const before = await figure(page, "Appliances").getByTestId("figure-value").innerText();
   const tab = (name) => page.getByRole("navigation", { name: "Sections" }).getByRole("button", { name, exact: true });
   await tab("Appliances").click();
