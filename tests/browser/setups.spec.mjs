@@ -201,7 +201,7 @@ test("what a newer version stored is never written over", async (t) => {
   const newer = JSON.stringify({ format: "nightbank", schema: 99, wagons: [] });
   await stored(context, LIBRARY, newer);
   const here = await Sharing.open(context, server.url);
-  assert.match(await here.notices().innerText(), /written by a newer version/);
+  assert.match(await here.notices().innerText(), /newer version of the page stored your setups/);
   await here.rename("Mine");
   assert.equal(await here.stored(), newer);
   assert.deepEqual(await here.names(), ["Mine"], "works in memory");
