@@ -27,7 +27,7 @@ answer-spoken = { $n ->
    *[other] { $n } Nächte hält die Batterie.
 } { $low }
 answer-course = Ladezustand im Verlauf
-moment = { $weekday } { $date }, { $time }
+moment = { $weekday }, { $date }, { $time } Uhr
 from-nights = Dein Aufenthalt wird zweitausendmal Stunde für Stunde durchgespielt. Jedes Mal mit eigenem Wetter, wie es an diesem Ort zu dieser Jahreszeit vorkommt, und mit der Kälte oder Wärme, die dazugehört. Auch die Klimawerte des Orts und deine eigenen Angaben liegen jedes Mal ein wenig daneben. In 9 von 10 Fällen bleibt die Batterie mindestens so viele Nächte über deiner Grenze.
 from-likely = In der Hälfte der Fälle hält die Batterie mindestens so viele Nächte. Wie viele du willst, steht unter „Reise“.
 from-first-low = Bis zu dieser Stunde bleibt die Batterie in 9 von 10 Durchläufen deines Aufenthalts über deiner Grenze.

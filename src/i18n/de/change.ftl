@@ -13,7 +13,7 @@ helps-told = Jede Änderung wird noch einmal über deinen ganzen Aufenthalt durc
 helps-now = So wie es ist: { $sure_n ->
     [one] { $sure } Nacht
    *[other] { $sure } Nächte
-} in neun von zehn Fällen, { $even } in der Hälfte der Fälle.
+} in 9 von 10 Fällen, { $even } in der Hälfte der Fälle.
 helps-progress = Spielt jede Änderung durch: { $done }
 helps-none = Es fand sich nichts, was der Rede wert wäre. Vielleicht hält die Batterie ohnehin.
 helps-more = { $n ->
@@ -25,8 +25,8 @@ gain-mean = +{ $amount_n ->
    *[other] { $amount } Nächte
 } im Schnitt
 gain-hours = +{ $amount } bis zur Grenze
-gain-lowest = +{ $amount } am tiefsten Punkt
-help-sure = in neun von zehn Fällen: { $from } → { $to_n ->
+gain-lowest = +{ $amount } beim niedrigsten Ladezustand
+help-sure = in 9 von 10 Fällen: { $from } → { $to_n ->
     [one] { $to } Nacht
    *[other] { $to } Nächte
 }
@@ -34,13 +34,13 @@ help-even = in der Hälfte der Fälle: { $from } → { $to_n ->
     [one] { $to } Nacht
    *[other] { $to } Nächte
 }
-help-lowest = tiefster Punkt: { $from } → { $to }
+help-lowest = niedrigster Ladezustand: { $from } → { $to }
 help-apply = Übernehmen
 help-apply-name = Übernehmen: { $change }
 toast-applied = Geändert: { $change }
 
 ways-title = Wege zu mehr Nächten
-ways-told = Sag, wie lange und wie sicher es halten soll. Gesucht werden bis zu drei Wege: durch Gewohnheiten, durch Weiterfahren oder Landstrom und durch Kaufen.
+ways-told = Sag, wie viele Nächte und wie sicher es halten soll. Nightbank sucht bis zu drei Wege: Gewohnheiten, Fahren oder Landstrom und Anschaffungen.
 ways-nights = Gewünschte Nächte
 ways-chance = Mit einer Chance von
 ways-now = { $n ->
@@ -48,30 +48,30 @@ ways-now = { $n ->
    *[other] So wie es ist, liegt die Chance auf { $n } Nächte bei { $chance }.
 }
 ways-reached = { $n ->
-    [one] Dein Setup hält schon jetzt { $n } Nacht mit { $chance }. Verlange mehr Nächte oder eine höhere Chance.
-   *[other] Dein Setup hält schon jetzt { $n } Nächte mit { $chance }. Verlange mehr Nächte oder eine höhere Chance.
+    [one] Dein Setup hält schon jetzt { $n } Nacht mit einer Chance von { $chance }. Verlange mehr Nächte oder eine höhere Chance.
+   *[other] Dein Setup hält schon jetzt { $n } Nächte mit einer Chance von { $chance }. Verlange mehr Nächte oder eine höhere Chance.
 }
 ways-none = Kein Weg gefunden: Nichts, was sich ändern ließe, bringt dich dem näher.
-way-habits = Durch Gewohnheiten und Einstellungen
-way-on-the-move = Durch Fahren oder Landstrom
-way-purchase = Durch Kaufen
+way-habits = Gewohnheiten und Einstellungen
+way-on-the-move = Fahren oder Landstrom
+way-purchase = Anschaffungen
 way-reaches = { $n ->
     [one] Hält { $n } Nacht mit einer Chance von { $chance }
    *[other] Hält { $n } Nächte mit einer Chance von { $chance }
 }
 way-falls-short = { $n ->
-    [0] So keine einzige Nacht mit { $chance }; dein Wunsch hat eine Chance von { $reached }
-    [one] Schafft nur { $n } Nacht mit { $chance }; dein Wunsch hat eine Chance von { $reached }
-   *[other] Schafft nur { $n } Nächte mit { $chance }; dein Wunsch hat eine Chance von { $reached }
+    [0] Schafft mit einer Chance von { $chance } keine einzige Nacht; dein Wunsch hat eine Chance von { $reached }
+    [one] Schafft mit einer Chance von { $chance } nur { $n } Nacht; dein Wunsch hat eine Chance von { $reached }
+   *[other] Schafft mit einer Chance von { $chance } nur { $n } Nächte; dein Wunsch hat eine Chance von { $reached }
 }
 way-price = Was es kostet
-way-facts = In neun von zehn Fällen: { $sure_n ->
+way-facts = In 9 von 10 Fällen: { $sure_n ->
     [one] { $sure } Nacht
    *[other] { $sure } Nächte
 }. In der Hälfte der Fälle: { $even_n ->
     [one] { $even } Nacht
    *[other] { $even } Nächte
-}. Tiefster Punkt bei durchschnittlichem Wetter: { $lowest }.
+}. Niedrigster Ladezustand bei durchschnittlichem Wetter: { $lowest }.
 way-longer = { $n ->
     [one] Dieser Weg ändert auch die Aufenthaltsdauer auf { $n } Nacht.
    *[other] Dieser Weg ändert auch die Aufenthaltsdauer auf { $n } Nächte.
@@ -83,8 +83,8 @@ cost-free = Kostet nichts
 cost-effort = Kostet etwas Komfort oder Mühe
 cost-driving = { $time } mehr fahren
 cost-hook-up = { $n ->
-    [one] { $n } Nacht auf einem Platz mit Landstrom, zu dessen Gebühr
-   *[other] { $n } Nächte auf Plätzen mit Landstrom, zu deren Gebühr
+    [one] { $n } Nacht auf einem Platz mit Landstrom, zum Preis des Platzes
+   *[other] { $n } Nächte auf einem Platz mit Landstrom, zum Preis des Platzes
 }
 cost-money = Etwa { $amount }, { $weight } mehr Gewicht
 cost-money-lighter = Etwa { $amount }, { $weight } weniger Gewicht
@@ -106,10 +106,10 @@ bill-free = { $n ->
 change-switch-off = Ganz abschalten: { $name }
 change-do-without = Weglassen: { $name }
 change-gas = Stattdessen mit Gas kochen oder heizen: { $name }
-change-off-at-night = Von 23:00 bis 7:00 abschalten: { $name }
+change-off-at-night = Von 23 bis 7 Uhr abschalten: { $name }
 change-unplug = Zwischendurch ausstecken: { $name }
-change-shorter = { $name }: { $amount } weniger am Tag
-change-fewer = { $name }: { $amount }-mal weniger am Tag
+change-shorter = { $name }: { $amount } weniger pro Tag
+change-fewer = { $name }: { $amount }-mal weniger pro Tag
 change-share = { $name }: nur { $amount } der geplanten Nutzung
 change-warmer-fridge = { $name }: etwa 2 °C wärmer einstellen
 change-dc = { $name }: mit Adapter an { $amount } betreiben, nicht über den Wechselrichter
@@ -131,7 +131,7 @@ change-arrive-full = Mit voller Batterie ankommen
 change-battery-inside = Batterie nach innen setzen, wo es wärmer ist
 change-battery-locker = Batterie in ein Staufach setzen, wo es wärmer ist
 change-heated = Batterie mit eigener Heizung, damit sie bei Frost lädt
-change-battery = Mehr Batterie derselben Art: { $amount }
+change-battery = Mehr Batteriekapazität derselben Art: { $amount }
 change-lithium = LiFePO4 mit derselben Kapazität: { $amount }
 change-solar = Mehr Solar: { $amount }
 change-dc-dc = Ein Ladebooster mit { $amount }
@@ -148,7 +148,7 @@ buy-from = Ab Monat
 buy-to = Bis Monat
 buy-this-month = Monat der Reise
 buy-progress = Probiert Größen: { $done }
-buy-hard = Maßgeblich: { $months }. Schwieriger ist keiner der gewählten Monate.
+buy-hard = Der schwierigste der gewählten Monate ist { $months }. Die Größen unten gelten dafür.
 buy-least = Am wenigsten zu kaufen
 buy-cheapest = Am günstigsten, alles neu
 buy-lightest = Am leichtesten
@@ -199,7 +199,7 @@ compare-working = …
 compare-what = Was
 compare-outcomes = Was jeweils herauskommt
 compare-differences = Worin sie sich unterscheiden
-compare-sure = Nächte in neun von zehn Fällen
+compare-sure = Nächte in 9 von 10 Fällen
 compare-even = Nächte in der Hälfte der Fälle
 compare-chance = Chance auf die gewünschten Nächte
 compare-lowest = Niedrigster Ladezustand
@@ -213,7 +213,7 @@ compare-band = { $low } bis { $high }
 compare-life = Blei gegen Lithium zu deinen Preisen
 compare-life-how = Preis geteilt durch das, was die Batterie bei üblicher Entladetiefe hergibt, bis ihre Zyklen aufgebraucht sind. Die Zyklen sind eine weite Spanne üblicher Werte, nicht die eines Herstellers; eine Batterie, die zwei Wochen im Jahr genutzt wird, altert vor allem durch die Zeit.
 compare-batteries = Warum die Batterien verschieden abschneiden
-compare-batteries-how = Jede auf ihrer Reise, bei mittlerem Wetter und der Temperatur, die die Batterie dort hat. Kälte macht bei Blei einen Teil der Ladung unerreichbar und lässt in Lithium keine hinein; fast voll nimmt Blei nur langsam Ladung auf und verliert einen Teil davon.
+compare-batteries-how = Jede auf ihrer Reise, bei durchschnittlichem Wetter und der Temperatur, die die Batterie dort hat. Kälte macht bei Blei einen Teil der Ladung unerreichbar und lässt in Lithium keine hinein; fast voll nimmt Blei nur langsam Ladung auf und verliert einen Teil davon.
 reason-usable = Nutzbarer Teil der aufgedruckten Energie
 reason-cold = Erreichbar in der kältesten Stunde
 reason-fast = Abgegeben bei Entladung in 5 h statt 20 h

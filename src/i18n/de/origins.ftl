@@ -6,34 +6,34 @@ from-sun = Laut Typenschild brächten deine Module ({ $peak }) bei diesem Licht 
 from-driving = { $sum } vom Motor während der Fahrt, verteilt auf { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tage
-}. Wann du fährst, steht unter „Reise“ und „Strom“.
+}. Wann du fährst, steht unter „Reise“ und „Batterie“.
 from-hook-up = { $sum } vom Netzladegerät, verteilt auf { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tage
-}. Wann du am Landstrom hängst, steht unter „Reise“ und „Strom“.
-from-other = { $sum } aus den weiteren Quellen unter „Strom“, verteilt auf { $days_n ->
+}. Wann du am Landstrom hängst, steht unter „Reise“ und „Batterie“.
+from-other = { $sum } aus den weiteren Quellen unter „Batterie“, verteilt auf { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tage
 }.
 from-loads = Was die unter „Geräte“ eingeschalteten Geräte brauchen, Stunde für Stunde, bei den Temperaturen dieser Tage.
-from-loads-direct = Direkt aus der Batterie: { $amount } am Tag.
-from-loads-mains = An den Steckdosen des Wechselrichters: { $amount } am Tag.
+from-loads-direct = Direkt aus der Batterie: { $amount } pro Tag.
+from-loads-mains = An den Steckdosen des Wechselrichters: { $amount } pro Tag.
 from-inverter-idle = Allein dafür, dass er eingeschaltet ist: { $amount } pro Tag.
-from-inverter-conversion = Beim Umwandeln für das, was läuft: { $amount } am Tag.
+from-inverter-conversion = Beim Umwandeln für das, was läuft: { $amount } pro Tag.
 from-electronics = Solarladeregler und Batterie-Elektronik verbrauchen { $power }, Tag und Nacht.
-from-heating = Heizung der Batterie: { $amount } am Tag.
-from-charging = Beim Laden: { $amount } am Tag.
-from-charging-flooded = Bei Nassbatterien sind sich die Quellen uneins: Von halb bis fast voll brauchen sie 1,1 bis 1,5 Ah für jede gespeicherte 1 Ah. Hier zählen 1,3 Ah.
-from-resistance = Im Widerstand der Batterie: { $amount } am Tag.
-from-cables = In den Kabeln von der Batterie: { $amount } am Tag.
-from-self-discharge = Durch Selbstentladung: { $amount } am Tag.
+from-heating = Heizung der Batterie: { $amount } pro Tag.
+from-charging = Beim Laden: { $amount } pro Tag.
+from-charging-flooded = Bei Nassbatterien sind sich die Quellen uneins: Von halb bis fast voll brauchen sie 1,1 bis 1,5 Ah für jede gespeicherte 1 Ah. Hier zählen 1,3 Ah.
+from-resistance = Im Widerstand der Batterie: { $amount } pro Tag.
+from-cables = In den Kabeln von der Batterie: { $amount } pro Tag.
+from-self-discharge = Durch Selbstentladung: { $amount } pro Tag.
 from-stored = Von { $from } bei der Ankunft auf { $to } bei der Abfahrt, bei durchschnittlichem Wetter: { $sum } in { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tagen
 }. Unter null gibt die Batterie mehr ab, als sie bekommt.
 from-unused-sun = Was die Module hätten liefern können, wenn die Batterie es genommen hätte. Es gehört nicht zur Summe.
 from-unmet = Da war die Batterie leer. Es wurde nie geliefert und gehört nicht zur Summe.
-from-idle = Was der Wechselrichter nimmt, während er eingeschaltet ist und nichts läuft, in den Stunden, die unter „Strom“ stehen.
+from-idle = Was der Wechselrichter nimmt, während er eingeschaltet ist und nichts läuft, in den Stunden, die unter „Batterie“ stehen.
 from-load = { $how }. Woher der Wert stammt: { $known }.
 from-load-air = Je wärmer die Luft, desto länger läuft es: in diesen Tagen { $share } der Zeit.
 from-load-inverter = Was der Wechselrichter unterwegs verliert, ist enthalten.

@@ -82,9 +82,9 @@ mounting-gap = Mit Luftspalt
 mounting-rack = Frei stehend
 solar-shade = Schatten
 shade-hint = Wie viel verloren geht, 0 bis 100 %. Am meisten nimmt ein Baum oder eine Wand in Richtung der Mittagssonne.
-shade-morning = Direkte Sonne vor 10:00
-shade-midday = Direkte Sonne 10:00 bis 14:00
-shade-afternoon = Direkte Sonne nach 14:00
+shade-morning = Direkte Sonne vor 10 Uhr
+shade-midday = Direkte Sonne von 10 bis 14 Uhr
+shade-afternoon = Direkte Sonne nach 14 Uhr
 shade-sky = Verdeckter Himmel
 solar-losses = Verluste und Name
 solar-efficiency = Wirkungsgrad des Reglers
@@ -95,7 +95,7 @@ solar-mismatch = Verlust durch Fehlanpassung
 solar-temperature = Temperaturkoeffizient
 solar-temperature-hint = Aus dem Datenblatt, meist −0,3 bis −0,45 %/K.
 solar-vmp = Spannung bei bester Leistung
-solar-vmp-hint = Vmp, vom Typenschild: des Moduls oder aller in Reihe. Leer: 18,2 V je 12 V.
+solar-vmp-hint = Vmp, vom Typenschild: des Moduls oder aller in Reihe. Leer: 18,2 V je 12 V.
 solar-self-use = Eigenverbrauch des Reglers
 
 inverter-title = Wechselrichter
@@ -174,11 +174,11 @@ every-words = { $n ->
    *[other] alle { $n } Tage, zuerst an Tag { $n }
 }
 
-stages-full = Von { $from } bis voll dauert es bei { $at } etwa { $full }, wobei Geräte { $drawn } von den { $amps } nehmen: { $bulk } mit vollem Strom bis { $to } (bulk), dann { $absorption }, in denen die Batterie immer weniger aufnimmt (absorption).
+stages-full = Von { $from } bis voll dauert es bei { $at } etwa { $full }, wobei Geräte { $drawn } von den { $amps } nehmen: { $bulk } mit vollem Strom bis { $to } (Hauptladung, Bulk), dann { $absorption }, in denen die Batterie immer weniger aufnimmt (Absorption).
 stages-long = Von { $from } an ist die Batterie bei { $at } auch nach vier Tagen nicht voll, wobei Geräte { $drawn } von den { $amps } nehmen.
-stages-reach-bulk = In { $time } kommt sie auf { $reached }, noch mit vollem Strom (bulk).
-stages-reach-absorption = In { $time } kommt sie auf { $reached }, in der Absorptionsphase.
-stages-reach-float = In { $time } ist sie voll, und das Ladegerät geht in die Erhaltungsladung (float).
+stages-reach-bulk = In { $time } kommt sie auf { $reached }, noch in der Hauptladung (Bulk).
+stages-reach-absorption = In { $time } kommt sie auf { $reached }, in der Absorption.
+stages-reach-float = In { $time } ist sie voll, und das Ladegerät geht in die Erhaltungsladung (Float).
 stages-starved = Für die Batterie bleibt nichts übrig: Geräte nehmen währenddessen { $drawn }.
 stages-cold = Bei { $at } nimmt die Batterie keine Ladung auf.
 
@@ -193,7 +193,7 @@ parked-air-hint = Leer: nach dem Platz der Batterie und der Luft, wie sie dort M
 parked-from = Abgestellt ab
 parked-draw-amps = Dasselbe in Ampere
 parked-drain = Entladung mit Eigenverlust
-parked-low = Niedrigster erlaubter Stand nach
+parked-low = Auf deiner Grenze nach
 parked-empty = Leer nach
 parked-until = { $days }, am { $date }
 parked-days = { $days_n ->
@@ -201,7 +201,7 @@ parked-days = { $days_n ->
    *[other] { $days } Tagen
 }
 parked-years = mehr als zwei Jahren
-parked-freezes = So geladen wie oben gefriert diese Batterie bei { $first }; bis zum niedrigsten erlaubten Stand entladen, bei { $at }; leer, bei { $flat }.
+parked-freezes = So geladen wie oben gefriert diese Batterie bei { $first }; an deiner Grenze bei { $at }; leer bei { $flat }.
 parked-charge-by = Lade sie bis { $date } oder klemme sie ab.
 parked-frost-from = Ab { $date } kann sie in einer kalten Nacht gefrieren, weil sie sich leert.
 parked-frost = Gefriert sie, kann sie platzen: Halte sie geladen oder nimm sie vor dem Frost heraus. Lade nie eine gefrorene Batterie.

@@ -2,7 +2,7 @@
 caution-cold = Kaltes Lithium.
 caution-cold-text = Laden unter 0 °C schädigt LiFePO4-Zellen dauerhaft. Sagt der Hersteller nichts anderes und ist die Batterie nicht beheizt, muss das Batteriemanagementsystem (BMS) das Laden stoppen. Achte auf die Temperatur der Zellen, nicht auf die der Luft.
 caution-hydrogen = Wasserstoff.
-caution-hydrogen-text = Bleibatterien geben beim Laden explosiven Wasserstoff ab, verschlossene ebenfalls, wenn sie überladen werden. Setze sie in einen Kasten mit Entlüftung ins Freie, halte Funken fern und lade nie eine gefrorene Batterie.
+caution-hydrogen-text = Bleibatterien geben beim Laden explosiven Wasserstoff (Knallgas) ab, verschlossene ebenfalls, wenn sie überladen werden. Setze sie in einen Kasten mit Entlüftung ins Freie, halte Funken und Flammen fern und lade nie eine gefrorene Batterie.
 caution-fuse = Sicherung an der Batterie.
 caution-fuse-text = Ein Kurzschluss kann Tausende Ampere ziehen und einen Brand auslösen. Jede Plusleitung braucht nahe an der Batterie eine Sicherung, die zum Kabel passt. Nimm Ringe und Uhr ab und decke die Pole ab. Klemme Minus zuerst ab und zuletzt wieder an. Bist du unsicher, lass es machen.
 caution-roof = Dach und Module.

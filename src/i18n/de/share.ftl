@@ -50,8 +50,8 @@ post-field = Der Text
 post-copy = Text kopieren
 post-title = { $name }: Wie lange hält die Batterie?
 post-nights = Nächte mit Batterie
-post-nights-value = { $n } in neun von zehn Fällen; gewünscht: { $asked }
-post-nights-open = { $n } oder mehr in neun von zehn Fällen; gewünscht: { $asked }
+post-nights-value = { $n } in 9 von 10 Fällen; gewünscht: { $asked }
+post-nights-open = { $n } oder mehr in 9 von 10 Fällen; gewünscht: { $asked }
 post-chance = Chance, dass die Batterie alle Nächte durchhält
 post-first-low = In 9 von 10 Fällen über der Grenze bis
 post-lowest = Ladezustand in 9 von 10 Fällen nie unter
@@ -63,7 +63,10 @@ post-when-value = { $n ->
 }
 post-loads = Geräte
 post-loads-count = { $n }
-post-loads-need = { $n }, { $need } an der Batterie
+post-loads-need = { $n ->
+    [one] { $n } Gerät; { $need } aus der Batterie
+   *[other] { $n } Geräte; { $need } aus der Batterie
+}
 post-battery = Batterie
 post-battery-value = { $capacity }, { $volts } V, { $kind }; von { $from } bis { $to }
 post-solar = Solarmodule

@@ -46,7 +46,7 @@ dates-clock-longitude = Nach dem Längengrad: { $utc }
 dates-from-to = Vom { $from } bis zum { $to }.
 
 days-title = Tag für Tag
-days-hint = Lass einen Tag auf „Nicht bekannt“, dann spielt die Vorhersage das Wetter des Ortes durch. Fahren und Landstrom folgen dem Plan unter „Strom“, wo nichts anderes angegeben ist.
+days-hint = Lass einen Tag auf „Nicht bekannt“, dann spielt die Vorhersage das Wetter des Ortes durch. Fahren und Landstrom folgen dem Plan unter „Batterie“, wo nichts anderes angegeben ist.
 days-more = { $n ->
     [one] { $n } weiteren Tag zeigen
    *[other] { $n } weitere Tage zeigen
@@ -74,10 +74,10 @@ climate-not-fetched = Die Klimatabelle ließ sich nicht laden. Solange gelten ü
 climate-air-latitude = Lufttemperatur nur nach Breitengrad und Höhe geschätzt: kann um 5 °C und mehr danebenliegen.
 climate-impossible = Die Werte für { $months } sind physikalisch nicht möglich. Es zählt der nächste mögliche Wert.
 climate-months = Monat für Monat
-climate-months-caption = Sonne am Tag auf ebener Fläche, und mittlere Lufttemperatur
+climate-months-caption = Sonne pro Tag auf ebener Fläche, und mittlere Lufttemperatur
 climate-month = Monat
 climate-own-sun = Eigene Werte für die Sonne
-climate-own-sun-hint = Sonne auf ebener Fläche, aus beliebiger Quelle. Spitzensonnenstunden (peak sun hours) am Tag sind dasselbe wie kWh/m² am Tag. Leere Monate behalten den eingebauten Wert.
+climate-own-sun-hint = Sonne auf ebener Fläche, aus beliebiger Quelle. Spitzensonnenstunden (peak sun hours) pro Tag sind dasselbe wie kWh/m² pro Tag. Leere Monate behalten den eingebauten Wert.
 own-sun-unit = Meine Werte sind
 own-sun-daily = kWh/m² pro Tag
 own-sun-monthly = kWh/m² pro Monat

@@ -11,4 +11,4 @@ lantern-dark = dunkel: wird wohl leer
 term-soc = Ladezustand.
 term-soc-text = Wie voll die Batterie ist: 100 % ist voll, 0 % ist leer. Allein aus der Spannung lässt er sich nicht ablesen, solange etwas verbraucht oder lädt.
 term-chance = Chance.
-term-chance-text = Das Wetter ist nicht bekannt, deshalb werden viele mögliche Tagesfolgen durchgespielt. 90 % heißt: In neun von zehn hielt die Batterie durch.
+term-chance-text = Das Wetter ist nicht bekannt, deshalb werden viele mögliche Tagesfolgen durchgespielt. 90 % heißt: In 9 von 10 Fällen hielt die Batterie durch.
