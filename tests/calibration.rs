@@ -10,14 +10,15 @@
 
 use crate::climate_world::world;
 use crate::debilt::extraterrestrial_at_wh_m2;
+use crate::survival_engine::fortnight;
 use nightbank::forecast::climate::climate_in;
 use nightbank::forecast::weather::{
     AirSpread, DayClimate, ForecastDay, MonthlyClearness, Sequence, WeatherSequences,
 };
 use nightbank::forecast::{Course, MonthlyClimate, OddsRun, TripPlan, plan::TripSun};
 use nightbank::model::climate::ClimateSource;
-use nightbank::model::{Chemistry, Draw, Load, Place, Setup, SolarArray, Usage, Window};
-use nightbank::units::{AmpHours, Degrees, Metres, Watts};
+use nightbank::model::{Chemistry, Place, Setup};
+use nightbank::units::{Degrees, Metres};
 use std::sync::Arc;
 
 /// Nights whose chances are compared.
@@ -133,24 +134,8 @@ const RIGS: [(Chemistry, f64, f64, f64); 6] = [
 
 fn setup(place: &Place, month: u8, rig: (Chemistry, f64, f64, f64)) -> Setup {
     let (chemistry, ah, need_wh, peak) = rig;
-    let mut setup = Setup::default();
-    setup.bank.chemistry = chemistry;
-    setup.bank.capacity_20h = AmpHours(ah);
-    setup.bank.soc_min_frac = chemistry.usual_soc_min_frac();
+    let mut setup = fortnight(month, chemistry, ah, need_wh, peak);
     setup.trip.place = place.clone();
-    (setup.trip.month, setup.trip.day, setup.trip.nights) = (month, 15, 14);
-    for (id, share, window) in [(1, 0.5, Window::ALL_DAY), (2, 0.5, Window::EVENING)] {
-        setup.loads.push(Load {
-            id,
-            draw: Draw::Power { watts: Watts(need_wh * share / window.length().0) },
-            usage: Usage::Daily { minutes: window.length().minutes() },
-            window,
-            // The question is the sky's part alone: the loads are as entered.
-            spread_frac: Some(0.0),
-            ..Load::default()
-        });
-    }
-    setup.solar.push(SolarArray { peak: Watts(peak), ..SolarArray::default() });
     setup
 }
 

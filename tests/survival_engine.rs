@@ -19,7 +19,8 @@ const NIGHTS: [usize; 7] = [1, 2, 3, 5, 7, 10, 14];
 /// Mean air temperature of the months, typical year at 52 N (published typical-year file).
 const AIR: [f64; 12] = [4.2, 3.7, 5.3, 8.4, 12.7, 15.2, 16.9, 17.1, 14.4, 10.9, 6.5, 4.4];
 
-fn setup(month: u8, chemistry: Chemistry, ah: f64, need_wh: f64, peak: f64) -> Setup {
+/// Two weeks of a month around its middle at De Bilt, with one battery, two loads and a flat panel.
+pub fn fortnight(month: u8, chemistry: Chemistry, ah: f64, need_wh: f64, peak: f64) -> Setup {
     let mut setup = Setup::default();
     setup.bank.chemistry = chemistry;
     setup.bank.capacity_20h = AmpHours(ah);
@@ -70,7 +71,7 @@ fn chances_through_the_whole_simulation_come_true() {
     println!("month rig   nights: forecast/measured chance of lasting, %");
     for month in 1..=12_u8 {
         for (rig, (chemistry, ah, need, peak)) in rigs.into_iter().enumerate() {
-            let setup = setup(month, chemistry, ah, need, peak);
+            let setup = fortnight(month, chemistry, ah, need, peak);
             let mut sun = TripSun::build(&setup, &climate).expect("valid climate");
             // The measured skies come without their air: both sides play the usual one.
             sun.days.iter_mut().for_each(|day| day.air = AirSpread::default());
