@@ -79,7 +79,7 @@ impl Outlook {
             nights,
             nights_open: course.first_low.is_none(),
             first_low: course.first_low.map(|hour| Hours((hour + 1) as f64)),
-            cut_outs: cut_outs(setup, plan, &course),
+            cut_outs: cut_outs(setup, plan, &course, &around),
             course,
         }
     }
@@ -164,7 +164,12 @@ fn own_drop(setup: &Setup, load: &Load) -> Volts {
 }
 
 /// Voltages are stated for 12 V; a cut-out holds until the voltage passes its switch-on value.
-fn cut_outs(setup: &Setup, plan: &TripPlan, course: &Course) -> Vec<CutOutEvent> {
+fn cut_outs(
+    setup: &Setup,
+    plan: &TripPlan,
+    course: &Course,
+    around: &Surroundings,
+) -> Vec<CutOutEvent> {
     let series_12v = setup.bank.system.series_12v();
     let cable = setup.bank.cable;
     let mut events = Vec::new();
@@ -199,10 +204,9 @@ fn cut_outs(setup: &Setup, plan: &TripPlan, course: &Course) -> Vec<CutOutEvent>
         }
         events.extend(event);
     };
-    let around = Surroundings::on_day(setup, FIRST_WHOLE_DAY, plan.sun.first_whole_day_air());
     for load in setup.enabled_loads() {
         if let Some(cut_out) = load.cut_out {
-            let day = LoadDay::of(load, &around);
+            let day = LoadDay::of(load, around);
             let drop = if load.feed == Feed::Dc { own_drop(setup, load) } else { Volts::ZERO };
             watch(Some(load.id), drop, cut_out.off, cut_out.on, &|hour| {
                 let on_hook_up =
