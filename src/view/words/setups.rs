@@ -63,8 +63,6 @@ pub fn file_fault(error: &FileError) -> String {
         FileError::Newer { .. } => t("file-newer"),
         FileError::NoSetups => t("file-no-setups"),
         FileError::TooManySetups { count: n } => t_args("file-too-many", &[("n", count(*n))]),
-        FileError::WrongValue { setup, why } => {
-            t_args("file-wrong-value", &[("n", count(*setup)), ("why", Arg::Text(why))])
-        }
+        FileError::WrongValue { setup, .. } => t_args("file-wrong-value", &[("n", count(*setup))]),
     }
 }
