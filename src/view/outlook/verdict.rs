@@ -19,6 +19,7 @@ const NIGHTS_OF_A_WEEK: usize = 7;
 #[must_use]
 pub fn view(app: AppState, calculation: Calculation) -> AnyView {
     let odds = Some(calculation.odds_in_chart);
+    // Worked out only while the figures stand open.
     let answer =
         Memo::new(move |_| calculation.of_facts_with(odds, app, super::words::answer_view));
     let says = Memo::new(move |_| calculation.of_facts_with(odds, app, verdict).flatten());
@@ -26,13 +27,12 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
     let shown = move |words: fn(&AnswerView) -> String| {
         move || answer.with(|answer| answer.as_ref().map(words))
     };
-    let has_odds = Memo::new(move |_| {
-        answer.with(|answer| answer.as_ref().is_some_and(|answer| answer.chance_frac.is_some()))
-    });
+    let chance = Memo::new(move |_| calculation.of_facts_with(odds, app, chance).flatten());
+    let has_odds = Memo::new(move |_| chance.with(Option::is_some));
     let chance = move || {
         has_odds
             .get()
-            .then(|| view! { <li><span>{shown(chance_words)}</span>{tip(Term::Chance)}</li> })
+            .then(|| view! { <li><span>{move || chance.get()}</span>{tip(Term::Chance)}</li> })
     };
     let figures = move || {
         view! {
@@ -119,9 +119,10 @@ fn likely_words(answer: &AnswerView) -> String {
     format!("{likely}. {asked}")
 }
 
-fn chance_words(answer: &AnswerView) -> String {
-    let chance = answer.chance_frac.map(percent).unwrap_or_default();
-    t_args("answer-chance", &[("chance", Arg::Text(&chance))])
+/// Chance of lasting all nights asked for; `None` until the odds are there.
+fn chance(facts: &Facts<'_>) -> Option<String> {
+    let chance = percent(facts.odds?.chance_of(facts.plan.nights_wanted));
+    Some(t_args("answer-chance", &[("chance", Arg::Text(&chance))]))
 }
 
 fn lowest_words(answer: &AnswerView) -> String {
