@@ -5,6 +5,7 @@ pub mod charging;
 pub mod climate;
 pub mod course;
 pub mod demand;
+pub mod full_charge;
 pub mod ledger;
 pub mod odds;
 mod offer;

@@ -30,6 +30,12 @@ note-cut-out-cable = Dabei zählt das eigene Kabel des Geräts mit: das unter Le
 note-cold-lock = { $hours } lang hätten Sonne oder Ladegerät laden können, aber die Lithiumbatterie war unter 0 °C und nahm nichts auf. Lade sie nie unter 0 °C, außer ihr Hersteller erlaubt es.
 note-cold-capacity = In der kältesten Stunde gibt die Batterie { $share } ihrer Nennkapazität her; deshalb steigt die Grenze.
 note-cold-limit = Bei dieser Kälte sind die { $limit }, die du zulässt, schon bei { $at } erreicht, denn der unterste Teil der Ladung kommt nicht heraus.
+note-lead-hardly-full = Die Batterie wird hier nie oder fast nie voll. Blei, das lange nur teilgeladen ist, altert schnell (Sulfatierung). Lade sie etwa einmal pro Woche ganz voll, zum Beispiel am Landstrom.
+note-lead-full = Die Batterie wird pro Woche an etwa { $days_n ->
+    [one] { $days } Tag
+   *[other] { $days } Tagen
+} voll. Blei braucht das mindestens etwa einmal pro Woche, sonst altert es schnell (Sulfatierung).
+note-lead-full-daily = Die Batterie wird fast jeden Tag voll. So altert Blei nicht vor der Zeit.
 note-unmet = Leer ab { $when }: Was danach gebraucht wird, ist nicht mehr da.
 note-unused-sun = Im Schnitt bleiben pro Tag { $amount } Solarstrom ungenutzt, weil die Batterie schon voll ist. Lass stromhungrige Geräte um die Mittagszeit laufen.
 note-no-inverter = Etwas läuft über einen Wechselrichter, aber unter „Batterie“ ist keiner eingetragen.

@@ -30,6 +30,12 @@ note-cut-out-cable = This includes the drop in the appliance’s own cable: your
 note-cold-lock = For { $hours } there was sun or a charger, but the lithium battery was below 0 °C and took no charge. Never charge it below 0 °C unless its manufacturer allows it.
 note-cold-capacity = At its coldest the battery only delivers { $share } of its rated capacity, so your limit is reached sooner.
 note-cold-limit = In this cold you reach your limit of { $limit } at { $at } already. The lowest part of the charge cannot be used.
+note-lead-hardly-full = The battery never or hardly ever gets full here. Lead that stays partly charged ages fast (sulphation). Charge it full about once a week, at a hook-up for example.
+note-lead-full = The battery gets full on about { $days_n ->
+    [one] { $days } day
+   *[other] { $days } days
+} a week. Lead needs that at least about once a week, or it ages fast (sulphation).
+note-lead-full-daily = The battery gets full nearly every day. That keeps lead from ageing early.
 note-unmet = Battery empty from { $when }: nothing runs after that.
 note-unused-sun = On average { $amount } of solar a day is lost because the battery is already full. Run power-hungry appliances around midday.
 note-no-inverter = Something runs through an inverter, but you have not entered one under Power.

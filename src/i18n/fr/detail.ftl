@@ -30,6 +30,12 @@ note-cut-out-cable = La chute de tension dans son propre câble est comprise :
 note-cold-lock = Pendant { $hours }, le soleil ou un chargeur aurait pu charger, mais la batterie lithium, sous 0 °C, n’a rien pris. Ne la chargez jamais sous 0 °C, sauf si son fabricant l’autorise.
 note-cold-capacity = Au plus froid, la batterie ne donne que { $share } de sa capacité nominale : votre limite est atteinte plus tôt.
 note-cold-limit = Par ce froid, votre limite de { $limit } est atteinte dès { $at }. Le bas de la charge n’est pas utilisable.
+note-lead-hardly-full = Ici, la batterie n’est jamais ou presque jamais pleine. Le plomb qui reste à moitié chargé vieillit vite (sulfatation). Chargez-la à fond une fois par semaine environ, par exemple sur un branchement.
+note-lead-full = La batterie est pleine environ { $days_n ->
+    [one] { $days } jour
+   *[other] { $days } jours
+} par semaine. Le plomb en a besoin au moins une fois par semaine environ, sinon il vieillit vite (sulfatation).
+note-lead-full-daily = La batterie est pleine presque chaque jour : le plomb ne vieillit pas trop tôt.
 note-unmet = Batterie vide à partir du { $when } : plus rien ne fonctionne ensuite.
 note-unused-sun = En moyenne, { $amount } de soleil par jour sont perdus, la batterie étant pleine. Utilisez les appareils gourmands vers midi.
 note-no-inverter = Un appareil passe par un convertisseur, mais vous n’en avez saisi aucun sous « Énergie ».

@@ -30,6 +30,12 @@ note-cut-out-cable = Hierin zit de spanningsval in de eigen kabel van het appara
 note-cold-lock = Gedurende { $hours } was er zon of een lader, maar de lithiumaccu was kouder dan 0 °C en nam niets op. Laad hem nooit onder 0 °C, tenzij de fabrikant het toestaat.
 note-cold-capacity = Op zijn koudst levert de accu maar { $share } van zijn nominale capaciteit, dus je bereikt je ondergrens eerder.
 note-cold-limit = In deze kou is je ondergrens van { $limit } al bij { $at } bereikt. Het laatste deel van de lading is niet bruikbaar.
+note-lead-hardly-full = De accu wordt hier nooit of bijna nooit vol. Lood dat lang maar deels geladen is, veroudert snel (sulfatering). Laad hem ongeveer één keer per week helemaal vol, bijvoorbeeld aan walstroom.
+note-lead-full = De accu wordt ongeveer { $days_n ->
+    [one] { $days } dag
+   *[other] { $days } dagen
+} per week vol. Lood heeft dat minstens ongeveer één keer per week nodig, anders veroudert het snel (sulfatering).
+note-lead-full-daily = De accu wordt bijna elke dag vol. Zo veroudert lood niet te vroeg.
 note-unmet = Accu leeg vanaf { $when }: daarna draait er niets meer.
 note-unused-sun = Gemiddeld gaat per dag { $amount } zonnestroom verloren doordat de accu al vol is. Gebruik grote verbruikers rond het middaguur.
 note-no-inverter = Er werkt iets via een omvormer, maar bij ‘Accu’ heb je er geen ingevuld.

@@ -3,6 +3,7 @@
 use super::facts::{Facts, days_of, largest_shares, moment};
 use super::origins::{balance_rows, climate_source};
 use crate::forecast::Odds;
+use crate::forecast::full_charge::days_full_a_week;
 use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
 use crate::forecast::outlook::Drawer;
 use crate::i18n::Arg;
@@ -10,7 +11,7 @@ use crate::model::Feed;
 use crate::units::{Volts, WattHours};
 use crate::view::answer::{AnswerDetail, AnswerView, Drain};
 use crate::view::lang::{
-    duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
+    Shown, duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
 };
 use crate::view::widgets::{DataTable, LanternLevel, LanternNight};
 use crate::view::words::names::drawer_name;
@@ -170,6 +171,7 @@ pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
             &[("limit", Arg::Text(&limit)), ("at", Arg::Text(&at))],
         ));
     }
+    notes.extend(lead_gets_full(facts));
     if let Some(hour) = course.first_unmet {
         notes.push(t_args("note-unmet", &[("when", Arg::Text(&moment(facts, hour)))]));
     }
@@ -187,6 +189,20 @@ pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
         notes.push(t_args("note-fuel", &[("litres", Arg::Text(&litres))]));
     }
     notes
+}
+
+/// On how many days a week a lead battery gets full, and what to do where it hardly does.
+fn lead_gets_full(facts: &Facts<'_>) -> Option<String> {
+    // Weather that cannot be drawn is told where the odds are.
+    let a_week = days_full_a_week(facts.plan).ok().flatten()?;
+    let days = Shown::new(a_week, 0);
+    Some(if a_week < 0.5 {
+        t("note-lead-hardly-full")
+    } else if a_week < 6.5 {
+        t_args("note-lead-full", &[("days", days.arg())])
+    } else {
+        t("note-lead-full-daily")
+    })
 }
 
 /// How sure the answer is and what it rests on, one paragraph each.
