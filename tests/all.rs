@@ -41,6 +41,7 @@ mod sizing_side_by_side;
 mod solar_handbook;
 mod solar_properties;
 mod solar_reference;
+mod solar_snow;
 mod solar_yield;
 mod standalone_sizing;
 mod start;

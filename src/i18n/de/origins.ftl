@@ -3,6 +3,7 @@ origins-hint = Tippe auf eine Zahl, um zu sehen, woher sie kommt.
 from-balance = Hier sind es Mittelwerte über den Aufenthalt bei durchschnittlichem Wetter, von der Ankunft bis zur Abfahrt.
 from-total = So viel nehmen alle unten eingeschalteten Geräte an einem ganzen Tag dieser Reise aus der Batterie, Verluste des Wechselrichters eingeschlossen.
 from-sun = Laut Typenschild brächten deine Module ({ $peak }) bei diesem Licht { $light } pro Tag. { $lost } davon gehen durch Schatten, Glas, Hitze, Schmutz, Leitungen und Regler verloren; { $unused } finden in der Batterie keinen Platz.
+from-sun-snow = { $amount } des Verlusts kommen vom Schnee auf den Modulen. Das ist nach Temperatur und Neigung geschätzt, wenn niemand sie abkehrt. Kehre sie nur vom Boden aus ab: Steig nie auf ein vereistes Dach.
 from-driving = { $sum } vom Motor während der Fahrt, verteilt auf { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tage

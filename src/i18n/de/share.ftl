@@ -109,4 +109,4 @@ csv-soc-end = Ladezustand am Ende (%)
 print-button = Auf eine Seite drucken
 print-failed = Der Browser konnte nicht drucken.
 print-setup = Woraus es berechnet ist
-print-note = Eine Schätzung von Nightbank, kein Versprechen: Schnee sowie Schatten und alles andere, was nicht eingetragen ist, sind nicht eingerechnet. Die Anleitungen der Hersteller und die örtlichen Vorschriften gehen vor. Der Code öffnet dieses Setup auf einem Handy; Namen und Reisedaten gehen darin mit.
+print-note = Eine Schätzung von Nightbank, kein Versprechen: Schatten und alles andere, was nicht eingetragen ist, sind nicht eingerechnet. Die Anleitungen der Hersteller und die örtlichen Vorschriften gehen vor. Der Code öffnet dieses Setup auf einem Handy; Namen und Reisedaten gehen darin mit.

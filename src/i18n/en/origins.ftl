@@ -3,6 +3,7 @@ origins-hint = Tap a figure to see how it is worked out.
 from-balance = These are averages over the whole stay, from arrival to departure, in average weather.
 from-total = What everything switched on below takes from the battery on a full day of this trip, inverter losses included.
 from-sun = At their rated output your { $peak } of panels would give { $light } a day in this light. { $lost } of that is lost to shade, glass, heat, dirt, cables and the controller. { $unused } comes when the battery cannot take it.
+from-sun-snow = Snow on the panels takes { $amount } of what is lost. This is estimated from temperature and tilt, if nobody clears them. Clear them only from the ground: never climb on an icy roof.
 from-driving = { $sum } from the engine while you drive, spread over { $days_n ->
     [one] { $days } day
    *[other] { $days } days

@@ -109,4 +109,4 @@ csv-soc-end = State of charge at the end (%)
 print-button = Print on one page
 print-failed = The browser could not print.
 print-setup = Based on
-print-note = An estimate by Nightbank, not a promise. Not included: snow on the panels, and shade or anything else not entered. Manufacturers’ instructions and local rules come first. The code opens this setup on a phone, with its names and dates.
+print-note = An estimate by Nightbank, not a promise. Not included: shade and anything else not entered. Manufacturers’ instructions and local rules come first. The code opens this setup on a phone, with its names and dates.

@@ -109,4 +109,4 @@ csv-soc-end = État de charge à la fin (%)
 print-button = Imprimer sur une page
 print-failed = Le navigateur n’a pas pu imprimer.
 print-setup = Ce sur quoi repose le calcul
-print-note = Une estimation de Nightbank, pas une promesse : la neige, ainsi que l’ombre et tout ce qui n’est pas saisi, ne sont pas pris en compte. Les notices des fabricants et les règles locales priment. Le code ouvre cette installation sur un téléphone ; les noms et les dates sont transmis avec.
+print-note = Une estimation de Nightbank, pas une promesse : l’ombre et tout ce qui n’est pas saisi ne sont pas pris en compte. Les notices des fabricants et les règles locales priment. Le code ouvre cette installation sur un téléphone ; les noms et les dates sont transmis avec.

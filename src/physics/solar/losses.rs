@@ -2,15 +2,16 @@
 //!
 //! ```text
 //! ideal = Wp sum(G_plane)/1000 h          free horizon, no reflection, standard efficiency
-//! ideal = shade + reflection + low light + heat + dirt + mismatch + wiring + controller + delivered
+//! ideal = snow + shade + reflection + low light + heat + dirt + mismatch + wiring + controller + delivered
 //! ```
 //! Each loss is what its step takes from what the steps before have left [Wh], so the parts add
-//! up. Heat is negative where cold cells give more. What a PWM controller cannot use of the panel's
+//! up. Snow covers the panels for its share of the day ([`super::snow`]) and takes all of that. Heat is negative where cold cells give more. What a PWM controller cannot use of the panel's
 //! voltage counts as controller loss, its current told at 13.2 V (26.4 V at 24 V). What the
 //! controllers draw themselves is a load and not in here.
 
 use super::day::{ArrayDay, DaySun};
 use super::panel::{Panel, STC_IRRADIANCE};
+use super::snow::{day_mean, snow_loss_frac};
 use crate::model::SolarArray;
 use crate::units::{Celsius, Hours, WattHours, Watts};
 use std::ops::AddAssign;
@@ -20,6 +21,8 @@ use std::ops::AddAssign;
 pub struct LossFlow {
     /// Nominal power times the light on the plane.
     pub ideal: WattHours,
+    /// Lost to snow on the panels.
+    pub snow: WattHours,
     /// Lost to shade.
     pub shade: WattHours,
     /// Lost to reflection at the glass.
@@ -53,6 +56,9 @@ impl LossFlow {
     ) -> Self {
         let hour = Hours(1.0);
         let mut flow = Self::default();
+        let snow_frac = snow_loss_frac(day_mean(air), array.tilt);
+        // Of what each step takes or leaves, the part of the day without snow.
+        let hour_clear = hour * (1.0 - snow_frac);
         let light = ArrayDay::new(sun, array, ground_reflectance).light(sun, k_frac);
         for (light, &air) in light.iter().zip(air) {
             let standard = |irradiance| panel.peak() * (irradiance / STC_IRRADIANCE);
@@ -61,15 +67,16 @@ impl LossFlow {
             let power = panel.power(light.poa_effective, air);
             flow += Self {
                 ideal: ideal * hour,
-                shade: (ideal - shaded) * hour,
-                reflection: (shaded - power.standard) * hour,
-                low_light: (power.standard - power.after_low_light) * hour,
-                heat: (power.after_low_light - power.after_heat) * hour,
-                dirt: (power.after_heat - power.after_dirt) * hour,
-                mismatch: (power.after_dirt - power.after_mismatch) * hour,
-                wiring: (power.after_mismatch - power.after_wiring) * hour,
-                controller: (power.after_wiring - power.delivered) * hour,
-                delivered: power.delivered * hour,
+                snow: ideal * hour * snow_frac,
+                shade: (ideal - shaded) * hour_clear,
+                reflection: (shaded - power.standard) * hour_clear,
+                low_light: (power.standard - power.after_low_light) * hour_clear,
+                heat: (power.after_low_light - power.after_heat) * hour_clear,
+                dirt: (power.after_heat - power.after_dirt) * hour_clear,
+                mismatch: (power.after_dirt - power.after_mismatch) * hour_clear,
+                wiring: (power.after_mismatch - power.after_wiring) * hour_clear,
+                controller: (power.after_wiring - power.delivered) * hour_clear,
+                delivered: power.delivered * hour_clear,
             };
         }
         flow
@@ -77,8 +84,9 @@ impl LossFlow {
 
     /// The losses in order, without `ideal` and `delivered`.
     #[must_use]
-    pub fn losses(&self) -> [WattHours; 8] {
+    pub fn losses(&self) -> [WattHours; 9] {
         [
+            self.snow,
             self.shade,
             self.reflection,
             self.low_light,
@@ -94,6 +102,7 @@ impl LossFlow {
 impl AddAssign for LossFlow {
     fn add_assign(&mut self, other: Self) {
         self.ideal += other.ideal;
+        self.snow += other.snow;
         self.shade += other.shade;
         self.reflection += other.reflection;
         self.low_light += other.low_light;

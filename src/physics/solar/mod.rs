@@ -7,17 +7,19 @@
 //! | [`incidence_angle`] | reflection at the panel's cover |
 //! | [`panel`] | cell temperature, efficiency, controller |
 //! | [`day`] | one calendar day at a clearness, hour by hour |
+//! | [`snow`] | what snow on the panels takes |
 //! | [`yield_table`] | a whole trip, ready to be looked up for thousands of weather sequences |
 //! | [`losses`] | where the light of a day goes |
 //!
-//! Not modelled: what a shaded cell does to the rest of its string beyond its share of the light,
-//! snow lying on the panel, and the spectrum of the light.
+//! Not modelled: what a shaded cell does to the rest of its string beyond its share of the light, and the
+//! spectrum of the light.
 
 pub mod day;
 pub mod incidence_angle;
 pub mod irradiance;
 pub mod losses;
 pub mod panel;
+pub mod snow;
 pub mod sun;
 pub mod sun_times;
 pub mod yield_table;

@@ -4,7 +4,7 @@
 //! yield(day, hour, k) = (1 - f) Y[day][i][hour] + f Y[day][i+1][hour]
 //! k = (i + f) k_max / 15,  i = 0..14,  0 <= f <= 1,  k_max: the day's clearest sky
 //! ```
-//! Y is worked out by [`super::day`] and [`super::panel`] at sixteen values of k from 0 to the
+//! Y is worked out by [`super::day`], [`super::panel`] and [`super::snow`] at sixteen values of k from 0 to the
 //! clearest day. Between them the yield is taken as straight. Sun geometry and skies are shared by
 //! all arrays. Looking up a day costs two rows of 24 hours.
 
@@ -12,6 +12,7 @@ use super::day::{ArrayDay, DaySun};
 use super::irradiance::GROUND_REFLECTANCE;
 use super::losses::LossFlow;
 use super::panel::{CHARGING_VOLTS_12, HourYield, Panel, USUAL_WIND_M_S};
+use super::snow::{day_mean, snow_loss_frac};
 use crate::model::{Place, SolarArray, SystemVoltage};
 use crate::units::{Amps, Celsius, Volts, WattHours, WattHoursPerSquareMetre, Watts};
 use time::{Date, Duration};
@@ -215,16 +216,19 @@ impl TableDay {
         let mut rows = [[HourYield::default(); 24]; BINS];
         let geometries: Vec<_> = arrays
             .iter()
-            .map(|(array, panel)| (ArrayDay::new(&sun, array, ground_reflectance), panel))
+            .map(|(array, panel)| {
+                let clear_frac = 1.0 - snow_loss_frac(day_mean(&air), array.tilt);
+                (ArrayDay::new(&sun, array, ground_reflectance), panel, clear_frac)
+            })
             .collect();
         for (bin, row) in rows.iter_mut().enumerate().skip(1) {
             let skies = sun.skies(bin as f64 * k_step);
-            for (geometry, panel) in &geometries {
+            for (geometry, panel, clear_frac) in &geometries {
                 let light = geometry.poa_effective(&skies);
                 for ((sum, light), &air) in row.iter_mut().zip(light).zip(&air) {
                     let part = panel.power(light, air).at_battery;
-                    sum.mppt += part.mppt;
-                    sum.pwm += part.pwm;
+                    sum.mppt += part.mppt * *clear_frac;
+                    sum.pwm += part.pwm * *clear_frac;
                 }
             }
         }

@@ -24,6 +24,7 @@ pub fn average_day(facts: &Facts<'_>) -> FlowChart {
     part(FlowKind::Source, t("balance-hook-up"), ledger.hook_up / days);
     part(FlowKind::Source, t("balance-other"), ledger.other / days);
     part(FlowKind::Source, t("flow-from-battery"), -ledger.stored / days);
+    part(FlowKind::Loss, t("flow-snow"), sun.snow);
     part(FlowKind::Loss, t("flow-shade-glass"), sun.shade + sun.reflection);
     // Cold cells give more than their rating: what they gain makes up for weak light first.
     part(FlowKind::Loss, t("flow-heat-low-light"), sun.low_light + sun.heat);
@@ -62,6 +63,7 @@ pub(super) fn sun_losses(facts: &Facts<'_>, delivered: WattHours) -> LossFlow {
     let scale = delivered / day.delivered;
     LossFlow {
         ideal: day.ideal * scale,
+        snow: day.snow * scale,
         shade: day.shade * scale,
         reflection: day.reflection * scale,
         low_light: day.low_light * scale,

@@ -253,7 +253,9 @@ fn from_sun(facts: &Facts<'_>) -> Vec<String> {
             ("unused", Arg::Text(&unused)),
         ],
     );
-    vec![told, climate_source(facts.climate)]
+    let snow = (losses.snow.0 >= 0.5)
+        .then(|| t_args("from-sun-snow", &[("amount", Arg::Text(&watt_hours(losses.snow)))]));
+    [Some(told), snow, Some(climate_source(facts.climate))].into_iter().flatten().collect()
 }
 
 fn from_share(facts: &Facts<'_>, share: &LoadShare) -> Vec<String> {
