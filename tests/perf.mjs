@@ -77,7 +77,7 @@ function measure(browser, url) {
     await page.waitForFunction(() => window.__perf?.interactive_ms !== null, undefined, { timeout: 60_000 });
     // What follows by itself counts too: what keeps setups, the chart, the details and the odds.
     await page.waitForFunction(
-      () => document.querySelector("#app[data-keeps]") && document.querySelector(".chart-canvas") && !document.querySelector(".answer-working"),
+      () => document.querySelector("#app[data-keeps]") && document.querySelector("canvas") && !document.querySelector("[data-testid=answer-working]"),
       undefined,
       { timeout: 60_000 },
     );
@@ -130,7 +130,7 @@ function measureEdits(browser, url, slowdown) {
       const { first_ms, whole_ms } = await field.evaluate(
         (input, text) =>
           new Promise((resolve, reject) => {
-            const answer = () => document.querySelector(".answer").textContent;
+            const answer = () => document.querySelector("#answer").textContent;
             const before = answer();
             const start_ms = performance.now();
             let first_ms = null;
@@ -139,7 +139,7 @@ function measureEdits(browser, url, slowdown) {
             const observer = new MutationObserver(() => {
               if (first_ms === null && answer() !== before) first_ms = performance.now() - start_ms;
               // Whole once nothing is left to be worked out; the line that says so stands from the first answer on.
-              if (first_ms !== null && !document.querySelector(".answer-working")) whole_ms = performance.now() - start_ms;
+              if (first_ms !== null && !document.querySelector("[data-testid=answer-working]")) whole_ms = performance.now() - start_ms;
               if (whole_ms === null) return;
               observer.disconnect();
               clearTimeout(waiting);

@@ -88,7 +88,7 @@ pub const ANSWER_ID: &str = "answer";
 pub fn answer_bar(app: AppState, answer: AnswerSignal) -> AnyView {
     let at_hand = Memo::new(move |_| app.tab.get() != Tab::Nights);
     view! {
-        <div class="answer-bar">
+        <div class="answer-bar" data-testid="answer-bar">
             // Hidden where the whole answer stands, and not made there.
             {move || match at_hand.get().then(|| answer.get()) {
                 None => ().into_any(),
@@ -110,7 +110,7 @@ pub fn answer_bar(app: AppState, answer: AnswerSignal) -> AnyView {
                                 focus::to_new(ANSWER_ID);
                             }
                         >
-                            <span class="answer-bar-figure">{figure(&answer)}</span> " "
+                            <span class="answer-bar-figure" data-testid="answer-bar-figure">{figure(&answer)}</span> " "
                             <span class="answer-bar-word">
                                 {t_args("answer-nights", &[("n", Arg::Count(count))])}
                             </span>
@@ -158,14 +158,14 @@ fn headline(answer: AnswerSignal) -> AnyView {
     let working = Memo::new(move |_| answer.with(|a| a.as_ref().is_some_and(|a| a.working)));
     let sure = move || t(if of_odds.get() { key!("answer-sure") } else { key!("answer-average") });
     let at_work = move || {
-        working.get().then(|| view! { <p class="answer-working">{t("answer-working")}</p> })
+        working.get().then(|| view! { <p class="answer-working" data-testid="answer-working">{t("answer-working")}</p> })
     };
     view! {
-        <p class="answer-figure">
+        <p class="answer-figure" data-testid="answer-figure">
             <strong>{shown(|answer| number(f64::from(answer.sure_nights), 0))}</strong>
             <span>{shown(nights_words)}</span>
         </p>
-        <div class="answer-sure"><span>{sure}</span>{origin(t("from-nights"))}</div>
+        <div class="answer-sure" data-testid="answer-sure"><span>{sure}</span>{origin(t("from-nights"))}</div>
         {move || lanterns.get().map(lantern_row)}
         {at_work}
     }
@@ -204,5 +204,6 @@ pub fn spoken(answer: AnswerSignal) -> AnyView {
             earlier.clear();
         }
     });
-    view! { <p class="unseen" role="status">{move || said.get()}</p> }.into_any()
+    view! { <p class="unseen" role="status" data-testid="answer-said">{move || said.get()}</p> }
+        .into_any()
 }

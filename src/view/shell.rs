@@ -189,6 +189,7 @@ fn navigation(app: AppState) -> AnyView {
                 <button
                     type="button"
                     class="nav-tab"
+                    data-testid="tab"
                     aria-current=move || (app.tab.get() == tab).then_some("page")
                     on:click=move |_| app.go(tab)
                 >
@@ -209,7 +210,7 @@ fn notices(setups: Setups, parts: Parts, starting: Sheet) -> AnyView {
         setups.preview.with(Option::is_none) && app.setup.with(|setup| setup.example)
     });
     view! {
-        <section class="notices" aria-label=t("notices-name")>
+        <section class="notices" data-testid="notices" aria-label=t("notices-name")>
             {parts.notices()}
             {move || {
                 example

@@ -14,7 +14,7 @@ test("what helps is ranked, says what it brings, is applied with one tap and tak
   await page.goTo("Improve");
   const helps = await page.helps();
   assert.ok((await helps.count()) >= 8, "more than a handful of changes is looked at");
-  const lengths = await helps.locator(".bar-fill").evaluateAll((bars) => bars.map((bar) => Number.parseFloat(bar.style.width)));
+  const lengths = await helps.getByTestId("improvement-bar").evaluateAll((bars) => bars.map((bar) => Number.parseFloat(bar.style.width)));
   // Near-ties are ordered by more than what the bar shows.
   const inOrder = lengths.every((length, at) => at === 0 || length <= lengths[at - 1] + 0.5);
   assert.ok(inOrder, `the most comes first: ${lengths}`);
@@ -44,12 +44,12 @@ test("three different ways to night 8, each with its price, in four taps", async
   await page.main().getByRole("button", { name: "More: Nights you want" }).tap();
   assert.equal(await page.field("Nights you want").inputValue(), "8");
   const ways = page.page.getByTestId("way");
-  await page.page.locator(".ways[aria-busy=false]").waitFor({ timeout: 30_000 });
+  await page.page.locator("[data-testid=ways][aria-busy=false]").waitFor({ timeout: 30_000 });
   assert.equal(await ways.count(), 3);
   const titles = new Set(await ways.locator("h3").allInnerTexts());
   assert.equal(titles.size, 3, "they are of different kinds");
   for (const way of await ways.all()) {
-    assert.ok((await way.locator(".way-steps li").count()) > 0, "it has steps");
+    assert.ok((await way.getByTestId("way-steps").getByRole("listitem").count()) > 0, "it has steps");
     assert.match(await way.innerText(), /What it costs\s+\S+/);
   }
   const buying = ways.filter({ hasText: "Buying" });
@@ -59,7 +59,7 @@ test("three different ways to night 8, each with its price, in four taps", async
   await buying.getByRole("button", { name: "Use this plan" }).tap();
   const chance = await page.chance();
   assert.ok(chance >= 0.86, `taken, the chance of all 8 nights is ${chance}`);
-  assert.equal(await page.page.locator(".lantern-night").count(), 8);
+  assert.equal(await page.page.getByTestId("lantern").count(), 8);
 });
 
 test("a number of nights that cannot be is told at the field, and the last good one stays", async (t) => {

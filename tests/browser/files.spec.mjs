@@ -94,7 +94,7 @@ test("tables open in a spreadsheet: marks of the language, one row a load and a 
     const here = await Sharing.open(context, server.url);
     await here.figures().catch(() => {});
     // The words differ by language, the order of parts does not.
-    await here.page.locator(".nav-tab").last().click();
+    await here.page.getByTestId("tab").last().click();
     const buttons = here.page.locator("details", { has: here.page.locator("button") });
     await here.page.locator("summary").filter({ hasText: /tables|Tabelle/i }).first().click();
     const save = buttons.filter({ hasText: /CSV/ }).locator("button").filter({ hasText: "CSV" });
@@ -102,7 +102,7 @@ test("tables open in a spreadsheet: marks of the language, one row a load and a 
     assert.match(loads.name, /\.csv$/);
     assert.equal(loads.text[0], "\ufeff");
     const rows = loads.text.trim().split("\r\n");
-    const own = await here.page.evaluate(() => document.querySelectorAll(".load").length);
+    const own = await here.page.evaluate(() => document.querySelectorAll("[data-testid=load]").length);
     assert.ok(rows.length > 10 && own === 0);
     assert.equal(rows[0].split(mark).length, 11);
     const days = await here.download(() => save.nth(1).click());

@@ -105,8 +105,8 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     await nightbank.pastFirstMessage();
     const { page } = nightbank;
     const hands = new Hands(page);
-    const figure = () => page.locator(".answer-figure strong").innerText();
-    const settled = () => page.locator(".answer-working").waitFor({ state: "detached", timeout: 20_000 });
+    const figure = () => page.getByTestId("answer-figure").locator("strong").innerText();
+    const settled = () => page.getByTestId("answer-working").waitFor({ state: "detached", timeout: 20_000 });
 
     // Three questions.
     await hands.to("Skip to content");
@@ -178,8 +178,8 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     await hands.part("Nights");
     await settled();
     assert.match(await figure(), /^\d+$/);
-    assert.notEqual(await page.locator(".answer-facts").first().innerText(), "");
-    const read = page.locator(".answer-side .chart-reading");
+    assert.notEqual(await page.getByTestId("answer-facts").first().innerText(), "");
+    const read = page.getByTestId("chart-reading").first();
     await hands.to("Choose an hour");
     await hands.press("ArrowRight");
     const first = await read.innerText();
@@ -191,7 +191,7 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
 
     // Advice, applied.
     await hands.part("Improve");
-    await page.locator(".helps[aria-busy=false]").first().waitFor({ timeout: 30_000 });
+    await page.locator("[data-testid=improvements][aria-busy=false]").first().waitFor({ timeout: 30_000 });
     await hands.to("Apply");
     await hands.press();
     await page.getByTestId("toast").getByText(/^Changed: /).waitFor();

@@ -15,7 +15,7 @@ const LANGUAGES = [
 /** All three write a comma; the unit stays. */
 const DECIMALS = /\d,\d\u202fWh/;
 
-const nights = (page) => page.locator(".answer-figure").innerText();
+const nights = (page) => page.getByTestId("answer-figure").innerText();
 
 for (const { lang, locale, nights: word } of LANGUAGES) {
   test(`${lang}: the browser asks for it; figures, dates and units follow; every view has room at 320 and 1280 px`, async (t) => {
@@ -26,7 +26,7 @@ for (const { lang, locale, nights: word } of LANGUAGES) {
     assert.equal(await page.evaluate(() => document.documentElement.lang), lang);
     await page.getByTestId("figure-value").getByText(DECIMALS).first().waitFor();
     const day = new Intl.DateTimeFormat(locale, { weekday: "short", timeZone: "UTC" }).format(new Date("2026-09-12"));
-    assert.ok((await page.locator(".lantern-night, .lanterns").first().innerText()).includes(day), day);
+    assert.ok((await page.getByTestId("lantern").first().innerText()).includes(day), day);
     const found = await throughAll(page, [320, 1280], async () => {
       const shown = await page.locator("body").innerText();
       const lines = shown.split("\n");
@@ -51,12 +51,12 @@ test("a language chosen by hand changes everything but the setup, and is there a
   await nightbank.openPart("More");
   await page.getByRole("radio", { name: "Français" }).check({ force: true });
   await page.locator("html[lang=fr]").waitFor();
-  await page.locator(".nav-tab").nth(2).click();
+  await page.getByTestId("tab").nth(2).click();
   assert.equal(await page.getByLabel("Capacité d’une batterie").inputValue(), "82,5");
   await nightbank.settled();
   await nightbank.reload();
   await page.locator("html[lang=fr]").waitFor();
-  await page.locator(".nav-tab").nth(2).click();
+  await page.getByTestId("tab").nth(2).click();
   assert.equal(await page.getByLabel("Capacité d’une batterie").inputValue(), "82,5");
   watch.assertClean(server.origin);
 });

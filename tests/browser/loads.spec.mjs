@@ -17,7 +17,7 @@ async function atLoads(t, options) {
 const row = (nightbank, name) => nightbank.page.getByTestId("load").filter({ hasText: name });
 const energy = async (nightbank, name) =>
   Number((await row(nightbank, name).getByTestId("load-energy").first().innerText()).replace(/[^\d.]/g, ""));
-const nights = (nightbank) => nightbank.page.locator(".answer-bar-figure").innerText();
+const nights = (nightbank) => nightbank.page.getByTestId("answer-bar-figure").innerText();
 
 async function add(nightbank, search, name) {
   await nightbank.page.getByRole("button", { name: "Add an appliance" }).click();

@@ -12,14 +12,14 @@ const amounts = (text) => [...text.matchAll(/(\d[\d,.]*)\u202fWh a day/g)].map((
 async function atNights(t, options) {
   const { context, watch } = await freshContext(t, browser, options);
   const nightbank = await Nightbank.open(context, server.url);
-  await nightbank.page.locator(".answer-working").waitFor({ state: "detached", timeout: 20_000 });
+  await nightbank.page.getByTestId("answer-working").waitFor({ state: "detached", timeout: 20_000 });
   // What stands below comes in turns.
-  await nightbank.page.locator(".details details.disclosure").nth(2).waitFor();
+  await nightbank.page.getByRole("main").locator("details").nth(2).waitFor();
   t.after(() => watch.assertClean(server.origin));
   return nightbank;
 }
 
-const figure = (page, name) => page.getByTestId("figure").filter({ has: page.locator(".bar-label", { hasText: name }) }).first();
+const figure = (page, name) => page.getByTestId("figure").filter({ has: page.getByTestId("figure-name").filter({ hasText: name }) }).first();
 
 test("each figure of an average day and of what takes most opens its origin, by tap and by keyboard", async (t) => {
   const { page } = await atNights(t);
@@ -61,21 +61,21 @@ test("what an origin says adds up to its figure", async (t) => {
 test("what is open stays open while the figures change, in the answer and below it", async (t) => {
   const { page } = await atNights(t, { viewport: { width: 1280, height: 800 } });
   await figure(page, "Appliances").locator("summary").click();
-  await page.locator(".answer-sure .tip summary").click();
-  assert.match(await page.locator(".answer-sure .tip").innerText(), /9 of 10 runs/);
+  await page.getByTestId("answer-sure").locator("summary").click();
+  assert.match(await page.getByTestId("answer-sure").locator("details").innerText(), /9 of 10 runs/);
   const before = await figure(page, "Appliances").getByTestId("figure-value").innerText();
   const tab = (name) => page.getByRole("navigation", { name: "Sections" }).getByRole("button", { name, exact: true });
   await tab("Appliances").click();
   await page.getByRole("main").getByRole("switch").first().click({ force: true });
-  assert.ok(await page.locator(".answer-sure .tip p").isVisible(), "the answer stands beside, its origin still open");
+  assert.ok(await page.getByTestId("answer-sure").locator("details p").isVisible(), "the answer stands beside, its origin still open");
   await tab("Nights").click();
   await eventually("the figure follows", async () => (await figure(page, "Appliances").getByTestId("figure-value").innerText()) !== before);
-  assert.ok(await page.locator(".answer-sure .tip p").isVisible());
+  assert.ok(await page.getByTestId("answer-sure").locator("details p").isVisible());
 });
 
 test("in the answer each statement has its question mark, which stays where it is", async (t) => {
   const { page } = await atNights(t);
-  const marks = page.locator(".answer .tip summary");
+  const marks = page.locator("#answer details summary[aria-label]");
   assert.equal(await marks.count(), 2, "nights and chance");
   await page.getByText("More figures", { exact: true }).click();
   assert.equal(await marks.count(), 5, "even odds, lowest level reached and lowest charge besides");

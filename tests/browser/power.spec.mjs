@@ -15,7 +15,7 @@ async function atPower(t, options) {
 }
 
 /** The figure of a row in a bill. */
-const row = (card, name) => card.locator(".ledger-row, .told").filter({ hasText: name }).locator("dd, .bar-value");
+const row = (card, name) => card.locator("dl > div, [data-testid=figure]").filter({ hasText: name }).locator("dd, [data-testid=figure-value]");
 
 const wattHours = (text) => Number(text.replace(/[^\d.]/g, ""));
 
@@ -26,7 +26,7 @@ test("the bill of the battery follows a number with comma or point, and is there
   assert.equal(await capacity.inputValue(), "95");
   for (const [typed, label, tidy] of [["80,5", "161", "80.5"], ["100.25", "201", "100.25"]]) {
     await capacity.fill(typed);
-    await eventually("the label follows", async () => (await battery.locator(".told-list").innerText()).includes(`${label}\u202fAh`));
+    await eventually("the label follows", async () => (await battery.getByTestId("figure-list").innerText()).includes(`${label}\u202fAh`));
     await capacity.blur();
     assert.equal(await capacity.inputValue(), tidy);
   }
@@ -155,7 +155,7 @@ test("parked: more that stays on empties the battery sooner", async (t) => {
 for (const width of [320, 360, 1280]) {
   test(`nothing is wider than a screen of ${width} px`, async (t) => {
     const nightbank = await atPower(t, { viewport: { width, height: 740 } });
-    for (const details of await nightbank.page.locator("main details.disclosure").all()) {
+    for (const details of await nightbank.page.locator("main details").all()) {
       await details.evaluate((element) => (element.open = true));
     }
     await nightbank.card("Inverter").getByRole("switch", { name: "An inverter is fitted" }).check({ force: true });

@@ -52,7 +52,7 @@ test("axe-core finds nothing with a message, a run of cable, an empty list and a
   await page.getByTestId("run-verdict").first().waitFor();
   await judged("a run of cable");
   await nightbank.openPart("More");
-  const link = new URL(await page.locator(".link-text").first().inputValue());
+  const link = new URL(await page.getByTestId("link-text").first().inputValue());
   await messageShown(nightbank);
   found.push(...(await faults(page, ["color-contrast", "target-size"], ".toasts")).map((line) => `message: ${line}`));
   await page.goto(server.url);
@@ -90,18 +90,18 @@ test("in colours of the system what is chosen can still be told", async (t) => {
   const tab = (name) => page.getByRole("navigation").getByRole("button", { name, exact: true });
   assert.deepEqual([await outlined(tab("Nights")), await outlined(tab("Trip"))], [true, false]);
   await tab("More").click();
-  const choice = (name) => page.getByRole("main").locator(".choice").filter({ hasText: name }).locator("span");
+  const choice = (name) => page.getByRole("main").locator("label").filter({ hasText: name }).locator("span");
   assert.deepEqual([await outlined(choice("English")), await outlined(choice("Deutsch"))], [true, false]);
   await tab("Nights").click();
   await page.screenshot({ path: path.join(PICTURES, "nights-360-forced-colours.png"), fullPage: true });
 });
 
 /** What is read out as the answer: a live region that is not part of a message or a field. */
-const spoken = (page) => page.locator(".frame > .unseen[role=status]");
+const spoken = (page) => page.getByTestId("answer-said");
 
 test("the new answer is read out once typing has paused, wherever one is", async (t) => {
   const { nightbank, page } = await open(t, 360);
-  await page.locator(".answer-working").waitFor({ state: "detached", timeout: 20_000 });
+  await page.getByTestId("answer-working").waitFor({ state: "detached", timeout: 20_000 });
   await nightbank.openPart("Appliances");
   await pause(page, 1500);
   // What is not shown is not read out.
@@ -120,7 +120,7 @@ test("the new answer is read out once typing has paused, wherever one is", async
   await pause(page, 2500);
   const all = await page.evaluate(() => window.saidAnswers);
   assert.ok(all.length <= 2, `four keys, and this was said: ${all.join(" | ")}`);
-  assert.match(all.at(-1), new RegExp(`\\b${await page.locator(".answer-bar-figure").innerText()}`), "the answer that stands there");
+  assert.match(all.at(-1), new RegExp(`\\b${await page.getByTestId("answer-bar-figure").innerText()}`), "the answer that stands there");
 });
 
 test("in a sheet what was added is read out", async (t) => {
@@ -149,11 +149,11 @@ for (const width of [360, 1280]) {
     const { nightbank, page } = await open(t, width);
     await messageShown(nightbank);
     const covered = await page.evaluate(() => {
-      const toast = document.querySelector(".toast").getBoundingClientRect();
+      const toast = document.querySelector("[data-testid=toast]").getBoundingClientRect();
       const over = (box) => box.left < toast.right && box.right > toast.left && box.top < toast.bottom && box.bottom > toast.top;
       const barred = (element) => element.checkVisibility() && over(element.getBoundingClientRect());
       // Bars stay where they are; everything else can be scrolled clear.
-      const bars = [...document.querySelectorAll(".nav button, .answer-bar button, .add-bar button, .top button")].filter(barred);
+      const bars = [...document.querySelectorAll("nav button, [data-testid=answer-bar] button, [data-testid=add-bar] button, header button")].filter(barred);
       document.documentElement.scrollTop = document.documentElement.scrollHeight;
       const last = [...document.querySelectorAll("main :is(button, input, select, summary)")].filter(barred);
       return [...bars, ...last].map((element) => element.outerHTML.slice(0, 120));

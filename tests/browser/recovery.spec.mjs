@@ -24,7 +24,7 @@ const refuseNextElement = () => {
 async function broken(here) {
   await here.page.evaluate(refuseNextElement);
   // From within the page: work of its own may have met the fault already, and then the button is gone from sight.
-  await here.page.locator(".nav-tab").nth(3).evaluate((tab) => tab.click());
+  await here.page.getByTestId("tab").nth(3).evaluate((tab) => tab.click());
   const panel = here.page.locator("#recovery");
   await panel.waitFor();
   return panel;

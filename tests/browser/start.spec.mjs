@@ -115,7 +115,7 @@ test("without the part that keeps setups the answer is there, and the page says 
   await page.goto(server.url);
   const notice = page.getByRole("alert").filter({ hasText: "could not be loaded" });
   await notice.waitFor();
-  assert.match(await page.locator(".answer-figure").innerText(), /\d+\s+nights?/);
+  assert.match(await page.getByTestId("answer-figure").innerText(), /\d+\s+nights?/);
   assert.equal(await page.locator("#app[data-keeps]").count(), 0);
   cut = false;
   await notice.getByRole("button", { name: "Try again" }).click();

@@ -138,7 +138,7 @@ test("inverter: what may run together, and what must not", async (t) => {
   await page.goTo("Power");
   await page.switchOn("An inverter is fitted");
   await page.show("Inverter check");
-  const picks = page.page.locator(".choices input[type=checkbox]");
+  const picks = page.page.getByRole("main").getByRole("checkbox");
   assert.equal(await picks.count(), 2);
   for (const pick of await picks.all()) await pick.check();
   await page.assertSays(/Too much: the inverter gives/);

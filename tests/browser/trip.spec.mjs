@@ -141,7 +141,7 @@ test("own sun by the month or by the day; what no sky can give is told", async (
 for (const width of [320, 360, 1280]) {
   test(`nothing is wider than a screen of ${width} px`, async (t) => {
     const { nightbank } = await atTrip(t, { viewport: { width, height: 740 } });
-    for (const details of await nightbank.page.locator("main details.disclosure").all()) {
+    for (const details of await nightbank.page.locator("main details").all()) {
       await details.evaluate((element) => (element.open = true));
     }
     await search(nightbank).fill("san");

@@ -196,7 +196,7 @@ fn slider(reading: Reading, ends: RwSignal<Ends>) -> AnyView {
                 }
             }
         />
-        <p class="chart-reading">
+        <p class="chart-reading" data-testid="chart-reading">
             {move || match shown.chosen.get() {
                 Some(_) => (shown.words)(shown.place()),
                 None => t("chart-touch"),

@@ -58,7 +58,7 @@ pub fn view(app: AppState, needs: Memo<LoadEnergy>) -> AnyView {
             />
         </ol>
         {move || lines.with(Vec::is_empty).then(|| view! { <p class="quiet">{t("loads-none")}</p> })}
-        <div class="add-bar">
+        <div class="add-bar" data-testid="add-bar">
             {move || {
                 if full.get() {
                     let most = t_args("loads-full", &[("most", Arg::Count(MAX_LOADS as i32))]);

@@ -36,7 +36,7 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
     };
     let figures = move || {
         view! {
-            <ul class="answer-facts">
+            <ul class="answer-facts" data-testid="answer-facts">
                 <li><span>{shown(likely_words)}</span>{origin(t("from-likely"))}</li>
                 <li><span>{shown(low_words)}</span>{origin(t("from-first-low"))}</li>
                 <li><span>{shown(lowest_words)}</span>{tip_with(Term::StateOfCharge, t("from-lowest"))}</li>
@@ -46,7 +46,7 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
     };
     view! {
         <p class="answer-verdict">{move || says.get()}</p>
-        <ul class="answer-facts">
+        <ul class="answer-facts" data-testid="answer-facts">
             {chance}
             {move || most.get().map(|most| view! { <li>{most}</li> })}
         </ul>

@@ -58,6 +58,7 @@ fn link_out(setups: Setups, link: Memo<Result<String, TooLong>>) -> AnyView {
             <textarea
                 id=id
                 class="link-text"
+                data-testid="link-text"
                 node_ref=node
                 readonly=true
                 rows="3"

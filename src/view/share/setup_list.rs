@@ -81,6 +81,7 @@ fn row_view(setups: Setups, chosen: Memo<Option<EntryId>>, row: Row) -> AnyView 
             <button
                 type="button"
                 class="shelf-choose"
+                data-testid="setup"
                 aria-current=move || (chosen.get() == Some(id)).then_some("true")
                 on:click=move |_| setups.select(id)
             >

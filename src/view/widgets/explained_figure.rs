@@ -56,7 +56,7 @@ impl OpenDetails {
 #[must_use]
 pub fn explained_list(rows: Vec<ExplainedFigure>, opened: OpenDetails) -> AnyView {
     let rows: Vec<AnyView> = rows.into_iter().map(|row| told(row, opened)).collect();
-    view! { <ul class="told-list">{rows}</ul> }.into_any()
+    view! { <ul class="told-list" data-testid="figure-list">{rows}</ul> }.into_any()
 }
 
 fn told(row: ExplainedFigure, opened: OpenDetails) -> AnyView {

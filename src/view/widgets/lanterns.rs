@@ -112,7 +112,7 @@ pub fn lantern_row(nights: Vec<LanternNight>) -> AnyView {
         .into_iter()
         .map(|night| {
             view! {
-                <li class="lantern-night">
+                <li class="lantern-night" data-testid="lantern">
                     {lantern(night.level)}
                     <span class="lantern-label">{night.label}</span>
                     <span class="unseen">{night.level.word()}</span>

@@ -38,7 +38,7 @@ export class Deciding {
 
   /** Nights of the answer in sight. */
   async nights() {
-    return Number.parseInt(await this.page.locator(":is(.answer-bar-figure, .answer-figure strong):visible").innerText(), 10);
+    return Number.parseInt(await this.page.locator(":is([data-testid=answer-bar-figure], [data-testid=answer-figure] strong):visible").innerText(), 10);
   }
 
   /** The odds are all played. */
@@ -52,13 +52,13 @@ export class Deciding {
   /** Chance of lasting all nights asked for, 0..1. */
   async chance() {
     await this.settled();
-    const text = await this.page.locator(".answer-facts").getByText(/Chance of lasting the whole stay/).innerText();
+    const text = await this.page.getByTestId("answer-facts").getByText(/Chance of lasting the whole stay/).innerText();
     return Number.parseInt(/(\d+)\s*%/.exec(text)[1], 10) / 100;
   }
 
   /** Ranked changes, once all are played. */
   async helps() {
-    await this.page.locator(".helps[aria-busy=false]").waitFor({ timeout: 20_000 });
+    await this.page.locator("[data-testid=improvements][aria-busy=false]").waitFor({ timeout: 20_000 });
     return this.page.getByTestId("improvement");
   }
 
@@ -95,8 +95,7 @@ export class Deciding {
   }
 
   async switchOn(label) {
-    await this.main().locator("label.toggle").filter({ hasText: label }).click();
-    assert.ok(await this.main().getByRole("switch", { name: label }).isChecked());
+    await this.main().getByRole("switch", { name: label }).check({ force: true });
   }
 
   async assertSays(pattern) {

@@ -95,13 +95,13 @@ export class Nightbank {
   /** A card of the part that is open, by its heading. */
   card(title) {
     return this.page
-      .locator("main section.card")
+      .locator("main section")
       .filter({ has: this.page.getByRole("heading", { name: title, exact: true, level: 2 }) });
   }
 
   /** Opens what is folded away under `title`, unless it is open. */
   async unfold(within, title) {
-    const details = within.locator("details.disclosure").filter({ has: this.page.locator("summary", { hasText: title }) });
+    const details = within.locator("details").filter({ has: this.page.locator("summary", { hasText: title }) });
     await details.first().evaluate((element) => (element.open = true));
   }
 

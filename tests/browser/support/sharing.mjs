@@ -26,7 +26,7 @@ export class Sharing {
 
   /** What stands above everything else. */
   notices() {
-    return this.page.locator(".notices");
+    return this.page.getByTestId("notices");
   }
 
   async press(name) {
@@ -53,12 +53,12 @@ export class Sharing {
 
   async names() {
     await this.part("More");
-    return this.page.locator(".shelf-choose strong").allTextContents();
+    return this.page.getByTestId("setup").locator("strong").allTextContents();
   }
 
   async chosen() {
     await this.part("More");
-    return this.page.locator(".shelf-choose[aria-current] strong").allTextContents();
+    return this.page.locator("[data-testid=setup][aria-current] strong").allTextContents();
   }
 
   /** The link as the page gives it. */
@@ -70,9 +70,12 @@ export class Sharing {
   /** The answer once the odds are played: the figure and its facts. */
   async figures() {
     await this.part("Nights");
-    await this.page.locator(".answer-figure").waitFor();
-    await eventually("the odds are played", async () => (await this.page.locator(".answer-working").count()) === 0, { timeout_ms: 30_000 });
-    return this.page.locator(".answer-figure, .answer .answer-facts li, .lantern-chance").allInnerTexts();
+    await this.page.getByTestId("answer-figure").waitFor();
+    await eventually("the odds are played", async () => (await this.page.getByTestId("answer-working").count()) === 0, { timeout_ms: 30_000 });
+    const all = await Promise.all(
+      ["answer-figure", "answer-facts", "lantern"].map((id) => this.page.getByTestId(id).allInnerTexts()),
+    );
+    return all.flat();
   }
 
   stored(key = LIBRARY) {

@@ -21,7 +21,7 @@ const TABS = ["Nights", "Appliances", "Power", "Trip", "Improve", "More"];
 const main = (page) => page.getByRole("main");
 
 async function tab(page, name) {
-  await page.locator(".nav-tab").nth(TABS.indexOf(name)).click();
+  await page.getByTestId("tab").nth(TABS.indexOf(name)).click();
   await main(page).locator("h1").first().waitFor({ state: "attached" });
 }
 
@@ -35,20 +35,20 @@ async function unfold(page, within = "main") {
 /** Shows a part of "Improve", or one of its tools, by its word. */
 async function part(page, word) {
   await tab(page, "Improve");
-  const back = main(page).locator(".tool-head button");
+  const back = main(page).getByTestId("way-back").getByRole("button");
   if (await back.count()) await back.click();
-  await main(page).locator(`:is(.part, .tool)[data-part=${word}]`).click();
+  await main(page).locator(`button[data-part=${word}]`).click();
 }
 
 /** What is worked out in the background has come, so that nothing moves any more. */
 async function settled(page) {
   await page.locator("main canvas[aria-label='']:visible").first().waitFor({ state: "hidden", timeout: 30_000 });
-  await page.locator(":is(.working, .answer-working, [aria-busy=true]):visible").first().waitFor({ state: "hidden", timeout: 30_000 });
+  await page.locator(":is(.working, [data-testid=answer-working], [aria-busy=true]):visible").first().waitFor({ state: "hidden", timeout: 30_000 });
 }
 
 async function openStart(page) {
-  await page.locator(".notice-example .in-text").click();
-  await page.getByRole("dialog").locator(".field-box input").first().waitFor();
+  await page.getByTestId("notices").getByRole("button").first().click();
+  await page.getByRole("dialog").locator("input").first().waitFor();
 }
 
 async function closeSheet(page) {
@@ -99,7 +99,7 @@ export const VIEWS = [
       await tab(page, "Appliances");
       await page.getByTestId("load-button").first().click();
       await unfold(page);
-      await page.getByTestId("load-editor").locator(".fields input").first().fill("12x");
+      await page.getByTestId("load-editor").locator("input[inputmode=decimal]").first().fill("12x");
     },
   },
   {
@@ -107,8 +107,8 @@ export const VIEWS = [
     picture: true,
     async open(page) {
       await tab(page, "Appliances");
-      await page.locator(".add-bar button").click();
-      await page.getByRole("dialog").getByRole("searchbox").waitFor();
+      await page.getByTestId("add-bar").getByRole("button").click();
+      await page.getByRole("dialog").locator("input").waitFor();
     },
     close: closeSheet,
   },
@@ -136,7 +136,7 @@ export const VIEWS = [
       await main(page).locator("input[enterkeyhint=search]").fill("ber");
     },
   },
-  ...["helps", "ways", "buy", "compare", "year"].map((word) => ({
+  ...["improvements", "ways", "buy", "compare", "year"].map((word) => ({
     name: word,
     picture: word !== "buy" && word !== "ways",
     async open(page) {
@@ -319,7 +319,7 @@ async function cutPlaceholders(page) {
 /** Words of the navigation that stand on more than one line, or are cut. */
 async function brokenTabs(page) {
   return page.evaluate(() =>
-    [...document.querySelectorAll(".nav-tab span")]
+    [...document.querySelectorAll("[data-testid=tab] span")]
       .filter((word) => word.scrollWidth > word.clientWidth || word.clientHeight > 1.5 * parseFloat(getComputedStyle(word).lineHeight))
       .map((word) => word.innerText),
   );
