@@ -1,8 +1,8 @@
 //! The measuring bench against simulated instruments and hand-computed figures.
 
 use nightbank::advice::on_site::measure::{
-    Accuracy, ChargeStage, ControllerReading, Field, Found, FridgeRuns, Instrument, MeasureError,
-    MeasureWarning, Measured, MonitorReading, Running, battery_monitor, behind_inverter,
+    Accuracy, ChargeStage, ControllerReading, Field, FridgeRuns, Instrument, MeasureError,
+    MeasureWarning, Measured, MonitorReading, Quantity, Running, battery_monitor, behind_inverter,
     could_deliver, energy_over_time, fridge_runs, series_current, series_power, solar_controller,
 };
 use nightbank::model::{Draw, DrawSource, DutyCycle, Inverter, Load, Usage};
@@ -16,15 +16,15 @@ fn close(got: f64, expected: f64, tolerance: f64) {
 
 fn watts(measured: &Measured) -> f64 {
     match measured.found {
-        Found::Draw(draw) => draw.watts().0,
-        Found::PerDay(_) | Found::Duty { .. } => f64::NAN,
+        Quantity::Draw(draw) => draw.watts().0,
+        Quantity::PerDay(_) | Quantity::Duty { .. } => f64::NAN,
     }
 }
 
 fn per_day(measured: &Measured) -> f64 {
     match measured.found {
-        Found::PerDay(energy) => energy.0,
-        Found::Draw(_) | Found::Duty { .. } => f64::NAN,
+        Quantity::PerDay(energy) => energy.0,
+        Quantity::Draw(_) | Quantity::Duty { .. } => f64::NAN,
     }
 }
 
@@ -41,7 +41,7 @@ fn a_parasite_on_a_multimeter() {
         Instrument::Multimeter.usual(),
     )
     .expect("a sound reading");
-    let Found::Draw(Draw::Current { amps, volts }) = measured.found else {
+    let Quantity::Draw(Draw::Current { amps, volts }) = measured.found else {
         panic!("a current was read");
     };
     assert_eq!(volts, Volts(12.6));
@@ -258,7 +258,7 @@ fn runs(ran_h: f64, watched_h: f64, cycles: u32, air_c: f64) -> FridgeRuns {
 #[test]
 fn a_fridge_watched_in_the_heat() {
     let measured = fridge_runs(runs(0.55 * 24.0, 24.0, 40, 35.0)).expect("a sound reading");
-    let Found::Duty { seen_frac, frac_at_25c } = measured.found else {
+    let Quantity::Duty { seen_frac, frac_at_25c } = measured.found else {
         panic!("a duty was found");
     };
     close(seen_frac, 0.55, 1e-12);
@@ -324,7 +324,7 @@ proptest! {
         let duty = fridge::duty_at(frac_at_25c, Celsius(air));
         prop_assume!(duty < 0.97);
         let measured = fridge_runs(runs(24.0 * duty, 24.0, cycles, air)).expect("sound");
-        let Found::Duty { frac_at_25c: found, .. } = measured.found else { panic!("a duty") };
+        let Quantity::Duty { frac_at_25c: found, .. } = measured.found else { panic!("a duty") };
         prop_assert!((found - frac_at_25c).abs() < 1e-9);
     }
 
@@ -342,9 +342,9 @@ proptest! {
         for measured in results.into_iter().flatten() {
             prop_assert!((0.0..=1.0).contains(&measured.plus_minus_frac));
             let finite = match measured.found {
-                Found::Draw(draw) => draw.watts().is_finite(),
-                Found::PerDay(energy) => energy.is_finite(),
-                Found::Duty { seen_frac, frac_at_25c } => {
+                Quantity::Draw(draw) => draw.watts().is_finite(),
+                Quantity::PerDay(energy) => energy.is_finite(),
+                Quantity::Duty { seen_frac, frac_at_25c } => {
                     (0.0..=1.0).contains(&seen_frac) && (0.0..=1.0).contains(&frac_at_25c)
                 }
             };

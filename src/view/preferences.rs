@@ -3,7 +3,7 @@
 //! Stored as two words, look and language, with a space between: so little that the start of the
 //! page reads it without what reads setups.
 
-use super::storage::{self, Found};
+use super::storage::{self, StoredText};
 use crate::store::Key;
 
 /// The reader's choices; empty words stand for none made.
@@ -20,11 +20,11 @@ impl Preferences {
     #[must_use]
     pub fn load() -> Self {
         match storage::text(Key::Preferences) {
-            Found::Text(text) => {
+            StoredText::Text(text) => {
                 let (theme, lang) = text.split_once(' ').unwrap_or((&text, ""));
                 Self { theme: theme.to_owned(), lang: lang.to_owned() }
             }
-            Found::Nothing | Found::Blocked => Self::default(),
+            StoredText::Nothing | StoredText::Blocked => Self::default(),
         }
     }
 

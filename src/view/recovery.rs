@@ -6,7 +6,7 @@
 
 use super::lang::t;
 use super::page_address::address_with;
-use super::storage::{self, Found};
+use super::storage::{self, StoredText};
 use crate::link;
 use crate::model::Setup;
 use crate::store::{Key, Library, write_file};
@@ -69,7 +69,7 @@ pub fn prepare() {
         empty: None,
         // Not yet read, and perhaps what cannot be read.
         file: match storage::text(Key::Library) {
-            Found::Text(text) => Some(text),
+            StoredText::Text(text) => Some(text),
             _ => None,
         },
         words: Words::now(),

@@ -77,7 +77,7 @@ impl Theme {
 pub enum Screen {
     /// Ranked changes.
     #[default]
-    Helps,
+    Improvements,
     /// Ways to a number of nights.
     Ways,
     /// What to buy.
@@ -101,7 +101,7 @@ impl Screen {
     #[must_use]
     pub fn word(self) -> &'static str {
         match self {
-            Self::Helps => "helps",
+            Self::Improvements => "improvements",
             Self::Ways => "ways",
             Self::Buy => "buy",
             Self::Compare => "compare",
@@ -117,7 +117,7 @@ impl Screen {
     #[must_use]
     pub fn is_tool(self) -> bool {
         match self {
-            Self::Helps | Self::Ways | Self::Buy | Self::Compare | Self::Year => false,
+            Self::Improvements | Self::Ways | Self::Buy | Self::Compare | Self::Year => false,
             Self::OnSite | Self::Measure | Self::Wiring | Self::Inverter => true,
         }
     }

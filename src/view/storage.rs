@@ -22,7 +22,7 @@ pub enum StorageFault {
 
 /// What stands under a key.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Found {
+pub enum StoredText {
     /// Nothing.
     Nothing,
     /// This text.
@@ -51,11 +51,11 @@ fn usable() -> Option<web_sys::Storage> {
 
 /// The text under a key as it is.
 #[must_use]
-pub fn text(key: Key) -> Found {
+pub fn text(key: Key) -> StoredText {
     match usable().map(|storage| storage.get_item(key.as_str())) {
-        Some(Ok(Some(text))) => Found::Text(text),
-        Some(Ok(None)) => Found::Nothing,
-        Some(Err(_)) | None => Found::Blocked,
+        Some(Ok(Some(text))) => StoredText::Text(text),
+        Some(Ok(None)) => StoredText::Nothing,
+        Some(Err(_)) | None => StoredText::Blocked,
     }
 }
 

@@ -17,7 +17,7 @@ mod outcome;
 mod solar_controller;
 
 pub use fridge_runs::{FridgeRuns, fridge_runs};
-pub use outcome::{Field, Found, MeasureError, MeasureWarning, Measured};
+pub use outcome::{Field, MeasureError, MeasureWarning, Measured, Quantity};
 pub use solar_controller::{ChargeStage, ControllerReading, could_deliver, solar_controller};
 
 use crate::model::{Draw, Inverter};
@@ -128,7 +128,7 @@ pub fn series_current(
         warnings.push(MeasureWarning::AboveMultimeter { current });
     }
     let error = together(&[accuracy.gain_frac, digit, VOLTAGE_ERROR_FRAC]);
-    let found = Found::Draw(Draw::Current { amps: current, volts: voltage });
+    let found = Quantity::Draw(Draw::Current { amps: current, volts: voltage });
     Ok(Measured::new(found, error, warnings))
 }
 
@@ -141,7 +141,7 @@ pub fn series_power(power: Watts, accuracy: Accuracy) -> Result<Measured, Measur
     let accuracy = checked(accuracy)?;
     let mut warnings = Vec::new();
     let digit = digit_share(accuracy, power.0, &mut warnings);
-    let found = Found::Draw(Draw::Power { watts: power });
+    let found = Quantity::Draw(Draw::Power { watts: power });
     Ok(Measured::new(found, together(&[accuracy.gain_frac, digit]), warnings))
 }
 
@@ -197,10 +197,10 @@ pub fn energy_over_time(
     let mean = energy / elapsed;
     let mut parts = vec![accuracy.gain_frac, digit];
     let found = match running {
-        Running::Throughout => Found::Draw(Draw::Power { watts: mean }),
+        Running::Throughout => Quantity::Draw(Draw::Power { watts: mean }),
         Running::AsUsual => {
             parts.push(unwatched(elapsed, &mut warnings));
-            Found::PerDay(mean * Hours(HOURS_PER_DAY))
+            Quantity::PerDay(mean * Hours(HOURS_PER_DAY))
         }
     };
     Ok(Measured::new(found, together(&parts), warnings))
@@ -276,10 +276,10 @@ pub fn battery_monitor(
         parts.push(1.0);
     }
     let found = match reading.running {
-        Running::Throughout => Found::Draw(Draw::Current { amps: mean, volts: reading.voltage }),
+        Running::Throughout => Quantity::Draw(Draw::Current { amps: mean, volts: reading.voltage }),
         Running::AsUsual => {
             parts.push(unwatched(reading.elapsed, &mut warnings));
-            Found::PerDay(mean * reading.voltage * Hours(HOURS_PER_DAY))
+            Quantity::PerDay(mean * reading.voltage * Hours(HOURS_PER_DAY))
         }
     };
     Ok(Measured::new(found, together(&parts), warnings))

@@ -29,12 +29,12 @@ use leptos::prelude::*;
 const PAUSE_MS: u64 = 500;
 
 /// What is known of the sizes.
-pub struct Found {
+pub struct FoundSizes {
     sizing: Sizing,
     progress_frac: f64,
 }
 
-type Searched = SearchResult<(Setup, SizingAim), Found>;
+type Searched = SearchResult<(Setup, SizingAim), FoundSizes>;
 
 /// What is wanted and what is known, kept while other screens are shown.
 #[derive(Clone, Copy, Default)]
@@ -42,7 +42,7 @@ pub struct BuyState {
     stay: Stay,
     /// First and last month of the season, 1..12; `None` is the month of the trip.
     season: RwSignal<(Option<u8>, Option<u8>)>,
-    search: Search<(Setup, SizingAim), Found>,
+    search: Search<(Setup, SizingAim), FoundSizes>,
 }
 
 /// The screen.
@@ -56,7 +56,10 @@ pub fn view(app: AppState, calculation: Calculation, state: BuyState) -> AnyView
         start: |(setup, aim): &(Setup, SizingAim), sky: &MonthlyClimate| {
             Ok(SizingJob::new(setup, sky, aim.clone()))
         },
-        read: |job: &SizingJob| Found { sizing: job.sizing(), progress_frac: job.progress_frac() },
+        read: |job: &SizingJob| FoundSizes {
+            sizing: job.sizing(),
+            progress_frac: job.progress_frac(),
+        },
     };
     let about = Memo::new(move |_| app.setup.with(search_key));
     search.follow(calculation, plan, move || {

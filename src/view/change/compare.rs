@@ -27,7 +27,7 @@ use leptos::prelude::*;
 const PAUSE_MS: u64 = 400;
 
 /// What is known of the comparison.
-pub struct Found {
+pub struct FoundOutcomes {
     columns: Vec<Column>,
     differences: Vec<Difference>,
     batteries: Vec<Difference>,
@@ -38,7 +38,7 @@ pub struct Found {
 pub struct CompareState {
     chosen: RwSignal<Vec<EntryId>>,
     copies: Copies,
-    search: Search<Vec<Setup>, Found>,
+    search: Search<Vec<Setup>, FoundOutcomes>,
 }
 
 impl CompareState {
@@ -195,7 +195,7 @@ fn search(app: AppState, setups: Option<Setups>, state: CompareState) {
             let pairs: Vec<(&Setup, &MonthlyClimate)> = all.iter().zip(&skies).collect();
             Ok(CompareJob::new(&pairs))
         };
-        let read = |job: &CompareJob| Found {
+        let read = |job: &CompareJob| FoundOutcomes {
             columns: job.columns(),
             differences: job.differences().to_vec(),
             batteries: job.batteries().to_vec(),
@@ -205,7 +205,7 @@ fn search(app: AppState, setups: Option<Setups>, state: CompareState) {
     });
 }
 
-fn table(result: &SearchResult<Vec<Setup>, Found>) -> AnyView {
+fn table(result: &SearchResult<Vec<Setup>, FoundOutcomes>) -> AnyView {
     let SearchResult { query: setups, found, .. } = result;
     let Some(first) = setups.first() else { return ().into_any() };
     let mut heads = vec![t("compare-what")];

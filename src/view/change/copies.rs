@@ -8,7 +8,7 @@ use crate::advice::compare::MOST_SETUPS;
 use crate::model::Setup;
 use crate::store::{FileError, Key, copies_json, read_copies};
 use crate::view::setups::Setups;
-use crate::view::storage::{self, Found, StorageFault};
+use crate::view::storage::{self, StorageFault, StoredText};
 use leptos::prelude::*;
 
 /// The copies; copies of this share them.
@@ -105,9 +105,9 @@ impl Copies {
 /// What is stored; `None` where nothing is. An error where nothing must be written.
 fn stored(setups: Option<Setups>) -> Result<Option<Vec<Setup>>, StorageFault> {
     match storage::text(Key::Compared) {
-        Found::Blocked => Err(StorageFault::Blocked),
-        Found::Nothing => Ok(None),
-        Found::Text(text) => match read_copies(&text) {
+        StoredText::Blocked => Err(StorageFault::Blocked),
+        StoredText::Nothing => Ok(None),
+        StoredText::Text(text) => match read_copies(&text) {
             Ok(copies) => Ok(Some(copies)),
             Err(FileError::Newer { .. }) => Err(StorageFault::Newer),
             Err(_) if setups.is_some_and(|setups| setups.put_aside(vec![text])) => {

@@ -20,7 +20,7 @@ const PAUSE_MS: u64 = 250;
 const FIRST: usize = 8;
 
 /// What is known of what helps.
-pub struct Found {
+pub struct FoundImprovements {
     /// What becomes of the setup as it is.
     baseline: Outcome,
     /// What helps, the most first.
@@ -29,16 +29,20 @@ pub struct Found {
     progress_frac: f64,
 }
 
-type Searched = SearchResult<Setup, Found>;
+type Searched = SearchResult<Setup, FoundImprovements>;
 
 /// The screen.
 #[must_use]
-pub fn view(app: AppState, calculation: Calculation, search: Search<Setup, Found>) -> AnyView {
+pub fn view(
+    app: AppState,
+    calculation: Calculation,
+    search: Search<Setup, FoundImprovements>,
+) -> AnyView {
     let plan = Plan {
         pause_ms: PAUSE_MS,
         forget: false,
         start: HelpsJob::new,
-        read: |job: &HelpsJob| Found {
+        read: |job: &HelpsJob| FoundImprovements {
             baseline: job.baseline().clone(),
             helps: job.helps(),
             progress_frac: job.progress_frac(),
@@ -85,7 +89,7 @@ fn list(app: AppState, result: &Searched) -> AnyView {
         <p class="helps-now">{now}</p>
         {progress}
         {none}
-        <ol class="helps" aria-busy=if working { "true" } else { "false" }>{first}</ol>
+        <ol class="helps" data-testid="improvements" aria-busy=if working { "true" } else { "false" }>{first}</ol>
         {more}
     }
     .into_any()
@@ -105,7 +109,7 @@ pub fn gain_words(gain: &Gain) -> String {
     }
 }
 
-fn row(app: AppState, setup: &Setup, found: &Found, help: &Help, most: f64) -> AnyView {
+fn row(app: AppState, setup: &Setup, found: &FoundImprovements, help: &Help, most: f64) -> AnyView {
     let (before, after) = (&found.baseline, &help.outcome);
     let horizon = before.lasting_frac.len().max(after.lasting_frac.len());
     let from_to =
@@ -149,7 +153,7 @@ fn row(app: AppState, setup: &Setup, found: &Found, help: &Help, most: f64) -> A
                 <strong class="help-gain">{gain_words(&help.gain)}</strong>
             </div>
             <span class="bar-track" aria-hidden="true">
-                <span class="bar-fill" style:width=width></span>
+                <span class="bar-fill" data-testid="improvement-bar" style:width=width></span>
             </span>
             <ul class="help-facts">{facts}<li>{cost_words(setup, help.cost)}</li></ul>
             <div class="help-foot" aria-label=name role="group">

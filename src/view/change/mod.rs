@@ -5,7 +5,7 @@ pub mod buy;
 pub mod compare;
 pub mod compare_words;
 pub mod copies;
-pub mod helps;
+pub mod improvements;
 pub mod prices;
 pub mod stay;
 pub mod ways;
@@ -28,12 +28,12 @@ use leptos::prelude::*;
 
 /// What is decided with, in the order it is offered.
 const DECISIONS: [Screen; 5] =
-    [Screen::Helps, Screen::Ways, Screen::Buy, Screen::Compare, Screen::Year];
+    [Screen::Improvements, Screen::Ways, Screen::Buy, Screen::Compare, Screen::Year];
 
 /// The state of each screen of "Change", kept while others are shown; copies share it.
 #[derive(Clone, Copy, Default)]
 pub struct ChangeScreens {
-    helps: Search<Setup, helps::Found>,
+    improvements: Search<Setup, improvements::FoundImprovements>,
     ways: ways::WaysState,
     buy: buy::BuyState,
     compare: compare::CompareState,
@@ -59,7 +59,7 @@ pub fn view(app: AppState) -> AnyView {
     view! {
         {move || if tool.get() { tool_head(app) } else { choices(screen) }}
         {move || match screen.get() {
-            Screen::Helps => helps::view(app, calculation, screens.helps),
+            Screen::Improvements => improvements::view(app, calculation, screens.improvements),
             Screen::Ways => ways::view(app, calculation, screens.ways),
             Screen::Buy => buy::view(app, calculation, screens.buy),
             Screen::Compare => compare::view(app, screens.compare),
@@ -110,7 +110,7 @@ fn tool_head(app: AppState) -> AnyView {
         None => app.open(Screen::default()),
     };
     view! {
-        <div class="tool-head">
+        <div class="tool-head" data-testid="way-back">
             {quiet_button(Some(Icon::Back), t("tools-back"), back)}
             <h1 id="change-title" tabindex="-1">{move || screen_title(app.screen.get())}</h1>
         </div>

@@ -24,19 +24,19 @@ use leptos::prelude::*;
 const PAUSE_MS: u64 = 400;
 
 /// What is known of the ways.
-pub struct Found {
+pub struct FoundWays {
     baseline: Option<Outcome>,
     reached_already: bool,
     ways: Vec<Way>,
 }
 
-type Searched = SearchResult<(Setup, Aim), Found>;
+type Searched = SearchResult<(Setup, Aim), FoundWays>;
 
 /// What is wanted and what is known, kept while other screens are shown.
 #[derive(Clone, Copy, Default)]
 pub struct WaysState {
     stay: Stay,
-    search: Search<(Setup, Aim), Found>,
+    search: Search<(Setup, Aim), FoundWays>,
 }
 
 /// The screen.
@@ -48,7 +48,7 @@ pub fn view(app: AppState, calculation: Calculation, state: WaysState) -> AnyVie
         pause_ms: PAUSE_MS,
         forget: true,
         start: |(setup, aim): &(Setup, Aim), sky: &MonthlyClimate| WaysJob::new(setup, sky, *aim),
-        read: |job: &WaysJob| Found {
+        read: |job: &WaysJob| FoundWays {
             baseline: job.baseline().cloned(),
             reached_already: job.is_reached_already(),
             ways: job.ways().to_vec(),
@@ -88,7 +88,7 @@ fn list(app: AppState, result: &Searched) -> AnyView {
         {now.map(|now| view! { <p>{now}</p> })}
         {head.map(|head| view! { <p class="ways-head"><strong>{head}</strong></p> })}
         {working.then(|| view! { <p class="working">{t("change-working")}</p> })}
-        <div class="ways" aria-busy=if working { "true" } else { "false" }>{ways}</div>
+        <div class="ways" data-testid="ways" aria-busy=if working { "true" } else { "false" }>{ways}</div>
     }
     .into_any()
 }
@@ -165,7 +165,7 @@ fn card(app: AppState, whole: &Setup, aim: Aim, way: &Way) -> AnyView {
                 ))}
                 <span>{verdict}</span>
             </p>
-            <ol class="way-steps">{steps}</ol>
+            <ol class="way-steps" data-testid="way-steps">{steps}</ol>
             <p class="way-price">{t("way-price")}</p>
             <ul class="help-facts">{bill}</ul>
             <p><small>{facts}</small></p>

@@ -9,7 +9,7 @@ use super::{Pending, SaveState, Setups, tab_number};
 use crate::model::Setup;
 use crate::store::{Key, Library, Loaded, TabMemory, TakenIn, read_library};
 use crate::view::recovery;
-use crate::view::storage::{self, Found, StorageFault};
+use crate::view::storage::{self, StorageFault, StoredText};
 use crate::view::words::names::name_or_nameless;
 use crate::view::working::Working;
 use leptos::prelude::*;
@@ -42,9 +42,9 @@ fn load() -> Start {
     };
     let mut unread = Vec::new();
     match storage::text(Key::Library) {
-        Found::Blocked => start.kept = SaveState::NotSaved(StorageFault::Blocked),
-        Found::Nothing => {}
-        Found::Text(text) => {
+        StoredText::Blocked => start.kept = SaveState::NotSaved(StorageFault::Blocked),
+        StoredText::Nothing => {}
+        StoredText::Text(text) => {
             match read_library(&text) {
                 Loaded::Ready { library, notes } => {
                     start.library = library;
@@ -68,7 +68,7 @@ fn load() -> Start {
 /// What was set aside on earlier visits. Where that does not read either it is one more text.
 fn set_aside_before() -> Vec<String> {
     storage::get(Key::SetAside).unwrap_or_else(|| match storage::text(Key::SetAside) {
-        Found::Text(text) => vec![text],
+        StoredText::Text(text) => vec![text],
         _ => Vec::new(),
     })
 }
@@ -174,13 +174,13 @@ impl Setups {
 
     fn write(self) -> Result<(), StorageFault> {
         match storage::text(Key::Library) {
-            Found::Blocked => return Err(StorageFault::Blocked),
-            Found::Text(text) => {
+            StoredText::Blocked => return Err(StorageFault::Blocked),
+            StoredText::Text(text) => {
                 if self.tab.try_with_value(|tab| tab.memory.knows(&text)) != Some(true) {
                     self.take_in(text);
                 }
             }
-            Found::Nothing => {
+            StoredText::Nothing => {
                 let _ = self.tab.try_update_value(|tab| tab.memory.found_nothing());
             }
         }
@@ -211,7 +211,7 @@ impl Setups {
     /// Merges another tab's write with this tab's unsaved changes.
     fn take_in_other_tab(self) {
         self.flush();
-        let Found::Text(text) = storage::text(Key::Library) else {
+        let StoredText::Text(text) = storage::text(Key::Library) else {
             // Cleared: what this tab has is written again with its next change.
             return;
         };

@@ -13,7 +13,7 @@ use crate::view::offline::Offline;
 use crate::view::outlook::ClimateOf;
 use crate::view::recovery;
 use crate::view::state::AppState;
-use crate::view::storage::{self, Found};
+use crate::view::storage::{self, StoredText};
 use crate::view::widgets::toasts;
 use leptos::prelude::*;
 
@@ -75,7 +75,7 @@ fn stay_usable(setups: Setups, offline: Offline) {
 #[must_use]
 pub fn something_to_read() -> bool {
     let stored =
-        |key: Key| matches!(storage::text(key), Found::Text(text) if !text.trim().is_empty());
+        |key: Key| matches!(storage::text(key), StoredText::Text(text) if !text.trim().is_empty());
     let address = window().location().hash().unwrap_or_default();
     stored(Key::Library) || stored(Key::SetAside) || address.len() > 1
 }

@@ -65,7 +65,7 @@ impl Candidate {
 
 /// What the typed text leads to.
 #[derive(Clone, PartialEq)]
-enum Found {
+enum PlaceSearch {
     Nothing,
     Places(Vec<Candidate>),
     Fault(String),
@@ -103,13 +103,13 @@ pub fn finder(app: AppState) -> AnyView {
         });
     };
     let first = move || {
-        if let Found::Places(places) = found.get_untracked()
+        if let PlaceSearch::Places(places) = found.get_untracked()
             && let Some(first) = places.into_iter().next()
         {
             take(first.place);
         }
     };
-    let faulty = move || matches!(found.get(), Found::Fault(_));
+    let faulty = move || matches!(found.get(), PlaceSearch::Fault(_));
     let id = fresh_id("place");
     let note = format!("{id}-n");
     let field = id.clone();
@@ -148,15 +148,15 @@ pub fn finder(app: AppState) -> AnyView {
                 role="status"
             >
                 {move || match found.get() {
-                    Found::Nothing => trouble.get().unwrap_or_default(),
-                    Found::Fault(words) => words,
-                    Found::Places(places) => {
+                    PlaceSearch::Nothing => trouble.get().unwrap_or_default(),
+                    PlaceSearch::Fault(words) => words,
+                    PlaceSearch::Places(places) => {
                         t_args("place-found", &[("n", Arg::Count(places.len() as i32))])
                     }
                 }}
             </p>
             {move || match found.get() {
-                Found::Places(places) => {
+                PlaceSearch::Places(places) => {
                     let rows: Vec<AnyView> =
                         places.into_iter().map(|place| choice(place, choose.clone())).collect();
                     view! { <ul class="find-list">{rows}</ul> }.into_any()
@@ -186,13 +186,13 @@ fn choice(candidate: Candidate, take: impl Fn(Place) + 'static) -> AnyView {
     .into_any()
 }
 
-fn find(query: &str) -> Found {
+fn find(query: &str) -> PlaceSearch {
     if query.trim().is_empty() {
-        return Found::Nothing;
+        return PlaceSearch::Nothing;
     }
     match coordinates::parse(query) {
         Ok((latitude, longitude)) => {
-            Found::Places(vec![Candidate::by_position(at(latitude, longitude))])
+            PlaceSearch::Places(vec![Candidate::by_position(at(latitude, longitude))])
         }
         Err(CoordinateError::NotCoordinates) => {
             let places: Vec<Candidate> = match places_file::list() {
@@ -204,9 +204,13 @@ fn find(query: &str) -> Found {
                     .map(|town| Candidate::by_position(town.to_place()))
                     .collect(),
             };
-            if places.is_empty() { Found::Fault(t("place-none")) } else { Found::Places(places) }
+            if places.is_empty() {
+                PlaceSearch::Fault(t("place-none"))
+            } else {
+                PlaceSearch::Places(places)
+            }
         }
-        Err(fault) => Found::Fault(fault_words(fault)),
+        Err(fault) => PlaceSearch::Fault(fault_words(fault)),
     }
 }
 

@@ -133,7 +133,7 @@ pub fn trip_day(setup: &Setup, day: usize) -> String {
 #[must_use]
 pub fn screen_title(screen: Screen) -> String {
     t(match screen {
-        Screen::Helps => key!("part-helps"),
+        Screen::Improvements => key!("part-helps"),
         Screen::Ways => key!("part-ways"),
         Screen::Buy => key!("part-buy"),
         Screen::Compare => key!("part-compare"),

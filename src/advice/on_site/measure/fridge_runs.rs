@@ -5,7 +5,7 @@
 //! the slope of [`crate::physics::fridge::relative_duty`].
 
 use super::{
-    Field, Found, MeasureError, MeasureWarning, Measured, not_negative, positive, together,
+    Field, MeasureError, MeasureWarning, Measured, Quantity, not_negative, positive, together,
 };
 use crate::physics::fridge;
 use crate::units::{Celsius, Hours};
@@ -69,5 +69,5 @@ pub fn fridge_runs(seen: FridgeRuns) -> Result<Measured, MeasureError> {
     let slope = fridge::relative_duty(seen.air + spread) - fridge::relative_duty(seen.air - spread);
     let air = 0.5 * slope / fridge::relative_duty(seen.air);
     let error = together(&[edge, air, HABITS_ERROR_FRAC]);
-    Ok(Measured::new(Found::Duty { seen_frac, frac_at_25c }, error, warnings))
+    Ok(Measured::new(Quantity::Duty { seen_frac, frac_at_25c }, error, warnings))
 }

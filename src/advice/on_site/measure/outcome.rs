@@ -121,7 +121,7 @@ pub enum MeasureWarning {
 
 /// What was learned.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Found {
+pub enum Quantity {
     /// Draw while running.
     Draw(Draw),
     /// Energy a day, at the socket.
@@ -139,7 +139,7 @@ pub enum Found {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Measured {
     /// What was learned, of one appliance.
-    pub found: Found,
+    pub found: Quantity,
     /// The same on the battery side of the inverter, where it was read on the mains side.
     pub battery_side: Option<Watts>,
     /// Likely error as a share of the result, 0..1; 1 means it tells next to nothing.
@@ -151,7 +151,11 @@ pub struct Measured {
 }
 
 impl Measured {
-    pub(super) fn new(found: Found, plus_minus_frac: f64, warnings: Vec<MeasureWarning>) -> Self {
+    pub(super) fn new(
+        found: Quantity,
+        plus_minus_frac: f64,
+        warnings: Vec<MeasureWarning>,
+    ) -> Self {
         let plus_minus_frac =
             if plus_minus_frac.is_finite() { plus_minus_frac.min(1.0) } else { 1.0 };
         Self {
@@ -169,9 +173,9 @@ impl Measured {
     pub fn applied_to(&self, load: &Load) -> Load {
         let mut load = load.clone();
         match self.found {
-            Found::Draw(draw) => load.draw = draw,
-            Found::PerDay(per_day) => load.usage = Usage::Energy { per_day },
-            Found::Duty { frac_at_25c, .. } => {
+            Quantity::Draw(draw) => load.draw = draw,
+            Quantity::PerDay(per_day) => load.usage = Usage::Energy { per_day },
+            Quantity::Duty { frac_at_25c, .. } => {
                 load.usage = Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } };
             }
         }

@@ -5,7 +5,7 @@
 //! (the display stays), nor when the device asks for more than the sun gives (the battery helps).
 
 use super::{
-    Accuracy, Field, Found, MeasureError, MeasureWarning, Measured, VOLTAGE_ERROR_FRAC, checked,
+    Accuracy, Field, MeasureError, MeasureWarning, Measured, Quantity, VOLTAGE_ERROR_FRAC, checked,
     digit_share, not_negative, positive, together,
 };
 use crate::model::Draw;
@@ -96,6 +96,6 @@ pub fn solar_controller(
         }
     }
     let error = together(&[accuracy.gain_frac, digit, drift, VOLTAGE_ERROR_FRAC]).max(least);
-    let found = Found::Draw(Draw::Current { amps: draw, volts: reading.voltage });
+    let found = Quantity::Draw(Draw::Current { amps: draw, volts: reading.voltage });
     Ok(Measured::new(found, error, warnings))
 }

@@ -2,7 +2,7 @@
 
 use super::bench::Bench;
 use super::method::Method;
-use crate::advice::on_site::measure::{Field, Found, MeasureError, MeasureWarning, Measured};
+use crate::advice::on_site::measure::{Field, MeasureError, MeasureWarning, Measured, Quantity};
 use crate::i18n::Arg;
 use crate::model::limits::MAX_LOADS;
 use crate::model::{Draw, Feed, Load, Setup};
@@ -135,7 +135,7 @@ fn result(measured: &Measured) -> AnyView {
     };
     let say_watts = |value: f64| watts(crate::units::Watts(value));
     let (figure, band, detail) = match measured.found {
-        Found::Draw(draw) => {
+        Quantity::Draw(draw) => {
             let detail = match draw {
                 Draw::Power { .. } => None,
                 Draw::Current { amps: current, volts: voltage } => {
@@ -145,11 +145,11 @@ fn result(measured: &Measured) -> AnyView {
             let power = draw.watts();
             (watts(power), around(power.0, &say_watts), detail)
         }
-        Found::PerDay(per_day) => {
+        Quantity::PerDay(per_day) => {
             let band = around(per_day.0, &|value| watt_hours(WattHours(value)));
             (watt_hours_a_day(per_day), band, None)
         }
-        Found::Duty { seen_frac, frac_at_25c } => {
+        Quantity::Duty { seen_frac, frac_at_25c } => {
             let seen = percent(seen_frac);
             let detail = t_args("measured-seen", &[("seen", Arg::Text(&seen))]);
             let at_25c = percent(frac_at_25c);

@@ -26,18 +26,18 @@ const FIRST: usize = 5;
 const WORTH_FRAC: f64 = 0.02;
 
 /// What is known of what is not.
-pub struct Found {
+pub struct FoundUnknowns {
     ranking: Vec<Unknown>,
     likely_error: WattHours,
     /// Higher, as entered, lower; as far as played.
     outcomes: Vec<Outcome>,
 }
 
-type Searched = SearchResult<Setup, Found>;
+type Searched = SearchResult<Setup, FoundUnknowns>;
 
 /// What is known, kept while other screens are shown.
 #[derive(Clone, Copy, Default)]
-pub struct Unknowns(Search<Setup, Found>);
+pub struct Unknowns(Search<Setup, FoundUnknowns>);
 
 impl Unknowns {
     /// Plays it for every setup, once `ready`.
@@ -46,7 +46,7 @@ impl Unknowns {
             pause_ms: PAUSE_MS,
             forget: false,
             start: |setup: &Setup, sky: &MonthlyClimate| Ok(UnknownsJob::new(setup, sky)),
-            read: |job: &UnknownsJob| Found {
+            read: |job: &UnknownsJob| FoundUnknowns {
                 ranking: job.ranking().to_vec(),
                 likely_error: job.likely_error(),
                 outcomes: job.outcomes(),
@@ -99,7 +99,7 @@ pub fn in_the_outlook(app: AppState, calculation: Calculation) -> AnyView {
     view! { {shown} }.into_any()
 }
 
-fn worth_measuring(found: &Found) -> Vec<&Unknown> {
+fn worth_measuring(found: &FoundUnknowns) -> Vec<&Unknown> {
     found.ranking.iter().filter(|unknown| unknown.part_frac >= WORTH_FRAC).collect()
 }
 
