@@ -7,7 +7,7 @@ answer-nights = { $n ->
 }
 answer-more = or more
 answer-sure = on battery, 9 times out of 10
-answer-average = on battery, in average weather (the odds follow)
+answer-average = on battery, in average weather (odds to follow)
 answer-likely = Half the time: { $n ->
     [one] { $n } night
    *[other] { $n } nights
@@ -18,7 +18,7 @@ answer-asked = You want { $n ->
 }.
 answer-chance = Chance of lasting the whole stay: { $chance }
 answer-first-low = 9 times out of 10 the battery stays above your limit until { $when }
-answer-never-low = 9 times out of 10 the battery stays above your limit all the time
+answer-never-low = 9 times out of 10 the battery never falls below your limit
 answer-lowest = 9 times out of 10 the charge never falls below { $soc }
 answer-working = Working through the weather…
 answer-bar = on battery. Show the full answer.
@@ -28,20 +28,20 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = Battery level over the stay
 moment = { $weekday } { $date }, { $time }
-from-nights = Your stay is simulated hour by hour, two thousand times. Each time it meets other weather of this place and season. Your own figures and the climate figures may be a little off each time, too. In 9 of 10 runs the battery stays above your limit for at least this many nights.
-from-likely = In half the runs the battery lasts at least this many nights. Set the nights you want under Trip.
-from-first-low = In 9 of 10 runs the battery stays above your limit up to this hour.
-from-lowest = In 9 of 10 runs the battery never gets lower than this. Until the odds are ready, this is for average weather.
+from-nights = Your stay is simulated hour by hour, 2,000 times, each with different weather for this place and season. Your figures and the climate’s vary a little too. In 9 of 10 runs the battery stays above your limit at least this long.
+from-likely = In half the runs the battery lasts at least this long. Set your nights under Trip.
+from-first-low = In 9 of 10 runs the battery stays above your limit until this hour.
+from-lowest = In 9 of 10 runs the charge never gets lower. Until the odds are ready: in average weather.
 answer-most = Uses most: { $name }, { $share } of a day’s energy
 answer-figures = More figures
 verdict-all = { $n ->
-    [one] Your night is safe.
-   *[other] All { $n } nights are safe.
+    [one] Your night is safe 9 times out of 10.
+   *[other] All { $n } nights are safe 9 times out of 10.
 }
 verdict-none = Tight from the first night ({ $chance }).
-verdict-safe-one = { $first } is safe.
-verdict-safe-two = { $first } and { $last } are safe.
-verdict-safe-more = { $first } to { $last } are safe.
+verdict-safe-one = { $first } is safe 9 times out of 10.
+verdict-safe-two = { $first } and { $last } are safe 9 times out of 10.
+verdict-safe-more = { $first } to { $last } are safe 9 times out of 10.
 verdict-likely-one = { $first } is likely to be fine ({ $chance }).
 verdict-likely-more = { $first } to { $last } are likely to be fine ({ $chance }).
 verdict-tight = From { $first } it gets tight.
