@@ -39,6 +39,13 @@ const AVOIDED: &[(Lang, &[(&str, &str)])] = &[
             ("anuals", "instructions"),
             ("poles of", "terminals"),
             ("licensed", "qualified"),
+            ("is safe.", "is safe 9 times out of 10"),
+            ("nights are safe.", "are safe 9 times out of 10"),
+            ("hat takes most", "what uses most"),
+            ("panels bring", "panels give"),
+            ("really brings", "really give"),
+            ("dies of age", "wears out"),
+            ("glow plug at stop", "at shutdown"),
         ],
     ),
     (

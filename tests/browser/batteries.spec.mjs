@@ -66,7 +66,7 @@ test("AGM and LiFePO4 at 5 °C and at 25 °C: each reason stands on the page wit
     assert.ok(lead < lithium && lithium > 98, `fast at ${at}: ${lead} %, ${lithium} %`);
     [lead, lithium] = both("Share of charge kept above 80");
     assert.ok(lead < 95 && lithium >= 99, `stored at ${at}: ${lead} %, ${lithium} %`);
-    [lead, lithium] = both("Most charging current at 90");
+    [lead, lithium] = both("Maximum charging current at 90");
     assert.ok(lithium > 4 * lead, `taken at ${at}: ${lead} A, ${lithium} A`);
     [lead, lithium] = both("From your limit to full", hours);
     assert.ok(lead > 5 && lithium > 3 && lead > lithium, `to full at ${at}: ${lead} h, ${lithium} h`);
@@ -87,7 +87,7 @@ test("AGM and LiFePO4 at 5 °C and at 25 °C: each reason stands on the page wit
   const reach = cold("Available in the coldest hour");
   for (const share of reach ? [figure(reach.lead), figure(reach.lithium)] : []) assert.ok(share > 80 && share < 95, `${reach.lead}, ${reach.lithium}`);
   assert.equal(warm("Available in the coldest hour"), undefined);
-  const slowed = figure(cold("Most charging current at 90").lead) / figure(warm("Most charging current at 90").lead);
+  const slowed = figure(cold("Maximum charging current at 90").lead) / figure(warm("Maximum charging current at 90").lead);
   assert.ok(slowed < 0.65, `in the cold lead takes ${slowed} of what it takes in the warm`);
 });
 
@@ -105,7 +105,7 @@ test("a charger tells its stages and the hours to full, and follows what is type
   assert.ok(with20 > 4 && with20 < 14, `${with20} h`);
   await hookUp.getByLabel("Charging current").fill("40");
   await eventually("a stronger charger is sooner done", async () => (await toFull()) > 1 && (await toFull()) < with20);
-  await hookUp.getByLabel("For", { exact: true }).fill("1");
+  await hookUp.getByLabel("Plugged in for").fill("1");
   await told.getByText(/In 1\sh it gets to \d+\s?%, (still in bulk|in absorption)/).waitFor();
   await hookUp.getByLabel("Charging current").fill("0.5");
   await told.getByText(/Nothing is left for the battery/).waitFor();

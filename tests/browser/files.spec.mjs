@@ -137,7 +137,7 @@ test("pictures: the outlook as PNG, the ranking as SVG", async (t) => {
   }, [...png]);
   assert.ok(inked > 5000, `${inked} dark pixels`);
 
-  const svg = await here.download(() => here.press("What takes most (SVG)"));
+  const svg = await here.download(() => here.press("What uses most (SVG)"));
   const parsed = await here.page.evaluate((text) => {
     const svg = new DOMParser().parseFromString(text, "image/svg+xml");
     return { fault: Boolean(svg.querySelector("parsererror")), words: svg.documentElement.textContent, bold: svg.querySelectorAll("b").length };
@@ -160,7 +160,7 @@ test("printed, it is one A4 page with the answer, the drains and the way back", 
   const paper = here.page.getByTestId("paper");
   await paper.waitFor({ state: "visible" });
   const words = await paper.innerText();
-  assert.match(words, /Lakeside[\s\S]*night[\s\S]*What takes most/);
+  assert.match(words, /Lakeside[\s\S]*night[\s\S]*What uses most/);
   assert.ok(await paper.getByRole("img", { name: "QR code of the link" }).isVisible());
   assert.equal(await here.page.getByRole("navigation").isVisible(), false);
   await here.page.evaluate(() => dispatchEvent(new Event("afterprint")));

@@ -130,7 +130,7 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     await hands.to(/^Bergen/);
     await hands.press();
     await sheet.getByText(/Place: Bergen/).waitFor();
-    await hands.to("Show my nights");
+    await hands.to("Show the nights");
     await hands.press();
     await sheet.waitFor({ state: "hidden" });
     assert.equal((await hands.here()).name, "The answer", "at what was asked for");

@@ -46,14 +46,14 @@ test("a preview stands beside one's own: back leaves it, keep adds it", async (t
   assert.equal(await here.stored(), stored);
   assert.equal(await here.fragment(), `#${fragment}`, "the address does not follow a preview");
 
-  await here.press("Back to my setup");
+  await here.press("Back to your setup");
   assert.deepEqual(await here.figures(), mine);
   assert.deepEqual(await here.chosen(), ["Mine"]);
 
   // The changes made are not lost either.
   await here.press("Undo");
   await here.notices().getByText("Lakeside").waitFor();
-  await here.press("Keep in my setups");
+  await here.press("Keep in your setups");
   assert.deepEqual(await here.names(), ["Mine", "Lakeside"]);
   assert.deepEqual(await here.chosen(), ["Lakeside"]);
   await here.settled();
@@ -105,7 +105,7 @@ test("an address left behind by a reload opens one's own as it is now; the same 
   const preview = here.page.getByTestId("preview-notice").filter({ hasText: /a setup from a link: Mine\./ });
   await here.page.evaluate((hash) => (location.hash = hash), behind);
   await preview.waitFor();
-  await here.press("Back to my setup");
+  await here.press("Back to your setup");
   await preview.waitFor({ state: "detached" });
   await here.page.goto("about:blank");
   await here.nightbank.goto(`${server.url}${behind}`);
@@ -245,7 +245,7 @@ test("names out of a link are text, never markup", async (t) => {
   const { context, watch } = await freshContext(t, browser);
   const here = await Sharing.open(context, link);
   assert.ok((await here.notices().innerText()).includes(hostile));
-  await here.press("Keep in my setups");
+  await here.press("Keep in your setups");
   assert.deepEqual(await here.names(), [hostile]);
   assert.equal(await here.page.locator("img").count(), 0);
   watch.assertClean(server.origin);
@@ -266,7 +266,7 @@ test("copying, the share sheet, the QR code and the post", async (t) => {
   await here.press("Share…");
   assert.deepEqual(await here.page.evaluate(() => window.shared), { title: "Lakeside", url: link });
 
-  await here.page.getByText("QR code for the phone next to you").click();
+  await here.page.getByText("QR code for another phone").click();
   const code = here.page.getByRole("img", { name: "QR code of the link" });
   assert.match(await code.locator("path").getAttribute("d"), /^M0 0h7v1h-7z/, "the first finder pattern");
 

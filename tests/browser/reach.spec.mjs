@@ -48,7 +48,7 @@ test("axe-core finds nothing with a message, a run of cable, an empty list and a
   };
   await nightbank.openPart("Improve");
   await page.getByRole("main").getByRole("button", { name: "Wiring check" }).click();
-  await page.getByRole("button", { name: "Check with my own figures" }).first().click();
+  await page.getByRole("button", { name: "Check with your own figures" }).first().click();
   await page.getByTestId("run-verdict").first().waitFor();
   await judged("a run of cable");
   await nightbank.openPart("More");

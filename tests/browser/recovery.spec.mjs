@@ -41,7 +41,7 @@ test("a panel with link, file and reload takes the page's place, and everything 
   assert.match(await panel.innerText(), /Nightbank has stopped[\s\S]*Your setups are safe/);
   assert.equal(await here.page.locator("#app").isVisible(), false, "nothing that looks alive and is not");
   assert.equal(await panel.locator("textarea").inputValue(), link);
-  const file = await here.download(() => panel.getByText("Save my setups as a file").click());
+  const file = await here.download(() => panel.getByText("Save your setups as a file").click());
   assert.deepEqual(JSON.parse(file.text).setups.map((setup) => setup.name), ["Mine", "Spare"]);
   assert.equal(file.name, "nightbank-setups.json");
 
@@ -63,7 +63,7 @@ test("a setup that stops the page at every start can be got past", async (t) => 
   assert.equal(await here.page.getByTestId("preview-notice").count(), 1, "an empty setup, beside one's own");
   assert.deepEqual(await here.names(), ["Mine"]);
   assert.deepEqual(await here.storedNames(), ["Mine"]);
-  await here.press("Back to my setup");
+  await here.press("Back to your setup");
   assert.deepEqual(await here.chosen(), ["Mine"]);
 });
 
@@ -81,7 +81,7 @@ test("the panel works where storage is forbidden", async (t) => {
   const link = await here.link();
   const panel = await broken(here);
   assert.equal(await panel.locator("textarea").inputValue(), link);
-  const file = await here.download(() => panel.getByText("Save my setups as a file").click());
+  const file = await here.download(() => panel.getByText("Save your setups as a file").click());
   assert.deepEqual(JSON.parse(file.text).setups.map((setup) => setup.name), ["Only in memory"]);
 });
 

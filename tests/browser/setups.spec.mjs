@@ -233,7 +233,7 @@ test("on iOS the seven days are explained once, to who has something to lose", a
   const here = await Sharing.open(context, server.url);
   assert.doesNotMatch(await here.notices().innerText(), /seven days/);
   await here.rename("Mine");
-  assert.match(await here.notices().innerText(), /seven days of use without a visit/);
+  assert.match(await here.notices().innerText(), /for seven days without visiting/);
   await here.press("Understood");
   await here.nightbank.reload();
   assert.doesNotMatch(await here.notices().innerText(), /seven days/);

@@ -116,7 +116,7 @@ test("wiring: heavy currents of the setup are proposed with an assumed length", 
   const count = await proposed.count();
   assert.ok(count >= 2);
   const name = await proposed.first().locator("h3").innerText();
-  await proposed.first().getByRole("button", { name: "Check with my own figures" }).click();
+  await proposed.first().getByRole("button", { name: "Check with your own figures" }).click();
   await page.page.getByTestId("cable-run").filter({ hasText: name }).waitFor();
   assert.equal(await proposed.count(), count - 1);
 });
@@ -154,7 +154,7 @@ test("measuring bench: a reading becomes a load's draw with its uncertainty, and
   // P = U I. Error: gain 1.5 %, half of 0.01 A over 2 A, voltage 1 %: 1.8 %.
   await page.page.getByTestId("measured-figure").getByText(/^25\s*W$/).waitFor();
   await page.page.getByTestId("measured-figure").getByText(/± 2\s*%/).waitFor();
-  const target = page.field("Use it for");
+  const target = page.field("Use the result for");
   const option = await target.locator("option").first().innerText();
   await target.selectOption({ label: option });
   await page.press("Use for this appliance");

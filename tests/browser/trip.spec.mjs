@@ -74,13 +74,13 @@ test("the position of the device: only on request, rounded, refused without harm
   const allowed = { geolocation: { latitude: 59.12345, longitude: 10.98765 }, permissions: ["geolocation"] };
   const { nightbank } = await atTrip(t, allowed, countAsks);
   assert.equal(await nightbank.page.evaluate(() => window.asked), 0, "nothing asks by itself");
-  await nightbank.page.getByRole("button", { name: "Where I am now" }).click();
+  await nightbank.page.getByRole("button", { name: "Use current location" }).click();
   await eventually("the rounded position", async () => (await coordinates(nightbank)).join() === "59.1,11");
   assert.equal(await nightbank.page.evaluate(() => window.asked), 1);
 
   const refused = await atTrip(t, { permissions: [] });
   const before = await here(refused.nightbank);
-  await refused.nightbank.page.getByRole("button", { name: "Where I am now" }).click();
+  await refused.nightbank.page.getByRole("button", { name: "Use current location" }).click();
   await refused.nightbank.page.getByText("was refused").waitFor();
   assert.equal(await here(refused.nightbank), before);
 });
@@ -108,7 +108,7 @@ test("one sky for all days, another for one of them", async (t) => {
   assert.ok((await skies.count()) === 8, "arrival, six days between, departure");
   const chosen = async () => new Set(await skies.evaluateAll((lists) => lists.map((list) => list.selectedOptions[0].text)));
   await eventually("all dull", async () => [...(await chosen())].join() === "Dull");
-  await skies.nth(2).selectOption({ label: "As forecast" });
+  await skies.nth(2).selectOption({ label: "From a forecast" });
   const sun = days.getByLabel("Sun that day");
   const usual = Number(await sun.inputValue());
   assert.ok(usual > 2 && usual < 5, `a usual day in September there, not ${usual} kWh/m²`);
@@ -123,7 +123,7 @@ test("one sky for all days, another for one of them", async (t) => {
 test("own sun by the month or by the day; what no sky can give is told", async (t) => {
   const { nightbank } = await atTrip(t);
   const climate = nightbank.card("Sun and temperature");
-  await nightbank.unfold(climate, "My own sun figures");
+  await nightbank.unfold(climate, "Your own sun figures");
   const september = climate.getByLabel("Sept", { exact: true });
   await september.fill("3,5");
   await climate.getByText("from your own monthly figures").waitFor();

@@ -1,6 +1,6 @@
 # Charts.
 chart-figures = All figures as a table
-chart-touch = Touch the picture or move the slider to read a value.
+chart-touch = Touch the chart or move the slider to read a value.
 chart-low = limit { $soc }
 chart-read-average = { $soc } in average weather
 chart-read-median = { $soc } in the middle run
@@ -29,7 +29,7 @@ chart-head-day = Day
 chart-head-lowest = Lowest
 chart-head-highest = Highest
 chart-head-end = At the end
-chart-head-unlucky = Lowest in the worst 1 in 10
+chart-head-unlucky = Stays above, 9 times out of 10
 chart-head-limit = Limit
 chart-head-events = What happens
 

@@ -1,6 +1,6 @@
 # Below the answer: where it comes from and what to know of it.
 answer-balance = An average day
-answer-drains = What takes most
+answer-drains = What uses most
 answer-usable-share = { $share } of usable energy
 answer-by-night = Night by night
 answer-certainty = How sure is this?
@@ -26,10 +26,10 @@ night-head-sun = Solar used
 night-head-use = Used
 answer-notes = Worth knowing
 note-cut-out = { $name } would switch off on low voltage from { $when }: { $volts } at its terminals with { $soc } still in the battery. The forecast assumes it keeps running.
-note-cut-out-cable = This includes the drop in the appliance’s own cable: yours under Wiring check, or else 0.6 V for each 12 V.
+note-cut-out-cable = This includes the voltage drop in the appliance’s own cable: as entered under Wiring check, or else 0.6 V for each 12 V.
 note-cold-lock = For { $hours } there was sun or a charger, but the lithium battery was below 0 °C and took no charge. Never charge it below 0 °C unless its manufacturer allows it.
 note-cold-capacity = At its coldest the battery only delivers { $share } of its rated capacity, so your limit is reached sooner.
-note-cold-limit = In this cold you reach your limit of { $limit } at { $at } already. The lowest part of the charge cannot be used.
+note-cold-limit = In this cold, your limit of { $limit } is already reached at { $at }. The lowest part of the charge cannot be used.
 note-lead-hardly-full = The battery never or hardly ever gets full here. Lead that stays partly charged ages fast (sulphation). Charge it full about once a week, at a hook-up for example.
 note-lead-full = The battery gets full on about { $days_n ->
     [one] { $days } day
@@ -41,7 +41,7 @@ note-unused-sun = On average { $amount } of solar a day is lost because the batt
 note-no-inverter = Something runs through an inverter, but you have not entered one under Power.
 note-fuel = Other sources burn { $litres } L of fuel over the stay. Never run one in or near a closed space: carbon monoxide kills.
 sure-own = Sun from your own monthly figures, assumed right to ±{ $accuracy }.
-sure-world = Sun from the climate table of satellites, weather stations and estimates ({ $credit }). Monthly averages are right to about ±{ $accuracy }.
+sure-world = Sun from a climate table built from satellites, weather stations and estimates ({ $credit }). Monthly averages are right to about ±{ $accuracy }.
 sure-region = Sun from typical values for { $name }, { $distance } km away (not measured): right to about ±{ $accuracy }. Your own monthly figures under Trip are better.
 sure-latitude = Sun estimated from latitude alone: right to about ±{ $accuracy }. Enter your own monthly figures under Trip.
 sure-odds = Two thousand possible runs of weather are simulated for your dates, with the likely errors of climate and use. Checked against twenty measured years, the chances were right to within 5 to 10 percentage points.

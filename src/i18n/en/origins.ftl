@@ -16,7 +16,7 @@ from-other = { $sum } from the other sources under Power, spread over { $days_n 
     [one] { $days } day
    *[other] { $days } days
 }.
-from-loads = What the appliances switched on under Appliances use, hour by hour, at the temperatures of these days.
+from-loads = What is switched on under Appliances uses this, hour by hour, at the temperatures of these days.
 from-loads-direct = Straight from the battery: { $amount } a day.
 from-loads-mains = At the inverter’s sockets: { $amount } a day.
 from-inverter-idle = For being switched on: { $amount } a day.
@@ -45,8 +45,8 @@ from-load-where = Change it under Appliances.
 # How a load is used and known, in a few words.
 summary-inverter = via inverter
 summary-always = always on
-summary-heating = follows the cold
-summary-cooling = follows the heat
+summary-heating = more when cold
+summary-cooling = more when hot
 summary-driving = while driving
 summary-duty = { $share } of the time
 summary-charges = { $charge } { $days_n ->
