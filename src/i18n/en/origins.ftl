@@ -1,7 +1,7 @@
 # Where the figures below the answer come from, on tap.
 origins-hint = Tap a figure to see how it is worked out.
 from-balance = These are averages over the whole stay, from arrival to departure, in average weather.
-from-total = What everything switched on below takes from the battery on a full day of this trip, inverter losses included.
+from-total = What everything switched on below uses on a full day of this trip, inverter losses included.
 from-sun = At their rated output your { $peak } of panels would give { $light } a day in this light. { $lost } of that is lost to shade, glass, heat, dirt, cables and the controller. { $unused } comes when the battery cannot take it.
 from-sun-snow = Snow on the panels takes { $amount } of what is lost. This is estimated from temperature and tilt, if nobody clears them. Clear them only from the ground: never climb on an icy roof.
 from-driving = { $sum } from the engine while you drive, spread over { $days_n ->
@@ -21,7 +21,7 @@ from-loads-direct = Straight from the battery: { $amount } a day.
 from-loads-mains = At the inverter’s sockets: { $amount } a day.
 from-inverter-idle = For being switched on: { $amount } a day.
 from-inverter-conversion = Conversion losses: { $amount } a day.
-from-electronics = Solar controllers and battery management take { $power }, day and night.
+from-electronics = Solar controllers and battery management draw { $power }, day and night.
 from-heating = Battery heating: { $amount } a day.
 from-charging = Charging losses: { $amount } a day.
 from-charging-flooded = Sources disagree on flooded batteries. From half to nearly full they take 1.1 to 1.5 Ah for each 1 Ah stored. Used here: 1.3 Ah.
@@ -34,7 +34,7 @@ from-stored = Average weather takes the battery from { $from } on arrival to { $
 }. A minus sign means the battery gives out more than it takes in.
 from-unused-sun = What the panels could have supplied if the battery had had room. Not part of the total.
 from-unmet = The battery was empty by then. This energy was never delivered, so it is not in the total.
-from-idle = What the inverter takes while it is switched on and nothing runs, for the hours set under Power.
+from-idle = What the inverter uses while it is switched on and nothing runs, for the hours set under Power.
 from-load = { $how }. Source of the figure: { $known }.
 from-load-air = The warmer the air, the longer it runs: { $share } of the time on these days.
 from-load-inverter = Inverter losses are included.

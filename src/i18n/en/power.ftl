@@ -81,7 +81,7 @@ mounting-glued = Glued flat
 mounting-gap = With an air gap
 mounting-rack = Free-standing
 solar-shade = Shade
-shade-hint = How much is lost, 0 to 100%. A tree or a wall towards the midday sun takes most.
+shade-hint = How much is lost, 0 to 100%. A tree or a wall towards the midday sun costs most.
 shade-morning = Direct sun before 10:00
 shade-midday = Direct sun 10:00 to 14:00
 shade-afternoon = Direct sun after 14:00
@@ -174,12 +174,12 @@ every-words = { $n ->
    *[other] every { $n } days, first on day { $n }
 }
 
-stages-full = From { $from } to full takes about { $full } at { $at }, with appliances using { $drawn } of the { $amps }. First { $bulk } at full current up to { $to } (bulk), then { $absorption } while the current tapers (absorption).
-stages-long = Starting at { $from }, the battery is still not full after four days at { $at }, with appliances using { $drawn } of the { $amps }.
+stages-full = From { $from } to full takes about { $full } at { $at }, with appliances drawing { $drawn } of the { $amps }. First { $bulk } at full current up to { $to } (bulk), then { $absorption } while the current tapers (absorption).
+stages-long = Starting at { $from }, the battery is still not full after four days at { $at }, with appliances drawing { $drawn } of the { $amps }.
 stages-reach-bulk = In { $time } it gets to { $reached }, still in bulk.
 stages-reach-absorption = In { $time } it gets to { $reached }, in absorption.
 stages-reach-float = In { $time } it is full, and the charger holds it there (float).
-stages-starved = Nothing is left for the battery: appliances use { $drawn } at the same time.
+stages-starved = Nothing is left for the battery: appliances draw { $drawn } at the same time.
 stages-cold = At { $at } the battery takes no charge.
 
 parked-title = Parked and unused
