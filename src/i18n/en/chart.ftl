@@ -29,7 +29,7 @@ chart-head-day = Day
 chart-head-lowest = Lowest
 chart-head-highest = Highest
 chart-head-end = At the end
-chart-head-unlucky = Stays above, 9 times out of 10
+chart-head-unlucky = Lowest of the band
 chart-head-limit = Limit
 chart-head-events = What happens
 
