@@ -66,7 +66,7 @@ app-mosquito-lamp = Mückenlampe
 app-tv-small = Fernseher, 19–24 Zoll, 12 V
 app-tv-large = Fernseher, 28–32 Zoll, 12 V
 app-satellite-tv = Sat-Antenne und Receiver
-app-dish-search = Selbstsuchende Satellitenschüssel: Suchlauf
+app-dish-search = Automatische Sat-Antenne: Suchlauf
 app-streaming-stick = Digitalreceiver oder Streaming-Stick
 app-projector = Mini-Beamer
 app-monitor = Computermonitor
@@ -145,11 +145,11 @@ app-electric-fence = Elektrozaun
 app-power-station = Tragbare Powerstation, laden
 
 ## Vehicle
-app-motor-mover = Rangierhilfe
+app-motor-mover = Rangierhilfe (Mover)
 app-entrance-step = Elektrische Trittstufe
 app-levelling = Hubstützen, elektrische Stützen
 app-air-suspension = Kompressor der Luftfederung
-app-trailer-stability = Anhänger-Stabilisierung
+app-trailer-stability = Schleuderschutz am Anhänger
 app-side-lights = Standlicht, angelassen
 app-starter-maintainer = Erhaltungsladung der Starterbatterie
 app-dash-cam = Dashcam, Parkmodus
@@ -161,14 +161,14 @@ app-boat-motor-charging = Elektro-Bootsmotor, laden
 
 ## Standby
 app-whole-van-standby = Standby gesamt, großes Wohnmobil
-app-inverter-idle-300w = Wechselrichter bleibt an, 300 W
-app-inverter-idle-1kw = Wechselrichter bleibt an, 1 kW
-app-inverter-idle-2kw = Wechselrichter bleibt an, 2 kW
-app-inverter-idle-3kw = Wechselrichter bleibt an, 3 kW
+app-inverter-idle-300w = Wechselrichter dauernd an, 300 W
+app-inverter-idle-1kw = Wechselrichter dauernd an, 1 kW
+app-inverter-idle-2kw = Wechselrichter dauernd an, 2 kW
+app-inverter-idle-3kw = Wechselrichter dauernd an, 3 kW
 app-inverter-power-save = Wechselrichter im Sparmodus
 app-battery-monitor = Batteriemonitor, BMS
 app-solar-controller = Solarladeregler, Eigenverbrauch
-app-unexplained-standby = Standby, obwohl alles aus ist
+app-unexplained-standby = Stille Verbraucher, obwohl alles aus ist
 app-heater-panel-standby = Bedienteil der Heizung, Standby
 app-tank-sensors = Tanksensoren
 app-clock-memory = Uhr, Radiospeicher

@@ -1,6 +1,6 @@
 # What to change: what helps, ways to more nights, what to buy, setups side by side.
 change-parts = Ansichten
-part-helps = Was hilft
+part-helps = Was hilft?
 part-ways = Mehr Nächte
 change-working = Wird durchgerechnet …
 change-failed = Das lässt sich nicht berechnen: Ein Wert zu Wetter oder Klima ergibt keinen Sinn. Bitte sieh unter „Reise“ nach.
@@ -9,13 +9,13 @@ change-towards-south = Süden
 change-towards-north = Norden
 
 helps-title = Was am meisten hilft
-helps-told = Jede Änderung wird noch einmal über deinen ganzen Aufenthalt durchgespielt, mit denselben vielen Wetterverläufen. Geändert wird erst, wenn du es sagst.
+helps-told = Jede Änderung wird über deinen ganzen Aufenthalt durchgerechnet, mit denselben Wetterverläufen. Es ändert sich nichts, bis du auf „Übernehmen“ tippst.
 helps-now = So wie es ist: { $sure_n ->
     [one] { $sure } Nacht
    *[other] { $sure } Nächte
 } in 9 von 10 Fällen, { $even } in der Hälfte der Fälle.
-helps-progress = Spielt jede Änderung durch: { $done }
-helps-none = Es fand sich nichts, was der Rede wert wäre. Vielleicht hält die Batterie ohnehin.
+helps-progress = Änderungen werden durchgerechnet: { $done }
+helps-none = Keine Änderung bringt spürbar mehr. Vielleicht hält die Batterie ohnehin.
 helps-more = { $n ->
     [one] { $n } weitere Änderung
    *[other] { $n } weitere Änderungen
@@ -24,7 +24,7 @@ gain-mean = +{ $amount_n ->
     [one] { $amount } Nacht
    *[other] { $amount } Nächte
 } im Schnitt
-gain-hours = +{ $amount } bis zur Grenze
+gain-hours = { $amount } länger bis zur Untergrenze
 gain-lowest = +{ $amount } beim niedrigsten Ladezustand
 help-sure = in 9 von 10 Fällen: { $from } → { $to_n ->
     [one] { $to } Nacht
@@ -40,18 +40,18 @@ help-apply-name = Übernehmen: { $change }
 toast-applied = Geändert: { $change }
 
 ways-title = Wege zu mehr Nächten
-ways-told = Sag, wie viele Nächte und wie sicher es halten soll. Nightbank sucht bis zu drei Wege: Gewohnheiten, Fahren oder Landstrom und Anschaffungen.
+ways-told = Sag, wie viele Nächte du willst und wie sicher es sein soll. Nightbank sucht bis zu drei Wege: Gewohnheiten, Fahren oder Landstrom, Anschaffungen.
 ways-nights = Gewünschte Nächte
-ways-chance = Mit einer Chance von
+ways-chance = Gewünschte Chance
 ways-now = { $n ->
     [one] So wie es ist, liegt die Chance auf { $n } Nacht bei { $chance }.
    *[other] So wie es ist, liegt die Chance auf { $n } Nächte bei { $chance }.
 }
 ways-reached = { $n ->
-    [one] Dein Setup hält schon jetzt { $n } Nacht mit einer Chance von { $chance }. Verlange mehr Nächte oder eine höhere Chance.
-   *[other] Dein Setup hält schon jetzt { $n } Nächte mit einer Chance von { $chance }. Verlange mehr Nächte oder eine höhere Chance.
+    [one] Dein Setup hält schon jetzt { $n } Nacht mit einer Chance von { $chance }. Wähle mehr Nächte oder eine höhere Chance.
+   *[other] Dein Setup hält schon jetzt { $n } Nächte mit einer Chance von { $chance }. Wähle mehr Nächte oder eine höhere Chance.
 }
-ways-none = Kein Weg gefunden: Nichts, was sich ändern ließe, bringt dich dem näher.
+ways-none = Kein Weg gefunden: Keine der möglichen Änderungen bringt dich näher ans Ziel.
 way-habits = Gewohnheiten und Einstellungen
 way-on-the-move = Fahren oder Landstrom
 way-purchase = Anschaffungen
@@ -73,8 +73,8 @@ way-facts = In 9 von 10 Fällen: { $sure_n ->
    *[other] { $even } Nächte
 }. Niedrigster Ladezustand bei durchschnittlichem Wetter: { $lowest }.
 way-longer = { $n ->
-    [one] Dieser Weg ändert auch die Aufenthaltsdauer auf { $n } Nacht.
-   *[other] Dieser Weg ändert auch die Aufenthaltsdauer auf { $n } Nächte.
+    [one] Dieser Weg setzt auch deinen Aufenthalt auf { $n } Nacht.
+   *[other] Dieser Weg setzt auch deinen Aufenthalt auf { $n } Nächte.
 }
 way-apply = Diesen Weg nehmen
 toast-way = Geändert: { $way }
@@ -106,56 +106,56 @@ bill-free = { $n ->
 change-switch-off = Ganz abschalten: { $name }
 change-do-without = Weglassen: { $name }
 change-gas = Stattdessen mit Gas kochen oder heizen: { $name }
-change-off-at-night = Von 23 bis 7 Uhr abschalten: { $name }
+change-off-at-night = Von 23 bis 7 Uhr abschalten: { $name }
 change-unplug = Zwischendurch ausstecken: { $name }
 change-shorter = { $name }: { $amount } weniger pro Tag
-change-fewer = { $name }: { $amount }-mal weniger pro Tag
+change-fewer = { $name }: Einsätze pro Tag um { $amount } senken
 change-share = { $name }: nur { $amount } der geplanten Nutzung
 change-warmer-fridge = { $name }: etwa 2 °C wärmer einstellen
 change-dc = { $name }: mit Adapter an { $amount } betreiben, nicht über den Wechselrichter
 change-midday = { $name }: um die Mittagszeit nutzen
 change-inverter-when-used = Wechselrichter nur einschalten, solange er gebraucht wird
-change-inverter-sleep = Wechselrichter schlafen lassen, solange nichts läuft (dann { $amount })
+change-inverter-sleep = Wechselrichter auf Sparmodus stellen, solange nichts läuft (dann { $amount })
 change-tilt = { $name }: auf { $tilt } aufstellen, Richtung { $facing }
 change-tilt-roof = { $name }: mit Halterung auf { $tilt } aufstellen, Richtung { $facing }
 change-clean = { $name }: Glas putzen
-change-out-of-shade = { $name }: so stehen, dass kein Schatten darauf fällt
+change-out-of-shade = { $name }: so parken, dass kein Schatten darauf fällt
 change-mppt = { $name }: MPPT-Regler statt PWM
-change-portable = Ein loses Solarmodul mit { $amount } aufstellen, um { $tilt } geneigt, Richtung { $facing }
+change-portable = Ein mobiles Solarmodul mit { $amount } aufstellen, Neigung { $tilt }, Richtung { $facing }
 change-drive = An Tag { $day } ({ $date }) { $amount } fahren
 change-hook-up = { $n ->
     [one] Jede Nacht Landstrom
-   *[other] Alle { $n } Nächte Landstrom
+   *[other] Jede { $n }. Nacht Landstrom
 }
 change-arrive-full = Mit voller Batterie ankommen
-change-battery-inside = Batterie nach innen setzen, wo es wärmer ist
-change-battery-locker = Batterie in ein Staufach setzen, wo es wärmer ist
+change-battery-inside = Batterie nach innen verlegen, wo es wärmer ist
+change-battery-locker = Batterie in ein Staufach verlegen, wo es wärmer ist
 change-heated = Batterie mit eigener Heizung, damit sie bei Frost lädt
 change-battery = Mehr Batteriekapazität derselben Art: { $amount }
 change-lithium = LiFePO4 mit derselben Kapazität: { $amount }
-change-solar = Mehr Solar: { $amount }
+change-solar = Mehr Solarleistung: { $amount }
 change-dc-dc = Ein Ladebooster mit { $amount }
 change-dc-dc-drive = { $n ->
     [one] Ein Ladebooster mit { $amount }, und jeden Tag eine Stunde fahren
    *[other] Ein Ladebooster mit { $amount }, und alle { $n } Tage eine Stunde fahren
 }
 
-part-buy = Was kaufen
+part-buy = Was kaufen?
 part-year = Das Jahr
-buy-title = Was kaufen
-buy-told = Die kleinsten Solarmodule zu jeder Batterie und die kleinste Batterie zu jeder Solarleistung, mit denen deine Geräte durchhalten.
-buy-from = Ab Monat
-buy-to = Bis Monat
+buy-title = Was kaufen?
+buy-told = Die kleinste Solarleistung zu jeder Batterie und die kleinste Batterie zu jeder Solarleistung, mit denen du durch deine Nächte kommst.
+buy-from = Erster Monat
+buy-to = Letzter Monat
 buy-this-month = Monat der Reise
-buy-progress = Probiert Größen: { $done }
+buy-progress = Größen werden durchgerechnet: { $done }
 buy-hard = Der schwierigste der gewählten Monate ist { $months }. Die Größen unten gelten dafür.
 buy-least = Am wenigsten zu kaufen
 buy-cheapest = Am günstigsten, alles neu
 buy-lightest = Am leichtesten
 buy-choice = { $kind } { $battery } mit { $solar } Solar
-buy-price = { $more } zusätzlich zu dem, was du hast; { $all } alles neu; { $weight } insgesamt
+buy-price = { $more } zusätzlich zu dem, was du hast; { $all }, wenn alles neu ist; { $weight } insgesamt
 buy-take = Diese Größen nehmen
-buy-none = Nicht einmal { $solar } Solar mit { $battery } Batterie reichen. Verlange weniger Nächte, einen anderen Monat oder eine niedrigere Chance, oder verbrauche weniger.
+buy-none = Nicht einmal { $solar } Solar mit { $battery } Batterie reichen. Versuche es mit weniger Nächten, einem anderen Monat oder einer niedrigeren Chance, oder verbrauche weniger.
 buy-sizes = Alle Größen mit { $kind }
 buy-by-battery = { $kind }: kleinste Solarleistung zu jeder Batterie
 buy-by-solar = { $kind }: kleinste Batterie zu jeder Solarleistung
@@ -163,16 +163,16 @@ buy-battery = Batterie
 buy-solar = Solar
 buy-smallest-solar = Kleinste Solarleistung
 buy-smallest-battery = Kleinste Batterie
-buy-too-little = nichts reicht
+buy-too-little = keine Größe reicht
 buy-have = was du hast
 buy-curve = { $kind }: Batterie und Solar, die gerade reichen
-buy-curve-told = Je mehr Batterie, desto weniger Solar ist nötig. Von { $least } Batterie mit { $solar } Solar bis { $most } Batterie mit { $few }.
-buy-how = Geräte, Fahren, Landstrom, Neigung, Schatten und Alter der Batterie bleiben, wie sie sind. Gib etwas für kommende Jahre dazu.
+buy-curve-told = Je mehr Batterie, desto weniger Solar brauchst du: von { $least } Batterie mit { $solar } Solar bis { $most } Batterie mit { $few }.
+buy-how = Geräte, Fahren, Landstrom, Neigung, Schatten und Alter der Batterie bleiben, wie sie sind. Plane eine Reserve für die kommenden Jahre ein.
 prices-title = Preise und Gewichte
-prices-told = Beginne mit diesen runden Werten und setze deine eigenen ein; an den Nächten ändern sie nichts.
+prices-told = Beginne mit diesen runden Werten und setz deine eigenen ein. Die Zahl der Nächte ändern sie nicht.
 prices-currency = Währung
-prices-solar = Solar mit Befestigung, je 100 W
-prices-solar-weight = Gewicht davon, je 100 W
+prices-solar = Solar mit Befestigung, je 100 Wp
+prices-solar-weight = Gewicht davon, je 100 Wp
 prices-lead = Bleibatterie, je 100 Ah bei 12 V
 prices-lead-weight = Gewicht davon, je 100 Ah bei 12 V
 prices-lithium = LiFePO4, je 100 Ah bei 12 V
@@ -180,61 +180,61 @@ prices-lithium-weight = Gewicht davon, je 100 Ah bei 12 V
 prices-dc-dc = Ladebooster, eingebaut
 
 year-title = Nächte übers Jahr
-year-told = Derselbe Aufenthalt, in jedem Monat begonnen, an diesem Ort mit diesem Setup.
-year-progress = Spielt das Jahr durch: { $done } von 12 Monaten
+year-told = Derselbe Aufenthalt an diesem Ort mit diesem Setup, in jedem Monat begonnen.
+year-progress = Das Jahr wird durchgerechnet: { $done } von 12 Monaten
 
 part-compare = Vergleich
 compare-title = Setups im Vergleich
-compare-told = Das angezeigte Setup neben anderen von dir, jedes im Wetter seines eigenen Ortes. Stell eine Kopie daneben, bevor du etwas änderst, und sieh, was die Änderung bewirkt.
+compare-told = Dieses Setup neben anderen von dir, jedes mit dem Wetter an seinem Ort. Stell eine Kopie daneben, bevor du etwas änderst, und sieh, was die Änderung bewirkt.
 compare-with = Vergleichen mit
-compare-copy = Kopie hiervon danebenstellen
+compare-copy = Kopie danebenstellen
 compare-copy-name = Kopie { $n }
-compare-drop = Wegnehmen: { $name }
-compare-copies-passing = Diese Kopien lassen sich in diesem Browser nicht behalten: Sie sind weg, sobald die Seite geschlossen wird.
-compare-full = Mehr als { $most } passen nicht nebeneinander.
-compare-this = Angezeigt
+compare-drop = Entfernen: { $name }
+compare-copies-passing = Dieser Browser kann die Kopien nicht speichern: Sie sind weg, sobald du die Seite schließt.
+compare-full = Höchstens { $most } lassen sich vergleichen.
+compare-this = Dieses Setup
 compare-alone = Wähle ein anderes Setup, oder stell eine Kopie daneben und ändere etwas.
-compare-same = Sie unterscheiden sich nicht.
+compare-same = Keine Unterschiede.
 compare-working = …
 compare-what = Was
-compare-outcomes = Was jeweils herauskommt
-compare-differences = Worin sie sich unterscheiden
+compare-outcomes = Ergebnisse
+compare-differences = Unterschiede
 compare-sure = Nächte in 9 von 10 Fällen
 compare-even = Nächte in der Hälfte der Fälle
 compare-chance = Chance auf die gewünschten Nächte
 compare-lowest = Niedrigster Ladezustand
 compare-use = Verbrauch pro Tag
 compare-usable = Nutzbare Energie
-compare-money = Module, Batterie und Lader, neu
+compare-money = Module, Batterie und Ladegerät, neu
 compare-weight = Gewicht von Modulen und Batterie
 compare-weight-per-kwh = Batteriegewicht je nutzbarer kWh
 compare-life-cost = Kosten je nutzbarer kWh über die Lebensdauer
 compare-band = { $low } bis { $high }
 compare-life = Blei gegen Lithium zu deinen Preisen
-compare-life-how = Preis geteilt durch das, was die Batterie bei üblicher Entladetiefe hergibt, bis ihre Zyklen aufgebraucht sind. Die Zyklen sind eine weite Spanne üblicher Werte, nicht die eines Herstellers; eine Batterie, die zwei Wochen im Jahr genutzt wird, altert vor allem durch die Zeit.
+compare-life-how = Preis geteilt durch die Energie, die die Batterie bei üblicher Entladetiefe in allen ihren Zyklen abgibt. Die Zyklenzahlen sind eine weite Spanne typischer Werte. Wird sie nur zwei Wochen im Jahr genutzt, altert eine Batterie vor allem durch die Zeit.
 compare-batteries = Warum die Batterien verschieden abschneiden
-compare-batteries-how = Jede auf ihrer Reise, bei durchschnittlichem Wetter und der Temperatur, die die Batterie dort hat. Kälte macht bei Blei einen Teil der Ladung unerreichbar und lässt in Lithium keine hinein; fast voll nimmt Blei nur langsam Ladung auf und verliert einen Teil davon.
+compare-batteries-how = Jede auf ihrer Reise, bei durchschnittlichem Wetter und der Temperatur, die die Batterie dort hat. Kälte macht bei Blei einen Teil der Ladung unerreichbar und verhindert bei Lithium das Laden. Fast voll lädt Blei nur langsam und verliert einen Teil der Ladung.
 reason-usable = Nutzbarer Teil der aufgedruckten Energie
 reason-cold = Erreichbar in der kältesten Stunde
 reason-fast = Abgegeben bei Entladung in 5 h statt 20 h
 reason-stored = Gespeicherter Anteil beim Laden über 80 %
 reason-taken = Höchster Ladestrom bei 90 %
-reason-full = Von deiner Grenze bis voll, stärkstes Ladegerät
+reason-full = Von deiner Untergrenze bis voll, stärkstes Ladegerät
 reason-lost = Verlust durch Laden und Widerstand
-reason-sag = Niedrigste Spannung vor deiner Grenze, größtes Gerät läuft
-reason-cut-out = Würde vor deiner Grenze wegen Unterspannung abschalten
+reason-sag = Niedrigste Spannung vor deiner Untergrenze, größtes Gerät läuft
+reason-cut-out = Würde vor deiner Untergrenze wegen Unterspannung abschalten
 reason-no-charge = Nimmt keine Ladung auf unter
 reason-locked = Wegen Kälte nicht geladen
-reason-management = Eigenbedarf der Batterieelektronik
+reason-management = Eigenverbrauch der Batterie-Elektronik
 reason-standing = Verlust in 30 Tagen Standzeit
 differ-all-loads = Alle Geräte
 differ-chemistry = Batterieart
 differ-capacity = Batterie
 differ-health = Batteriezustand
-differ-soc-min = Deine Grenze
-differ-soc-start = Stand bei Ankunft
+differ-soc-min = Untergrenze
+differ-soc-start = Ladezustand bei Ankunft
 differ-system = Bordnetz
-differ-battery-place = Batterie steht
+differ-battery-place = Einbauort der Batterie
 differ-heated = Batterieheizung
 differ-inverter = Wechselrichter
 differ-inverter-idle = Wechselrichter, Leerlaufverbrauch
@@ -255,7 +255,7 @@ differ-place = Ort
 differ-arrival = Ankunft
 differ-nights = Gewünschte Nächte
 differ-air = Mittlere Temperatur
-differ-heated-to = Geheizt auf
+differ-heated-to = Innentemperatur
 differ-use-factor = Verbrauch, vor Ort gelernt
 differ-sun-factor = Sonne, vor Ort gelernt
 value-absent = –

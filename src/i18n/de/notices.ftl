@@ -6,24 +6,24 @@ adjusted = { $n ->
    *[other] { $n } Werte lagen außerhalb der Grenzen und wurden angepasst.
 }
 preview-told = Du siehst ein Setup aus einem Link: { $name }.
-preview-safe = Deine eigenen Setups bleiben unberührt. Probiere, was du magst; gespeichert wird davon nichts, bis du es behältst.
+preview-safe = Deine eigenen Setups bleiben unberührt. Probiere, was du magst: Nichts davon bleibt, bis du es in deinen Setups speicherst.
 preview-keep = In meinen Setups speichern
 preview-back = Zurück zu meinem Setup
 preview-back-example = Zurück zum Beispiel
 preview-kept = In deinen Setups gespeichert.
 preview-left = Du hast das Setup aus dem Link verlassen; deine Änderungen daran sind verworfen.
 link-empty = Darin steckt kein Link.
-link-truncated = Das Ende dieses Links fehlt. Kopiere den Link selbst noch einmal, nicht seinen gekürzten Text mit Punkten. Von deinen Daten wurde nichts angetastet.
+link-truncated = Das Ende dieses Links fehlt. Kopiere den Link selbst noch einmal, nicht seinen gekürzten Text mit Punkten. An deinen Setups hat sich nichts geändert.
 link-newer = Dieser Link stammt von einer neueren Version der Seite. Lade die Seite neu, sobald du online bist. An deinen Setups hat sich nichts geändert.
 link-corrupt = Dieser Link wurde unterwegs verändert oder gehört nicht zu Nightbank. Lass ihn dir noch einmal schicken, oder die Datei. An deinen Setups hat sich nichts geändert.
-kept-blocked = Dieser Browser speichert nichts für diese Seite. Was du eingibst, bleibt nur, bis du sie schließt.
-kept-not-written = Die letzten Änderungen ließen sich nicht speichern: Der Speicher dieses Browsers ist voll oder verweigert es. Sie bleiben nur, bis du die Seite schließt.
-kept-newer = Was hier gespeichert ist, stammt von einer neueren Version der Seite und bleibt, wie es ist. Lade die Seite neu, um sie zu aktualisieren; bis dahin bleiben Änderungen nur, bis du die Seite schließt.
-kept-take-along = Als Link oder Datei mitnehmen
+kept-blocked = Dieser Browser kann für diese Seite nichts speichern. Was du eingibst, ist weg, sobald du sie schließt.
+kept-not-written = Die letzten Änderungen ließen sich nicht speichern: Der Speicher dieses Browsers ist voll oder gesperrt. Sie sind weg, sobald du die Seite schließt.
+kept-newer = Deine Setups hier hat eine neuere Version der Seite gespeichert; sie bleiben, wie sie sind. Lade die Seite neu, um sie zu aktualisieren. Bis dahin sind Änderungen weg, sobald du die Seite schließt.
+kept-take-along = Als Link oder Datei sichern
 kept-beside = Dasselbe Setup wurde auch in einem anderen Tab geändert. Beide Fassungen bleiben erhalten; die frühere heißt jetzt { $names }.
-aside-told = Etwas hier Gespeichertes ließ sich nicht lesen. Es wurde unverändert beiseitegelegt, nicht gelöscht.
+aside-told = Einige gespeicherte Daten ließen sich nicht lesen. Sie wurden unverändert beiseitegelegt, nicht gelöscht.
 aside-download = Als Datei speichern
-ios-storage = Browser auf diesem Gerät löschen, was eine Seite gespeichert hat, wenn du sie sieben Nutzungstage lang nicht besuchst, und eine Seite auf dem Startbildschirm hat einen eigenen Speicher. Speichere unter „Mehr“ einen Link oder eine Datei: So kannst du auch mit deinen Setups umziehen.
+ios-storage = Browser auf diesem Gerät löschen, was eine Seite gespeichert hat, wenn du sie sieben Nutzungstage lang nicht besuchst. Eine Seite auf dem Startbildschirm hat einen eigenen Speicher. Speichere unter „Mehr“ einen Link oder eine Datei: So ziehst du auch mit deinen Setups um.
 setups-deleted = { $name } ist gelöscht.
 setups-full = Es ist Platz für 16 Setups. Lösche eins, das du nicht mehr brauchst, oder speichere es vorher als Datei.
 setups-gone = Dieses Setup ist weg; vielleicht hat ein anderer Tab es gelöscht.
@@ -39,25 +39,25 @@ file-added = { $n ->
    *[other] { $n } Setups aus der Datei hinzugefügt: { $names }.
 }
 file-no-room = { $n ->
-    [one] Ein weiteres fand keinen Platz: { $limit } Setups sind die Grenze.
-   *[other] { $n } weitere fanden keinen Platz: { $limit } Setups sind die Grenze.
+    [one] Ein weiteres passte nicht mehr: Höchstens { $limit } Setups sind möglich.
+   *[other] { $n } weitere passten nicht mehr: Höchstens { $limit } Setups sind möglich.
 }
 file-ignored = { $n ->
     [one] Ein Feld ist hier unbekannt und wurde weggelassen: { $fields }.
    *[other] { $n } Felder sind hier unbekannt und wurden weggelassen: { $fields }.
 }
-file-unread = Die Datei ließ sich nicht vom Gerät lesen.
+file-unread = Die Datei ließ sich nicht lesen.
 file-not-saved = Der Browser konnte die Datei nicht anlegen.
 file-empty = Die Datei ist leer.
-file-too-large = Die Datei hat { $size } MiB; kein Setup braucht mehr als { $limit }. Sie wurde nicht geöffnet.
-file-not-json = Die Datei ist beschädigt oder von anderer Art: Das Lesen endete in Zeile { $line }, Zeichen { $column }. Nichts daraus wurde übernommen.
+file-too-large = Die Datei hat { $size } MiB; kein Setup braucht mehr als { $limit } MiB. Sie wurde nicht geöffnet.
+file-not-json = Die Datei ist beschädigt oder nicht von Nightbank: Das Lesen endete in Zeile { $line }, Zeichen { $column }. Nichts daraus wurde übernommen.
 file-other-format = Das ist keine Datei von Nightbank. Nichts daraus wurde übernommen.
 file-newer = Die Datei stammt von einer neueren Version der Seite. Lade die Seite neu, sobald du online bist.
 file-no-setups = In der Datei ist kein Setup.
-file-too-many = Die Datei enthält { $n } Setups, mehr als eine Datei haben darf. Nichts daraus wurde übernommen.
+file-too-many = Die Datei enthält { $n } Setups, das sind zu viele. Nichts daraus wurde übernommen.
 file-wrong-value = Setup { $n } der Datei hat einen Wert von falscher Art. Nichts daraus wurde übernommen.
 undo = Rückgängig
 toast-close = Meldung schließen
 offline-ready = Auf diesem Gerät gespeichert: Die Seite läuft jetzt auch ohne Netz.
 update-ready = Eine neue Version ist bereit.
-update-load = Jetzt laden
+update-load = Jetzt aktualisieren

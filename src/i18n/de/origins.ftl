@@ -1,6 +1,6 @@
-# Woher die Zahlen unter der Antwort kommen, auf Antippen.
+# Where the figures below the answer come from, on tap.
 origins-hint = Tippe auf eine Zahl, um zu sehen, woher sie kommt.
-from-balance = Hier sind es Mittelwerte über den Aufenthalt bei durchschnittlichem Wetter, von der Ankunft bis zur Abfahrt.
+from-balance = Das sind Mittelwerte über den ganzen Aufenthalt bei durchschnittlichem Wetter, von der Ankunft bis zur Abfahrt.
 from-total = So viel nehmen alle unten eingeschalteten Geräte an einem ganzen Tag dieser Reise aus der Batterie, Verluste des Wechselrichters eingeschlossen.
 from-sun = Laut Typenschild brächten deine Module ({ $peak }) bei diesem Licht { $light } pro Tag. { $lost } davon gehen durch Schatten, Glas, Hitze, Schmutz, Leitungen und Regler verloren; { $unused } finden in der Batterie keinen Platz.
 from-sun-snow = { $amount } des Verlusts kommen vom Schnee auf den Modulen. Das ist nach Temperatur und Neigung geschätzt, wenn niemand sie abkehrt. Kehre sie nur vom Boden aus ab: Steig nie auf ein vereistes Dach.
@@ -20,37 +20,37 @@ from-loads = Was die unter „Geräte“ eingeschalteten Geräte brauchen, Stund
 from-loads-direct = Direkt aus der Batterie: { $amount } pro Tag.
 from-loads-mains = An den Steckdosen des Wechselrichters: { $amount } pro Tag.
 from-inverter-idle = Allein dafür, dass er eingeschaltet ist: { $amount } pro Tag.
-from-inverter-conversion = Beim Umwandeln für das, was läuft: { $amount } pro Tag.
+from-inverter-conversion = Verlust beim Umwandeln: { $amount } pro Tag.
 from-electronics = Solarladeregler und Batterie-Elektronik verbrauchen { $power }, Tag und Nacht.
 from-heating = Heizung der Batterie: { $amount } pro Tag.
-from-charging = Beim Laden: { $amount } pro Tag.
-from-charging-flooded = Bei Nassbatterien sind sich die Quellen uneins: Von halb bis fast voll brauchen sie 1,1 bis 1,5 Ah für jede gespeicherte 1 Ah. Hier zählen 1,3 Ah.
-from-resistance = Im Widerstand der Batterie: { $amount } pro Tag.
-from-cables = In den Kabeln von der Batterie: { $amount } pro Tag.
-from-self-discharge = Durch Selbstentladung: { $amount } pro Tag.
+from-charging = Ladeverluste: { $amount } pro Tag.
+from-charging-flooded = Zu nassen Bleibatterien widersprechen sich die Quellen: Von halb bis fast voll brauchen sie 1,1 bis 1,5 Ah für jede gespeicherte Ah. Hier zählen 1,3 Ah.
+from-resistance = Verlust im Widerstand der Batterie: { $amount } pro Tag.
+from-cables = Verlust in den Kabeln von der Batterie: { $amount } pro Tag.
+from-self-discharge = Selbstentladung: { $amount } pro Tag.
 from-stored = Von { $from } bei der Ankunft auf { $to } bei der Abfahrt, bei durchschnittlichem Wetter: { $sum } in { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tagen
-}. Unter null gibt die Batterie mehr ab, als sie bekommt.
-from-unused-sun = Was die Module hätten liefern können, wenn die Batterie es genommen hätte. Es gehört nicht zur Summe.
-from-unmet = Da war die Batterie leer. Es wurde nie geliefert und gehört nicht zur Summe.
-from-idle = Was der Wechselrichter nimmt, während er eingeschaltet ist und nichts läuft, in den Stunden, die unter „Batterie“ stehen.
-from-load = { $how }. Woher der Wert stammt: { $known }.
+}. Ein Minus heißt: Die Batterie gibt mehr ab, als sie bekommt.
+from-unused-sun = Was die Module noch hätten liefern können, wenn in der Batterie Platz gewesen wäre. Es gehört nicht zur Summe.
+from-unmet = Da war die Batterie leer. Diese Energie wurde nie geliefert und gehört nicht zur Summe.
+from-idle = Was der Wechselrichter verbraucht, während er eingeschaltet ist und nichts läuft, in den Stunden, die unter „Batterie“ stehen.
+from-load = { $how }. Herkunft des Werts: { $known }.
 from-load-air = Je wärmer die Luft, desto länger läuft es: in diesen Tagen { $share } der Zeit.
-from-load-inverter = Was der Wechselrichter unterwegs verliert, ist enthalten.
+from-load-inverter = Verluste des Wechselrichters sind enthalten.
 from-load-standby = Davon zwischen den Einsätzen: { $amount }.
 from-load-corrected = Nach deinen Messwerten vor Ort verbrauchst du { $share } von dem, was in der Liste steht.
-from-load-where = Ändern kannst du es unter „Geräte“.
+from-load-where = Ändern kannst du das unter „Geräte“.
 
-# Wie ein Gerät genutzt wird und woher sein Wert stammt, in wenigen Worten.
+# How a load is used and known, in a few words.
 summary-inverter = über Wechselrichter
 summary-always = immer an
-summary-heating = nach der Kälte
-summary-cooling = nach der Wärme
+summary-heating = je nach Kälte
+summary-cooling = je nach Wärme
 summary-driving = während der Fahrt
 summary-duty = { $share } der Zeit
 summary-charges = { $charge } { $days_n ->
-    [one] alle { $days } Tag
+    [one] jeden Tag
    *[other] alle { $days } Tage
 }
 summary-uses = { $times } × { $each }

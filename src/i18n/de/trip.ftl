@@ -7,7 +7,7 @@ place-found = { $n ->
     [one] Ein Ort gefunden.
    *[other] { $n } Orte gefunden.
 }
-place-none = Kein solcher Ort in der Liste. Versuche eine größere Stadt in der Nähe oder Koordinaten wie 52.1, 5.2.
+place-none = Kein solcher Ort in der Liste. Versuche es mit einer größeren Stadt in der Nähe oder mit Koordinaten wie 52.1, 5.2.
 place-near = bei { $town }
 place-clock-set = Die Ortszeit wurde passend zum Ort auf { $offset } gestellt.
 place-figures = Koordinaten und Höhe
@@ -46,7 +46,7 @@ dates-clock-longitude = Nach dem Längengrad: { $utc }
 dates-from-to = Vom { $from } bis zum { $to }.
 
 days-title = Tag für Tag
-days-hint = Lass einen Tag auf „Nicht bekannt“, dann spielt die Vorhersage das Wetter des Ortes durch. Fahren und Landstrom folgen dem Plan unter „Batterie“, wo nichts anderes angegeben ist.
+days-hint = Lass einen Tag auf „Nicht bekannt“, dann gilt für die Chancen alles Wetter, das an dem Ort üblich ist. Fahren und Landstrom folgen „Batterie“, wenn du hier nichts anderes einträgst.
 days-more = { $n ->
     [one] { $n } weiteren Tag zeigen
    *[other] { $n } weitere Tage zeigen
@@ -64,31 +64,31 @@ day-drive = Fahrt
 day-hook-up = Landstrom
 day-hook-up-yes = Ja
 day-hook-up-no = Nein
-as-planned = wie geplant
+as-planned = Wie geplant
 
 climate-title = Sonne und Temperatur
-climate-air-region = Lufttemperatur nach üblichen Werten für { $name }, { $distance } km entfernt, nicht gemessen, auf die Höhe hier umgerechnet: im Monatsmittel auf etwa 2 °C genau, einzelne Tage weichen viel stärker ab.
-climate-air-world = Lufttemperatur aus derselben Tabelle, auf die Höhe hier umgerechnet: im Monatsmittel auf etwa 2 °C genau, einzelne Tage weichen viel stärker ab.
-climate-coming = Die Klimatabelle wird noch geladen. Bis dahin gelten übliche Werte der Region.
-climate-not-fetched = Die Klimatabelle ließ sich nicht laden. Solange gelten übliche Werte der Region; bei der nächsten Änderung der Reise wird es wieder versucht.
+climate-air-region = Lufttemperatur nach typischen Werten einer Region in { $distance } km Entfernung, nicht gemessen, auf die Höhe hier umgerechnet. Monatsmittel sind auf etwa 2 °C genau; einzelne Tage weichen viel stärker ab.
+climate-air-world = Lufttemperatur aus derselben Tabelle, auf die Höhe hier umgerechnet. Monatsmittel sind auf etwa 2 °C genau; einzelne Tage weichen viel stärker ab.
+climate-coming = Die Klimatabelle wird noch geladen. Bis dahin gelten typische Werte der Region.
+climate-not-fetched = Die Klimatabelle ließ sich nicht laden; es gelten typische Werte der Region. Bei der nächsten Änderung der Reise wird es wieder versucht.
 climate-air-latitude = Lufttemperatur nur nach Breitengrad und Höhe geschätzt: kann um 5 °C und mehr danebenliegen.
 climate-impossible = Die Werte für { $months } sind physikalisch nicht möglich. Es zählt der nächste mögliche Wert.
 climate-months = Monat für Monat
 climate-months-caption = Sonne pro Tag auf ebener Fläche, und mittlere Lufttemperatur
 climate-month = Monat
 climate-own-sun = Eigene Werte für die Sonne
-climate-own-sun-hint = Sonne auf ebener Fläche, aus beliebiger Quelle. Spitzensonnenstunden (peak sun hours) pro Tag sind dasselbe wie kWh/m² pro Tag. Leere Monate behalten den eingebauten Wert.
-own-sun-unit = Meine Werte sind
+climate-own-sun-hint = Sonne auf ebener Fläche, aus beliebiger Quelle. Volle Sonnenstunden (Peak Sun Hours) pro Tag sind dasselbe wie kWh/m² pro Tag. Leere Monate behalten den voreingestellten Wert.
+own-sun-unit = Einheit meiner Werte
 own-sun-daily = kWh/m² pro Tag
 own-sun-monthly = kWh/m² pro Monat
 climate-usual = Voreingestellt: { $amount }
 climate-own-air = Lufttemperatur, Mittel von Tag und Nacht
 climate-vehicle = Fahrzeug
-climate-vehicle-loss = Je Grad, das es drinnen wärmer ist, verliert es etwa { $watts } Wärme (übliche Werte). Sonne und Menschen wärmen es um etwa 3 °C umsonst.
-climate-inside = Geheizt auf, Mittel von Tag und Nacht
-climate-inside-hint = So warm halten es Heizungen, und in dieser Luft steht ein Kühlschrank drinnen. Leer: nicht geheizt.
+climate-vehicle-loss = Für jedes Grad, das es drinnen wärmer ist als draußen, verliert es etwa { $watts } Wärme (Erfahrungswert). Sonne und Menschen wärmen es um etwa 3 °C.
+climate-inside = Innentemperatur, Mittel von Tag und Nacht
+climate-inside-hint = Diese Temperatur halten Heizungen, und in dieser Luft steht ein Kühlschrank drinnen. Leer: nicht geheizt.
 climate-ground = Bodenreflexion (Albedo)
-climate-ground-kind = Der Boden ist
+climate-ground-kind = Art des Bodens
 ground-grass = Gras
 ground-sand = Sand
 ground-snow = Neuschnee

@@ -1,6 +1,6 @@
 # Parts that every view is made of.
 sheet-close = Schließen
-tip-name = Was bedeutet: { $word }?
+tip-name = Was bedeutet „{ $word }“?
 origin-name = Woher das kommt
 unit-a-day = { $amount } pro Tag
 pair = { $label }: { $value }
@@ -9,6 +9,6 @@ lantern-low = schwach: hält vielleicht
 lantern-dark = dunkel: wird wohl leer
 
 term-soc = Ladezustand.
-term-soc-text = Wie voll die Batterie ist: 100 % ist voll, 0 % ist leer. Allein aus der Spannung lässt er sich nicht ablesen, solange etwas verbraucht oder lädt.
+term-soc-text = Wie voll die Batterie ist: 100 % ist voll, 0 % ist leer. Allein an der Spannung lässt er sich nicht ablesen, solange Strom entnommen oder geladen wird.
 term-chance = Chance.
-term-chance-text = Das Wetter ist nicht bekannt, deshalb werden viele mögliche Tagesfolgen durchgespielt. 90 % heißt: In 9 von 10 Fällen hielt die Batterie durch.
+term-chance-text = Niemand kennt das Wetter im Voraus, deshalb werden zweitausend mögliche Wetterverläufe durchgerechnet. 90 % heißt: In 9 von 10 Fällen hielt die Batterie durch.
