@@ -63,8 +63,8 @@ app-lantern-charging = Laterne oder Taschenlampe, laden
 app-mosquito-lamp = Mückenlampe
 
 ## Screens and sound
-app-tv-small = Fernseher, 19–24 Zoll, 12 V
-app-tv-large = Fernseher, 28–32 Zoll, 12 V
+app-tv-small = Fernseher, 19–24 Zoll, 12 V
+app-tv-large = Fernseher, 28–32 Zoll, 12 V
 app-satellite-tv = Sat-Antenne und Receiver
 app-dish-search = Automatische Sat-Antenne: Suchlauf
 app-streaming-stick = Digitalreceiver oder Streaming-Stick

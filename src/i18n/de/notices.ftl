@@ -6,7 +6,7 @@ adjusted = { $n ->
    *[other] { $n } Werte lagen außerhalb der Grenzen und wurden angepasst.
 }
 preview-told = Du siehst ein Setup aus einem Link: { $name }.
-preview-safe = Deine eigenen Setups bleiben unberührt. Probiere, was du magst: Nichts davon bleibt, bis du es in deinen Setups speicherst.
+preview-safe = Deine eigenen Setups bleiben unberührt. Probiere, was du magst: Es bleibt nur, wenn du es in deinen Setups speicherst.
 preview-keep = In meinen Setups speichern
 preview-back = Zurück zu meinem Setup
 preview-back-example = Zurück zum Beispiel

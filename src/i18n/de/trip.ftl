@@ -46,7 +46,7 @@ dates-clock-longitude = Nach dem Längengrad: { $utc }
 dates-from-to = Vom { $from } bis zum { $to }.
 
 days-title = Tag für Tag
-days-hint = Lass einen Tag auf „Nicht bekannt“, dann gilt für die Chancen alles Wetter, das an dem Ort üblich ist. Fahren und Landstrom folgen „Batterie“, wenn du hier nichts anderes einträgst.
+days-hint = Lass einen Tag auf „Nicht bekannt“, dann gilt für die Chancen alles Wetter, das an dem Ort üblich ist. Fahren und Landstrom folgen dem Plan unter „Batterie“, wenn du hier nichts anderes einträgst.
 days-more = { $n ->
     [one] { $n } weiteren Tag zeigen
    *[other] { $n } weitere Tage zeigen
@@ -84,7 +84,7 @@ own-sun-monthly = kWh/m² pro Monat
 climate-usual = Voreingestellt: { $amount }
 climate-own-air = Lufttemperatur, Mittel von Tag und Nacht
 climate-vehicle = Fahrzeug
-climate-vehicle-loss = Für jedes Grad, das es drinnen wärmer ist als draußen, verliert es etwa { $watts } Wärme (Erfahrungswert). Sonne und Menschen wärmen es um etwa 3 °C.
+climate-vehicle-loss = Für jedes Grad, das es drinnen wärmer ist als draußen, verliert das Fahrzeug etwa { $watts } Wärme (Erfahrungswert). Sonne und Menschen wärmen es um etwa 3 °C.
 climate-inside = Innentemperatur, Mittel von Tag und Nacht
 climate-inside-hint = Diese Temperatur halten Heizungen, und in dieser Luft steht ein Kühlschrank drinnen. Leer: nicht geheizt.
 climate-ground = Bodenreflexion (Albedo)

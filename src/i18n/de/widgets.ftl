@@ -1,7 +1,7 @@
 # Parts that every view is made of.
 sheet-close = Schließen
 tip-name = Was bedeutet „{ $word }“?
-origin-name = Woher das kommt
+origin-name = Woher die Zahl kommt
 unit-a-day = { $amount } pro Tag
 pair = { $label }: { $value }
 lantern-lit = hell: hält sehr wahrscheinlich
