@@ -7,7 +7,7 @@ answer-nights = { $n ->
 }
 answer-more = ou plus
 answer-sure = sur batterie, 9 fois sur 10
-answer-average = sur batterie, par temps moyen (les probabilités suivent)
+answer-average = sur batterie, par temps moyen (calcul des probabilités en cours)
 answer-likely = Une fois sur deux : { $n ->
     [one] { $n } nuit
    *[other] { $n } nuits
@@ -28,20 +28,20 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = État de charge au fil du séjour
 moment = { $weekday } { $date } à { $time }
-from-nights = Votre séjour est simulé heure par heure, deux mille fois. Chaque fois, il fait un autre temps possible en ce lieu et en cette saison. Vos chiffres et ceux du climat varient aussi un peu. Dans 9 simulations sur 10, la batterie reste au-dessus de votre limite pendant au moins ce nombre de nuits.
+from-nights = Votre séjour est simulé heure par heure, deux mille fois, chaque fois avec un autre temps possible pour ce lieu et cette saison. Vos chiffres et ceux du climat varient aussi un peu. Dans 9 simulations sur 10, la batterie reste au-dessus de votre limite pendant au moins ce nombre de nuits.
 from-likely = Dans la moitié des simulations, la batterie tient au moins ce nombre de nuits. Le nombre de nuits voulu se règle sous « Séjour ».
 from-first-low = Dans 9 simulations sur 10, la batterie reste au-dessus de votre limite jusqu’à cette heure.
-from-lowest = Dans 9 simulations sur 10, la batterie ne descend jamais plus bas. En attendant les probabilités, ce chiffre vaut par temps moyen.
+from-lowest = Dans 9 simulations sur 10, l’état de charge ne descend jamais plus bas. En attendant les probabilités, ce chiffre vaut par temps moyen.
 answer-most = Consomme le plus : { $name }, { $share } de l’énergie d’une journée
-answer-figures = Plus de chiffres
+answer-figures = Autres chiffres
 verdict-all = { $n ->
-    [one] Votre nuit est assurée.
-   *[other] Les { $n } nuits sont assurées.
+    [one] La batterie tient la nuit, 9 fois sur 10.
+   *[other] La batterie tient les { $n } nuits, 9 fois sur 10.
 }
-verdict-none = C’est juste dès la première nuit ({ $chance }).
-verdict-safe-one = Pas de souci { $first }.
-verdict-safe-two = Pas de souci { $first } et { $last }.
-verdict-safe-more = Pas de souci de { $first } à { $last }.
-verdict-likely-one = Probable { $first } ({ $chance }).
-verdict-likely-more = Probable de { $first } à { $last } ({ $chance }).
+verdict-none = C’est juste dès la première nuit (probabilité : { $chance }).
+verdict-safe-one = La batterie tient { $first }, 9 fois sur 10.
+verdict-safe-two = La batterie tient { $first } et { $last }, 9 fois sur 10.
+verdict-safe-more = La batterie tient de { $first } à { $last }, 9 fois sur 10.
+verdict-likely-one = C’est probable { $first } ({ $chance }).
+verdict-likely-more = C’est probable de { $first } à { $last } ({ $chance }).
 verdict-tight = À partir de { $first }, c’est juste.

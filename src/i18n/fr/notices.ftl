@@ -2,31 +2,31 @@
 notice-close = Fermer
 notice-understood = Compris
 adjusted = { $n ->
-    [one] { $n } valeur hors limites a été ramenée dans les limites.
-   *[other] { $n } valeurs hors limites ont été ramenées dans les limites.
+    [one] { $n } valeur hors limites a été corrigée.
+   *[other] { $n } valeurs hors limites ont été corrigées.
 }
 preview-told = Vous voyez une installation venue d’un lien : { $name }.
-preview-safe = Vos propres installations sont intactes. Essayez ce que vous voulez ; rien n’en est enregistré tant que vous ne la gardez pas.
+preview-safe = Vos propres installations sont intactes. Essayez ce que vous voulez : rien n’est enregistré tant que vous ne l’ajoutez pas à vos installations.
 preview-keep = L’ajouter à mes installations
 preview-back = Revenir à mon installation
 preview-back-example = Revenir à l’exemple
 preview-kept = Ajoutée à vos installations.
-preview-left = L’installation du lien a été abandonnée, avec les modifications que vous y avez faites.
+preview-left = Vous avez quitté l’installation du lien. Les modifications que vous y avez faites n’ont pas été gardées.
 link-empty = Aucun lien trouvé dans ce texte.
-link-truncated = Il manque la fin de ce lien. Copiez de nouveau le lien lui-même, pas son texte abrégé avec des points. Rien de ce qui est à vous n’a été touché.
-link-newer = Ce lien vient d’une version plus récente de la page. Rechargez la page en étant connecté pour la mettre à jour. Rien de ce qui est à vous n’a été touché.
-link-corrupt = Ce lien a été altéré en chemin, ou n’est pas de cette page. Redemandez-le, ou demandez le fichier. Rien de ce qui est à vous n’a été touché.
-kept-blocked = Ce navigateur ne peut rien enregistrer pour cette page. Ce que vous saisissez sera perdu à sa fermeture.
-kept-not-written = Les dernières modifications n’ont pas pu être enregistrées : la mémoire de ce navigateur est pleine ou bloquée. Elles seront perdues à la fermeture de la page.
-kept-newer = Une version plus récente de la page a enregistré vos installations ici ; elles restent telles quelles. Rechargez la page pour la mettre à jour. D’ici là, les modifications sont perdues à la fermeture de la page.
-kept-take-along = Enregistrer en lien ou en fichier
+link-truncated = Il manque la fin de ce lien. Copiez de nouveau le lien lui-même, pas son texte abrégé par des points de suspension. Vos propres installations sont intactes.
+link-newer = Ce lien vient d’une version plus récente de la page. Rechargez la page avec une connexion internet pour la mettre à jour. Vos propres installations sont intactes.
+link-corrupt = Ce lien a été altéré en chemin ou n’est pas un lien de Nightbank. Demandez-le de nouveau, ou demandez un fichier. Vos propres installations sont intactes.
+kept-blocked = Ce navigateur ne peut rien enregistrer pour cette page. Ce que vous saisissez sera perdu à la fermeture de la page.
+kept-not-written = Les dernières modifications n’ont pas pu être enregistrées : le stockage de ce navigateur est plein ou bloqué. Elles seront perdues à la fermeture de la page.
+kept-newer = Une version plus récente de la page a enregistré vos installations ici ; elles restent telles quelles. Rechargez la page pour la mettre à jour. D’ici là, toute modification sera perdue à la fermeture de la page.
+kept-take-along = L’enregistrer sous forme de lien ou de fichier
 kept-beside = La même installation a aussi été modifiée dans un autre onglet. Les deux versions sont gardées ; la plus ancienne s’appelle maintenant { $names }.
-aside-told = Un élément enregistré ici n’a pas pu être lu. Il a été mis de côté tel quel, pas effacé.
-aside-download = L’enregistrer en fichier
-ios-storage = Les navigateurs de cet appareil effacent ce qu’une page a enregistré après sept jours d’utilisation sans visite de la page, et une page sur l’écran d’accueil a sa propre mémoire. Enregistrez un lien ou un fichier sous « Plus » : c’est aussi la façon de déplacer vos installations.
+aside-told = Des données enregistrées n’ont pas pu être lues. Elles ont été mises de côté telles quelles, pas effacées.
+aside-download = Les enregistrer dans un fichier
+ios-storage = Sur ce type d’appareil, les navigateurs effacent ce qu’une page a enregistré après sept jours d’utilisation sans la consulter. Une page placée sur l’écran d’accueil a son propre stockage, séparé. Enregistrez un lien ou un fichier sous « Plus » : c’est aussi ainsi que l’on transfère ses installations.
 setups-deleted = { $name } : installation supprimée.
-setups-full = Il y a de la place pour 16 installations. Supprimez-en une dont vous n’avez plus besoin, ou enregistrez-la d’abord en fichier.
-setups-gone = Cette installation n’existe plus ; un autre onglet l’a peut-être supprimée.
+setups-full = Il y a de la place pour 16 installations. Supprimez-en une dont vous n’avez plus besoin, ou enregistrez-la d’abord dans un fichier.
+setups-gone = Cette installation n’existe plus. Un autre onglet l’a peut-être supprimée.
 setup-nameless = Installation sans nom
 setup-example = Exemple
 setup-outline = { $n ->
@@ -39,25 +39,25 @@ file-added = { $n ->
    *[other] { $n } installations ajoutées depuis le fichier : { $names }.
 }
 file-no-room = { $n ->
-    [one] { $n } autre n’a pas trouvé de place : la limite est de { $limit } installations.
-   *[other] { $n } autres n’ont pas trouvé de place : la limite est de { $limit } installations.
+    [one] { $n } installation n’a pas pu être ajoutée : la limite est de { $limit } installations.
+   *[other] { $n } installations n’ont pas pu être ajoutées : la limite est de { $limit } installations.
 }
 file-ignored = { $n ->
-    [one] { $n } champ inconnu ici a été laissé de côté : { $fields }.
-   *[other] { $n } champs inconnus ici ont été laissés de côté : { $fields }.
+    [one] { $n } champ inconnu a été ignoré : { $fields }.
+   *[other] { $n } champs inconnus ont été ignorés : { $fields }.
 }
-file-unread = Le fichier n’a pas pu être lu sur l’appareil.
+file-unread = Le fichier n’a pas pu être lu.
 file-not-saved = Le navigateur n’a pas pu créer le fichier.
 file-empty = Le fichier est vide.
-file-too-large = Le fichier fait { $size } Mio ; aucune installation n’a besoin de plus de { $limit }. Il n’a pas été ouvert.
-file-not-json = Le fichier est abîmé ou d’un autre type : lecture arrêtée ligne { $line }, caractère { $column }. Rien n’en a été repris.
-file-other-format = Ce n’est pas un fichier de Nightbank. Rien n’en a été repris.
-file-newer = Le fichier vient d’une version plus récente de la page. Rechargez la page en étant connecté pour la mettre à jour.
+file-too-large = Le fichier fait { $size } Mio ; aucune installation ne dépasse { $limit } Mio. Il n’a pas été ouvert.
+file-not-json = Le fichier est endommagé ou n’est pas un fichier de Nightbank : lecture arrêtée à la ligne { $line }, caractère { $column }. Rien n’a été importé.
+file-other-format = Ce n’est pas un fichier de Nightbank. Rien n’a été importé.
+file-newer = Le fichier vient d’une version plus récente de la page. Rechargez la page avec une connexion internet pour la mettre à jour.
 file-no-setups = Il n’y a aucune installation dans le fichier.
-file-too-many = Le fichier contient { $n } installations, plus qu’un fichier ne peut en contenir. Rien n’en a été repris.
-file-wrong-value = L’installation { $n } du fichier a une valeur du mauvais type. Rien n’en a été repris.
+file-too-many = Le fichier contient { $n } installations, c’est trop. Rien n’a été importé.
+file-wrong-value = L’installation { $n } du fichier a une valeur du mauvais type. Rien n’a été importé.
 undo = Annuler
 toast-close = Fermer le message
-offline-ready = Enregistrée sur cet appareil : la page fonctionne maintenant sans réseau.
+offline-ready = Page enregistrée : elle fonctionne maintenant hors connexion.
 update-ready = Une nouvelle version est prête.
 update-load = Mettre à jour maintenant

@@ -1,7 +1,7 @@
 # Parts that every view is made of.
 sheet-close = Fermer
 tip-name = Explication : { $word }
-origin-name = D’où cela vient
+origin-name = Comment ce chiffre est calculé
 unit-a-day = { $amount } par jour
 pair = { $label } : { $value }
 lantern-lit = allumée : tient très probablement
@@ -9,6 +9,6 @@ lantern-low = faible : tient peut-être
 lantern-dark = éteinte : se vide probablement
 
 term-soc = État de charge.
-term-soc-text = Le remplissage de la batterie : 100 % est pleine, 0 % est vide. Il ne se lit pas sur la seule tension tant que quelque chose consomme ou charge.
+term-soc-text = Le remplissage de la batterie : 100 % quand elle est pleine, 0 % quand elle est vide. La tension seule ne l’indique pas tant que quelque chose consomme ou charge.
 term-chance = Probabilité.
-term-chance-text = La météo est inconnue : de nombreux scénarios sont simulés. 90 % veut dire que la batterie a tenu dans 9 sur 10.
+term-chance-text = Personne ne connaît la météo à venir : des milliers de scénarios sont donc simulés. 90 % veut dire que la batterie a tenu dans 9 scénarios sur 10.
