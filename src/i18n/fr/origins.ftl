@@ -31,14 +31,14 @@ from-self-discharge = Autodécharge : { $amount } par jour.
 from-stored = Par temps moyen, la batterie passe de { $from } à l’arrivée à { $to } au départ : { $sum } en { $days_n ->
     [one] { $days } jour
    *[other] { $days } jours
-}. Un signe moins : la batterie donne plus qu’elle ne reçoit.
+}. Un signe moins veut dire que la batterie donne plus qu’elle ne reçoit.
 from-unused-sun = Ce que les panneaux auraient pu fournir si la batterie avait eu de la place. Ce n’est pas compté dans le total.
 from-unmet = La batterie était déjà vide. Cette énergie n’a jamais été fournie et n’est pas comptée dans le total.
 from-idle = Ce que consomme le convertisseur allumé sans rien alimenter, pendant les heures saisies sous « Énergie ».
 from-load = { $how }. Source du chiffre : { $known }.
 from-load-air = Plus il fait chaud, plus il tourne : { $share } du temps ces jours-là.
 from-load-inverter = Les pertes du convertisseur sont comprises.
-from-load-standby = Dont entre les utilisations : { $amount }.
+from-load-standby = Dont, entre les utilisations : { $amount }.
 from-load-corrected = D’après vos relevés, vous consommez { $share } de ce que prévoit la liste.
 from-load-where = À modifier sous « Appareils ».
 

@@ -23,5 +23,5 @@ caution-food = Aliments au froid.
 caution-food-text = Les aliments périssables demandent 4 °C ou moins. Mettez un thermomètre dans le frigo avant de le régler moins froid, et jetez ce qui s’est réchauffé.
 caution-safety = Laissez allumé ce qui vous protège.
 caution-safety-text = Les détecteurs de gaz, de fumée et de monoxyde de carbone, les serrures et les appareils médicaux restent allumés. N’éteignez que ce dont aucune sécurité ne dépend.
-caution-meter = Ampèremètre en série.
+caution-meter = Multimètre en série.
 caution-meter-text = Un multimètre réglé sur les ampères est un court-circuit s’il touche les deux bornes d’une batterie : il peut exploser et vous brûler. Éteignez d’abord tout. Ouvrez le fil positif en aval de son fusible, et n’utilisez l’entrée 10 A qu’au-dessous de 10 A. Remettez ensuite les cordons de mesure à leur place.
