@@ -1,9 +1,9 @@
 # What to change: what helps, ways to more nights, what to buy, setups side by side.
 change-parts = Différentes vues
 part-helps = Ce qui aide
-part-ways = Plus de nuits
+part-ways = Gagner des nuits
 change-working = Calcul en cours…
-change-failed = Calcul impossible : un chiffre de la météo ou du climat est incohérent. Vérifiez sous « Séjour ».
+change-failed = Calcul impossible : un chiffre de la météo ou du climat est incohérent. Vérifiez-le sous « Séjour ».
 change-beware = Attention :
 change-towards-south = sud
 change-towards-north = nord
@@ -13,9 +13,9 @@ helps-told = Chaque changement est essayé sur tout votre séjour, avec les mêm
 helps-now = En l’état : { $sure_n ->
     [one] { $sure } nuit
    *[other] { $sure } nuits
-} 9 fois sur 10, { $even } une fois sur deux.
+} (9 fois sur 10), { $even } (une fois sur deux).
 helps-progress = Simulation de chaque changement : { $done }
-helps-none = Rien trouvé qui change vraiment quelque chose. La batterie tient peut-être de toute façon.
+helps-none = Aucun changement vraiment utile trouvé. La batterie tient peut-être de toute façon.
 helps-more = { $n ->
     [one] { $n } autre changement
    *[other] { $n } autres changements
@@ -39,10 +39,10 @@ help-apply = Appliquer
 help-apply-name = Appliquer : { $change }
 toast-applied = Modifié : { $change }
 
-ways-title = Gagner des nuits
-ways-told = Dites combien de nuits vous voulez et avec quelle certitude. Jusqu’à trois solutions sont cherchées : habitudes, route ou branchement, achat.
+ways-title = Comment gagner des nuits
+ways-told = Dites combien de nuits vous voulez et avec quelle certitude. Nightbank cherche jusqu’à trois solutions : habitudes, route ou branchement, achats.
 ways-nights = Nuits voulues
-ways-chance = Avec une probabilité de
+ways-chance = Probabilité voulue
 ways-now = { $n ->
     [one] En l’état, la probabilité de tenir { $n } nuit est de { $chance }.
    *[other] En l’état, la probabilité de tenir { $n } nuits est de { $chance }.
@@ -51,7 +51,7 @@ ways-reached = { $n ->
     [one] Votre installation tient déjà { $n } nuit avec une probabilité de { $chance }. Demandez plus de nuits ou une probabilité plus élevée.
    *[other] Votre installation tient déjà { $n } nuits avec une probabilité de { $chance }. Demandez plus de nuits ou une probabilité plus élevée.
 }
-ways-none = Rien trouvé : aucun des changements possibles ne vous en rapproche.
+ways-none = Rien trouvé : aucun des changements possibles ne vous rapproche du but.
 way-habits = Habitudes et réglages
 way-on-the-move = Rouler ou se brancher
 way-purchase = Acheter
@@ -60,9 +60,9 @@ way-reaches = { $n ->
    *[other] Tient { $n } nuits avec une probabilité de { $chance }
 }
 way-falls-short = { $n ->
-    [0] N’atteint pas une nuit avec une probabilité de { $chance }. La probabilité de ce que vous voulez est de { $reached }
-    [one] N’atteint que { $n } nuit avec une probabilité de { $chance }. La probabilité de ce que vous voulez est de { $reached }
-   *[other] N’atteint que { $n } nuits avec une probabilité de { $chance }. La probabilité de ce que vous voulez est de { $reached }
+    [0] N’atteint pas une seule nuit avec une probabilité de { $chance }. Les nuits voulues ont une probabilité de { $reached }
+    [one] N’atteint que { $n } nuit avec une probabilité de { $chance }. Les nuits voulues ont une probabilité de { $reached }
+   *[other] N’atteint que { $n } nuits avec une probabilité de { $chance }. Les nuits voulues ont une probabilité de { $reached }
 }
 way-price = Ce que cela coûte
 way-facts = 9 fois sur 10 : { $sure_n ->
@@ -83,8 +83,8 @@ cost-free = Ne coûte rien
 cost-effort = Demande un effort ou un peu moins de confort
 cost-driving = { $time } de route en plus
 cost-hook-up = { $n ->
-    [one] { $n } nuit sur un emplacement avec branchement, au tarif du lieu
-   *[other] { $n } nuits sur un emplacement avec branchement, au tarif du lieu
+    [one] { $n } nuit sur un emplacement avec branchement, au tarif du camping
+   *[other] { $n } nuits sur un emplacement avec branchement, au tarif du camping
 }
 cost-money = Environ { $amount }, { $weight } de plus à bord
 cost-money-lighter = Environ { $amount }, { $weight } de moins à bord
@@ -109,19 +109,19 @@ change-gas = Cuisiner ou chauffer au gaz à la place : { $name }
 change-off-at-night = Éteindre de 23 h à 7 h : { $name }
 change-unplug = Débrancher entre les utilisations : { $name }
 change-shorter = { $name } : { $amount } de moins par jour
-change-fewer = { $name } : { $amount } utilisations de moins par jour
+change-fewer = { $name } : utiliser { $amount } fois de moins par jour
 change-share = { $name } : seulement { $amount } de l’usage prévu
 change-warmer-fridge = { $name } : régler environ 2 °C moins froid
 change-dc = { $name } : alimenter en { $amount } par un adaptateur, sans le convertisseur
 change-midday = { $name } : utiliser vers midi
-change-inverter-when-used = N’allumer le convertisseur que lorsqu’il sert
-change-inverter-sleep = Laisser le convertisseur en veille quand rien ne tourne ({ $amount } alors)
+change-inverter-when-used = N’allumer le convertisseur que quand il sert
+change-inverter-sleep = Mettre le convertisseur en veille quand rien ne tourne ({ $amount } alors)
 change-tilt = { $name } : incliner à { $tilt }, face au { $facing }
 change-tilt-roof = { $name } : incliner sur un support à { $tilt }, face au { $facing }
 change-clean = { $name } : nettoyer le verre
 change-out-of-shade = { $name } : stationner hors de l’ombre
 change-mppt = { $name } : un régulateur MPPT au lieu de PWM
-change-portable = Poser un panneau mobile de { $amount }, incliné à { $tilt }, face au { $facing }
+change-portable = Installer un panneau mobile de { $amount }, incliné à { $tilt }, face au { $facing }
 change-drive = Rouler { $amount } le jour { $day } ({ $date })
 change-hook-up = { $n ->
     [one] Prendre un emplacement avec branchement chaque nuit
@@ -131,9 +131,9 @@ change-arrive-full = Arriver avec une batterie pleine
 change-battery-inside = Mettre la batterie à l’intérieur, où il fait moins froid
 change-battery-locker = Mettre la batterie dans un coffre, où il fait moins froid
 change-heated = Une batterie chauffée, qui se charge aussi par temps de gel
-change-battery = Plus de capacité, batterie du même type : { $amount }
+change-battery = Ajouter une batterie du même type : { $amount }
 change-lithium = LiFePO4 de même capacité : { $amount }
-change-solar = Plus de panneaux : { $amount }
+change-solar = Ajouter des panneaux : { $amount }
 change-dc-dc = Un chargeur DC-DC de { $amount }
 change-dc-dc-drive = { $n ->
     [one] Un chargeur DC-DC de { $amount }, et une heure de route chaque jour
@@ -143,17 +143,17 @@ change-dc-dc-drive = { $n ->
 part-buy = Quoi acheter
 part-year = L’année
 buy-title = Quoi acheter
-buy-told = Pour chaque batterie, les plus petits panneaux, et pour chaque puissance de panneaux, la plus petite batterie qui tiennent vos nuits.
+buy-told = Pour chaque batterie, la plus petite puissance de panneaux qui suffit à vos nuits. Pour chaque puissance de panneaux, la plus petite batterie.
 buy-from = Premier mois
 buy-to = Dernier mois
 buy-this-month = Mois du séjour
 buy-progress = Essai des combinaisons : { $done }
-buy-hard = Mois le plus difficile parmi ceux choisis : { $months }. Les valeurs ci-dessous sont pour ce mois.
-buy-least = Le moins à acheter
-buy-cheapest = Le moins cher, tout neuf
+buy-hard = Mois le plus difficile parmi ceux choisis : { $months }. Les valeurs ci-dessous sont calculées pour ce mois.
+buy-least = Plus petit achat
+buy-cheapest = Le moins cher, si tout est neuf
 buy-lightest = Le plus léger
 buy-choice = { $kind } { $battery } avec { $solar } de panneaux
-buy-price = { $more } en plus de ce que vous avez ; { $all } tout neuf ; { $weight } au total
+buy-price = { $more } en plus de ce que vous avez ; { $all } si tout est neuf ; { $weight } au total
 buy-take = Choisir ces valeurs
 buy-none = Même { $solar } de panneaux avec { $battery } de batterie ne suffisent pas. Demandez moins de nuits, un autre mois ou une probabilité plus faible, ou consommez moins.
 buy-sizes = Toutes les combinaisons : { $kind }
@@ -171,8 +171,8 @@ buy-how = Appareils, route, branchement, inclinaison, ombre et âge de la batter
 prices-title = Prix et poids
 prices-told = Partez de ces chiffres ronds et mettez les vôtres ; ils ne changent rien au nombre de nuits.
 prices-currency = Monnaie
-prices-solar = Panneaux avec fixation, par 100 W
-prices-solar-weight = Son poids, par 100 W
+prices-solar = Panneaux avec fixation, par 100 Wc
+prices-solar-weight = Leur poids, par 100 Wc
 prices-lead = Batterie au plomb, par 100 Ah en 12 V
 prices-lead-weight = Son poids, par 100 Ah en 12 V
 prices-lithium = LiFePO4, par 100 Ah en 12 V
@@ -180,17 +180,17 @@ prices-lithium-weight = Son poids, par 100 Ah en 12 V
 prices-dc-dc = Chargeur DC-DC, posé
 
 year-title = Les nuits au fil de l’année
-year-told = Le même séjour, commencé chaque mois, à cet endroit avec cette installation.
+year-told = Le même séjour à cet endroit avec cette installation, commencé chaque mois de l’année.
 year-progress = Simulation de l’année : { $done } mois sur 12
 
 part-compare = Côte à côte
 compare-title = Installations côte à côte
-compare-told = L’installation à l’écran à côté de vos autres, chacune avec la météo de son lieu. Pour voir l’effet d’un changement, mettez d’abord une copie à côté.
+compare-told = Cette installation à côté de vos autres, chacune avec la météo de son lieu. Pour voir l’effet d’un changement, ajoutez d’abord une copie.
 compare-with = Comparer avec
-compare-copy = Mettre une copie de celle-ci à côté
+compare-copy = Ajouter une copie de celle-ci
 compare-copy-name = Copie { $n }
 compare-drop = Retirer : { $name }
-compare-copies-passing = Ces copies ne peuvent pas être gardées dans ce navigateur : elles disparaissent à la fermeture de la page.
+compare-copies-passing = Ce navigateur ne peut pas enregistrer ces copies : elles disparaissent à la fermeture de la page.
 compare-full = Vous pouvez en comparer { $most } au maximum.
 compare-this = Cette installation
 compare-alone = Choisissez une autre installation, ou ajoutez une copie et changez quelque chose.
@@ -211,22 +211,22 @@ compare-weight-per-kwh = Poids de batterie par kWh utilisable
 compare-life-cost = Coût d’un kWh utilisable sur sa durée de vie
 compare-band = { $low } à { $high }
 compare-life = Plomb contre lithium à vos prix
-compare-life-how = Prix divisé par l’énergie que la batterie donne sur sa durée de vie en cycles, à la profondeur de décharge habituelle. Le nombre de cycles est une large plage de valeurs usuelles. Utilisée deux semaines par an, une batterie meurt d’abord de vieillesse.
-compare-batteries = Pourquoi les batteries s’en sortent différemment
-compare-batteries-how = Chacune sur son séjour, par temps moyen, à la température de la batterie. Le froid rend une partie de la charge d’une batterie au plomb inaccessible et empêche une lithium de se charger. Presque pleine, une batterie au plomb se charge lentement et perd une partie de ce qu’elle reçoit.
-reason-usable = Utilisable sur l’énergie de l’étiquette
+compare-life-how = Prix divisé par l’énergie que la batterie fournit sur sa durée de vie en cycles, à la profondeur de décharge habituelle. Le nombre de cycles est une large plage de valeurs usuelles. Utilisée deux semaines par an, une batterie meurt d’abord de vieillesse.
+compare-batteries = Pourquoi les batteries se comportent différemment
+compare-batteries-how = Chacune sur son séjour, par temps moyen, à la température de la batterie. Le froid rend inaccessible une partie de la charge du plomb et empêche le lithium de se charger. Presque pleine, une batterie au plomb se charge lentement et perd une partie de la charge.
+reason-usable = Part utilisable de l’énergie de l’étiquette
 reason-cold = Disponible à l’heure la plus froide
-reason-fast = Rendu si vidée en 5 h au lieu de 20 h
-reason-stored = Stocké de ce qui entre au-dessus de 80 %
-reason-taken = Courant accepté au plus à 90 %
-reason-full = De la limite à pleine, plus gros chargeur
-reason-lost = Perdu à la charge et par résistance
+reason-fast = Énergie fournie en 5 h, par rapport à 20 h
+reason-stored = Part de la charge stockée au-dessus de 80 %
+reason-taken = Courant de charge maximal à 90 %
+reason-full = De la limite à pleine, avec le plus gros chargeur
+reason-lost = Pertes à la charge et par résistance
 reason-sag = Tension la plus basse avant la limite, plus gros appareil en marche
-reason-cut-out = Se couperait pour tension basse avant la limite
+reason-cut-out = Coupure (tension trop basse) avant la limite
 reason-no-charge = N’accepte aucune charge sous
 reason-locked = Charge refusée à cause du froid
 reason-management = Consommation du BMS
-reason-standing = Perdu en 30 jours sans servir
+reason-standing = Perte en 30 jours sans servir
 differ-all-loads = Tous les appareils
 differ-chemistry = Type de batterie
 differ-capacity = Batterie
@@ -234,7 +234,7 @@ differ-health = État de santé de la batterie
 differ-soc-min = Limite
 differ-soc-start = Charge à l’arrivée
 differ-system = Système
-differ-battery-place = Emplacement de la batterie
+differ-battery-place = Où se trouve la batterie
 differ-heated = Chauffage de la batterie
 differ-inverter = Convertisseur
 differ-inverter-idle = Convertisseur, consommation à vide
@@ -245,7 +245,7 @@ differ-facing = Orientation
 differ-mounting = Pose des panneaux
 differ-controller = Régulateur
 differ-shade = Ombre à midi
-differ-driving-charger = Chargeur sur le moteur
+differ-driving-charger = Recharge en roulant
 differ-driving-every = Jours de route
 differ-driving-time = Temps de route
 differ-hook-up-charger = Chargeur 230 V
@@ -255,9 +255,9 @@ differ-place = Lieu
 differ-arrival = Arrivée
 differ-nights = Nuits voulues
 differ-air = Température moyenne
-differ-heated-to = Chauffé à
-differ-use-factor = Consommation, apprise sur place
-differ-sun-factor = Soleil, appris sur place
+differ-heated-to = Température de chauffage
+differ-use-factor = Consommation, d’après les relevés sur place
+differ-sun-factor = Soleil, d’après les relevés sur place
 value-absent = –
 value-yes = oui
 value-every = { $n ->
