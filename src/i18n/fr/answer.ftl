@@ -7,7 +7,7 @@ answer-nights = { $n ->
 }
 answer-more = ou plus
 answer-sure = sur batterie, 9 fois sur 10
-answer-average = sur batterie, par temps moyen (calcul des probabilités en cours)
+answer-average = sur batterie, par temps moyen (probabilités en cours)
 answer-likely = Une fois sur deux : { $n ->
     [one] { $n } nuit
    *[other] { $n } nuits

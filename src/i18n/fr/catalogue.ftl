@@ -10,7 +10,7 @@ app-fridge-absorption-control = Frigo à absorption au gaz : électronique
 app-fridge-absorption-element = Frigo à absorption : résistance 12 V, en roulant seulement
 app-fridge-vent-fans = Ventilateurs d’aération du frigo
 app-fridge-drawer = Frigo tiroir, 20–30 L
-app-fridge-household = Frigo ménager, 230 V
+app-fridge-household = Réfrigérateur ménager, 230 V
 app-ice-maker = Machine à glaçons
 
 ## Heating
@@ -32,11 +32,11 @@ app-underfloor-heating = Plancher chauffant électrique
 app-water-heater-electric = Chauffe-eau électrique, 230 V
 app-heated-seat-pad = Coussin de siège chauffant
 app-tank-heater-pads = Tapis chauffants pour réservoirs et tuyaux
-app-pellet-stove = Poêle à granulés : ventilateur et alimentation
+app-pellet-stove = Poêle à granulés : ventilateur et vis d’alimentation
 
 ## Air
 app-desk-fan = Ventilateur de table ou à pince, 12 V
-app-evaporative-cooler = Rafraîchisseur à évaporation
+app-evaporative-cooler = Rafraîchisseur d’air à évaporation
 app-air-con-roof = Climatiseur, 230 V
 app-air-con-12v = Climatiseur, 12 V
 app-extractor-hood = Hotte de cuisine
@@ -97,11 +97,11 @@ app-nebuliser = Nébuliseur
 app-medicine-cooler = Mini-frigo à médicaments
 app-oxygen-concentrator = Concentrateur d’oxygène
 app-wheelchair-charging = Fauteuil roulant ou scooter PMR, recharge
-app-baby-monitor = Babyphone
+app-baby-monitor = Écoute-bébé
 
 ## Kitchen
 app-kettle-low-watt = Bouilloire, faible puissance
-app-kettle-household = Bouilloire, domestique
+app-kettle-household = Bouilloire ordinaire
 app-kettle-12v = Bouilloire, 12 V
 app-induction-hob = Plaque à induction
 app-hot-plate = Plaque électrique
@@ -145,14 +145,14 @@ app-electric-fence = Clôture électrique
 app-power-station = Station électrique portable, recharge
 
 ## Vehicle
-app-motor-mover = Déplace-caravane motorisé
+app-motor-mover = Déplace-caravane
 app-entrance-step = Marchepied électrique
 app-levelling = Vérins de mise à niveau, béquilles
 app-air-suspension = Compresseur de suspension pneumatique
 app-trailer-stability = Stabilisateur de remorque
 app-side-lights = Feux de position, laissés allumés
-app-starter-maintainer = Maintien de la batterie de démarrage
-app-dash-cam = Caméra embarquée, mode parking
+app-starter-maintainer = Chargeur de maintien, batterie de démarrage
+app-dash-cam = Caméra embarquée, mode stationnement
 app-reversing-camera = Caméra de recul et écran
 app-slide-out = Moteur d’extension (slide-out)
 app-awning-motor = Moteur de store
@@ -165,10 +165,10 @@ app-inverter-idle-300w = Convertisseur laissé allumé, 300 W
 app-inverter-idle-1kw = Convertisseur laissé allumé, 1 kW
 app-inverter-idle-2kw = Convertisseur laissé allumé, 2 kW
 app-inverter-idle-3kw = Convertisseur laissé allumé, 3 kW
-app-inverter-power-save = Convertisseur en mode économie
+app-inverter-power-save = Convertisseur en mode veille
 app-battery-monitor = Moniteur de batterie, BMS
 app-solar-controller = Régulateur solaire, consommation propre
-app-unexplained-standby = Veille avec tout éteint
+app-unexplained-standby = Consommation inexpliquée, tout éteint
 app-heater-panel-standby = Commande de chauffage, veille
 app-tank-sensors = Sondes de niveau des réservoirs
 app-clock-memory = Horloge, mémoire de l’autoradio
