@@ -39,9 +39,9 @@ verdict-all = { $n ->
    *[other] La batterie tient les { $n } nuits, 9 fois sur 10.
 }
 verdict-none = C’est juste dès la première nuit (probabilité : { $chance }).
-verdict-safe-one = La batterie tient { $first }, 9 fois sur 10.
-verdict-safe-two = La batterie tient { $first } et { $last }, 9 fois sur 10.
-verdict-safe-more = La batterie tient de { $first } à { $last }, 9 fois sur 10.
-verdict-likely-one = C’est probable { $first } ({ $chance }).
-verdict-likely-more = C’est probable de { $first } à { $last } ({ $chance }).
-verdict-tight = À partir de { $first }, c’est juste.
+verdict-safe-one = La batterie tient la nuit du { $first }, 9 fois sur 10.
+verdict-safe-two = La batterie tient les nuits du { $first } et du { $last }, 9 fois sur 10.
+verdict-safe-more = La batterie tient les nuits du { $first } au { $last }, 9 fois sur 10.
+verdict-likely-one = C’est probable la nuit du { $first } ({ $chance }).
+verdict-likely-more = C’est probable du { $first } au { $last } ({ $chance }).
+verdict-tight = À partir du { $first }, c’est juste.
