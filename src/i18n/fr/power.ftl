@@ -139,7 +139,7 @@ relay-alternator = Tension de l’alternateur
 relay-length = Câble, longueur aller
 relay-size = Section du câble
 relay-limit = Courant maximal du circuit
-relay-smart = Alternateur intelligent
+relay-smart = Alternateur intelligent (piloté)
 relay-smart-hint = Baisse parfois sa tension, comme sur beaucoup de véhicules depuis 2015 environ.
 
 hook-up-title = Branchement 230 V
