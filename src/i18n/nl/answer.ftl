@@ -28,20 +28,20 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = Laadtoestand tijdens het verblijf
 moment = { $weekday } { $date } om { $time }
-from-nights = Je verblijf wordt tweeduizend keer uur voor uur doorgerekend. Elke keer met ander weer, zoals het op deze plek in dit seizoen voorkomt. Ook je eigen cijfers en de klimaatcijfers kunnen er telkens iets naast zitten. In 9 van de 10 berekeningen blijft de accu minstens dit aantal nachten boven je ondergrens.
+from-nights = Je verblijf wordt tweeduizend keer uur voor uur doorgerekend, telkens met ander weer zoals dat hier in dit seizoen voorkomt. Ook je eigen cijfers en de klimaatcijfers kunnen er telkens iets naast zitten. In 9 van de 10 berekeningen blijft de accu minstens dit aantal nachten boven je ondergrens.
 from-likely = In de helft van de berekeningen houdt de accu het minstens dit aantal nachten vol. Hoeveel nachten je wilt, stel je in bij ‘Reis’.
 from-first-low = In 9 van de 10 berekeningen blijft de accu tot dit uur boven je ondergrens.
 from-lowest = In 9 van de 10 berekeningen zakt de accu nooit lager. Tot de kansen klaar zijn, geldt dit voor gemiddeld weer.
 answer-most = Grootste verbruiker: { $name }, { $share } van de energie van een dag
 answer-figures = Meer cijfers
 verdict-all = { $n ->
-    [one] Je nacht zit goed.
-   *[other] Alle { $n } nachten zitten goed.
+    [one] 9 van de 10 keer haalt de accu de nacht.
+   *[other] 9 van de 10 keer haalt de accu alle { $n } nachten.
 }
 verdict-none = Al vanaf de eerste nacht krap ({ $chance }).
-verdict-safe-one = Op { $first } zit je goed.
-verdict-safe-two = Op { $first } en { $last } zit je goed.
-verdict-safe-more = Van { $first } tot en met { $last } zit je goed.
+verdict-safe-one = Op { $first } lukt het 9 van de 10 keer.
+verdict-safe-two = Op { $first } en { $last } lukt het 9 van de 10 keer.
+verdict-safe-more = Van { $first } tot en met { $last } lukt het 9 van de 10 keer.
 verdict-likely-one = Waarschijnlijk lukt het op { $first } ({ $chance }).
 verdict-likely-more = Waarschijnlijk lukt het van { $first } tot en met { $last } ({ $chance }).
 verdict-tight = Vanaf { $first } wordt het krap.
