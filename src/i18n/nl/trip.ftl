@@ -35,7 +35,7 @@ locate-timed-out = Het zoeken van je locatie duurde te lang. Probeer het opnieuw
 locate-hint = Alleen als je erop tikt; afgerond op ongeveer 10 km; blijft op dit toestel.
 locate-missing = Deze browser geeft je locatie niet door aan deze pagina. Typ zelf een plaats in.
 
-dates-title = Data
+dates-title = Reisdata
 dates-arrival = Aankomst
 dates-nights = Nachten
 dates-hour = Aankomsttijd
@@ -46,7 +46,7 @@ dates-clock-longitude = Naar de lengtegraad: { $utc }
 dates-from-to = Van { $from } tot { $to }.
 
 days-title = Dag voor dag
-days-hint = Laat een dag op ‘Niet bekend’ staan, dan tellen voor de kansen alle gebruikelijke soorten weer van de plaats mee. Rijden en walstroom volgen ‘Accu’, tenzij je ze hier instelt.
+days-hint = Laat een dag op ‘Niet bekend’ staan, dan rekenen de kansen met al het weer dat daar gebruikelijk is. Rijden en walstroom volgen ‘Accu’, tenzij je ze hier instelt.
 days-more = { $n ->
     [one] Nog { $n } dag tonen
    *[other] Nog { $n } dagen tonen
@@ -78,7 +78,7 @@ climate-months-caption = Zon per dag op een horizontaal vlak, en gemiddelde luch
 climate-month = Maand
 climate-own-sun = Mijn eigen zoncijfers
 climate-own-sun-hint = Zon op een horizontaal vlak, uit welke bron ook. Piekzonuren per dag zijn hetzelfde als kWh/m² per dag. Lege maanden houden het standaardcijfer.
-own-sun-unit = Mijn cijfers zijn
+own-sun-unit = Eenheid van mijn cijfers
 own-sun-daily = kWh/m² per dag
 own-sun-monthly = kWh/m² per maand
 climate-usual = Standaard: { $amount }
@@ -87,8 +87,8 @@ climate-ground = Weerkaatsing van de grond (albedo)
 climate-vehicle = Voertuig
 climate-vehicle-loss = Per graad die het binnen warmer is, verliest het ongeveer { $watts } warmte (vuistregel). Zon en mensen geven zo’n 3 °C gratis.
 climate-inside = Verwarmd tot, gemiddeld dag en nacht
-climate-inside-hint = Kachels houden het zo warm, en een koelkast binnen staat in die lucht. Leeg: niet verwarmd.
-climate-ground-kind = De ondergrond is
+climate-inside-hint = Kachels houden het zo warm, en een koelkast binnen staat in die warmte. Leeg: niet verwarmd.
+climate-ground-kind = Soort ondergrond
 ground-grass = Gras
 ground-sand = Zand
 ground-snow = Verse sneeuw
