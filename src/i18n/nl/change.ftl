@@ -42,7 +42,7 @@ toast-applied = Gewijzigd: { $change }
 ways-title = Manieren om meer nachten te halen
 ways-told = Geef aan hoeveel nachten je wilt en hoe zeker je wilt zijn. Nightbank zoekt hoogstens drie plannen: gewoontes, rijden of walstroom, en kopen.
 ways-nights = Gewenste nachten
-ways-chance = Met een kans van
+ways-chance = Gewenste kans
 ways-now = { $n ->
     [one] Zoals het nu is, is de kans om { $n } nacht te halen { $chance }.
    *[other] Zoals het nu is, is de kans om { $n } nachten te halen { $chance }.
@@ -60,11 +60,11 @@ way-reaches = { $n ->
    *[other] Haalt { $n } nachten met een kans van { $chance }
 }
 way-falls-short = { $n ->
-    [0] Haalt nog geen nacht met een kans van { $chance }. De kans op wat je wilt is { $reached }
+    [0] Haalt nog niet één nacht met een kans van { $chance }. De kans op wat je wilt is { $reached }
     [one] Haalt maar { $n } nacht met een kans van { $chance }. De kans op wat je wilt is { $reached }
    *[other] Haalt maar { $n } nachten met een kans van { $chance }. De kans op wat je wilt is { $reached }
 }
-way-price = Wat het kost
+way-price = Kosten
 way-facts = 9 van de 10 keer: { $sure_n ->
     [one] { $sure } nacht
    *[other] { $sure } nachten
@@ -155,7 +155,7 @@ buy-lightest = Lichtst
 buy-choice = { $kind } { $battery } met { $solar } aan panelen
 buy-price = { $more } boven op wat je hebt; { $all } als alles nieuw is; { $weight } in totaal
 buy-take = Deze combinatie gebruiken
-buy-none = Zelfs { $solar } aan panelen met { $battery } accu is niet genoeg. Kies minder nachten, een andere maand of een kleinere kans, of verbruik minder.
+buy-none = Zelfs { $solar } aan panelen met een accu van { $battery } is niet genoeg. Kies minder nachten, een andere maand of een kleinere kans, of verbruik minder.
 buy-sizes = Alle combinaties met { $kind }
 buy-by-battery = { $kind }: kleinste panelen bij elke accu
 buy-by-solar = { $kind }: kleinste accu bij elk paneelvermogen
@@ -166,18 +166,18 @@ buy-smallest-battery = Kleinste accu
 buy-too-little = niets is groot genoeg
 buy-have = wat je hebt
 buy-curve = { $kind }: accu en panelen die net genoeg zijn
-buy-curve-told = Hoe meer accu, hoe minder panelen je nodig hebt. Van { $least } accu met { $solar } aan panelen tot { $most } accu met { $few }.
+buy-curve-told = Hoe meer accu, hoe minder panelen je nodig hebt. Van een accu van { $least } met { $solar } aan panelen tot een accu van { $most } met { $few }.
 buy-how = Apparaten, rijden, walstroom, hellingshoek, schaduw en de ouderdom van de accu blijven gelijk. Houd wat marge voor de komende jaren.
 prices-title = Prijzen en gewichten
 prices-told = Begin met deze ronde bedragen en vul je eigen prijzen in. Ze veranderen niets aan het aantal nachten.
 prices-currency = Valuta
-prices-solar = Zonnepaneel met bevestiging, per 100 W
-prices-solar-weight = Gewicht ervan, per 100 W
+prices-solar = Zonnepaneel met bevestiging, per 100 Wp
+prices-solar-weight = Gewicht zonnepaneel, per 100 Wp
 prices-lead = Loodaccu, per 100 Ah bij 12 V
-prices-lead-weight = Gewicht ervan, per 100 Ah bij 12 V
+prices-lead-weight = Gewicht loodaccu, per 100 Ah bij 12 V
 prices-lithium = LiFePO4, per 100 Ah bij 12 V
-prices-lithium-weight = Gewicht ervan, per 100 Ah bij 12 V
-prices-dc-dc = DC-DC-lader, incl. inbouw
+prices-lithium-weight = Gewicht LiFePO4, per 100 Ah bij 12 V
+prices-dc-dc = DC-DC-lader, inclusief inbouw
 
 year-title = Nachten door het jaar heen
 year-told = Hetzelfde verblijf op deze plaats met deze configuratie, beginnend in elke maand.
@@ -211,19 +211,19 @@ compare-weight-per-kwh = Accugewicht per bruikbare kWh
 compare-life-cost = Prijs per bruikbare kWh over de levensduur
 compare-band = { $low } tot { $high }
 compare-life = Lood tegenover lithium bij jouw prijzen
-compare-life-how = Prijs gedeeld door de energie die de accu in zijn levensduur (cycli) levert, bij de gebruikelijke ontladingsdiepte. Voor het aantal cycli geldt een ruime marge van typische waarden. Gebruik je hem twee weken per jaar, dan is ouderdom het einde van de accu.
+compare-life-how = Prijs gedeeld door de energie die de accu in zijn levensduur (cycli) levert, bij de gebruikelijke ontladingsdiepte. Voor het aantal cycli geldt een ruime marge van typische waarden. Gebruik je hem twee weken per jaar, dan bepaalt de ouderdom hoelang hij meegaat.
 compare-batteries = Waarom de accu’s verschillend presteren
-compare-batteries-how = Elk op de eigen reis, bij gemiddeld weer en de temperatuur van de accu daar. Kou maakt een deel van de lading van een loodaccu onbereikbaar en maakt laden van lithium onmogelijk. Bijna vol laadt lood langzaam en gaat een deel van de lading verloren.
+compare-batteries-how = Elk op de eigen reis, bij gemiddeld weer en de temperatuur van de accu daar. Kou maakt een deel van de lading van een loodaccu onbereikbaar en maakt laden van lithium onmogelijk. Bijna vol laadt lood langzaam en verliest het een deel van de lading.
 reason-usable = Bruikbaar deel van de energie op het etiket
 reason-cold = Beschikbaar in het koudste uur
-reason-fast = Levert bij ontladen in 5 uur, vergeleken met 20 uur
+reason-fast = Capaciteit bij ontladen in 5 uur, vergeleken met 20 uur
 reason-stored = Opgeslagen deel bij laden boven 80%
 reason-taken = Hoogste laadstroom bij 90%
 reason-full = Van je ondergrens tot vol, sterkste lader
 reason-lost = Verloren bij laden en door weerstand
 reason-sag = Laagste spanning vóór je ondergrens, grootste apparaat aan
 reason-cut-out = Schakelt uit door lage spanning vóór je ondergrens
-reason-no-charge = Neemt geen lading op onder
+reason-no-charge = Laagste laadtemperatuur
 reason-locked = Laden geweigerd door kou
 reason-management = Eigen verbruik van het BMS
 reason-standing = Verlies in 30 dagen stilstand
