@@ -8,7 +8,7 @@ chart-read-band = 8 van de 10 keer tussen { $from } en { $to }
 chart-read-low = ondergrens { $soc }
 chart-read-reading = meting onderweg: { $soc }
 chart-key-average = Gemiddeld weer
-chart-key-median = Middelste weersverloop: helft van het weer beter, helft slechter
+chart-key-median = Middelste weersverloop: de ene helft is beter, de andere slechter
 chart-key-band = 8 van de 10 keer binnen deze band
 chart-key-low = Je ondergrens (daaronder gearceerd)
 chart-key-night = Nacht
@@ -29,7 +29,7 @@ chart-head-day = Dag
 chart-head-lowest = Laagste
 chart-head-highest = Hoogste
 chart-head-end = Aan het eind
-chart-head-unlucky = Laagste in de slechtste 1 van 10
+chart-head-unlucky = Laagste in de slechtste 1 op de 10
 chart-head-limit = Ondergrens
 chart-head-events = Wat er gebeurt
 

@@ -18,7 +18,7 @@ from-other = { $sum } uit de andere bronnen bij ‘Accu’, verdeeld over { $day
 }.
 from-loads = Wat de apparaten die bij ‘Apparaten’ aanstaan gebruiken, uur voor uur, bij de temperaturen van deze dagen.
 from-loads-direct = Rechtstreeks uit de accu: { $amount } per dag.
-from-loads-mains = Op de stopcontacten van de omvormer: { $amount } per dag.
+from-loads-mains = Aan de stopcontacten van de omvormer: { $amount } per dag.
 from-inverter-idle = Doordat hij aanstaat: { $amount } per dag.
 from-inverter-conversion = Verlies bij het omvormen: { $amount } per dag.
 from-electronics = Laadregelaars en accu-elektronica verbruiken { $power }, dag en nacht.
@@ -50,7 +50,7 @@ summary-cooling = volgt de warmte
 summary-driving = tijdens het rijden
 summary-duty = { $share } van de tijd
 summary-charges = { $charge } { $days_n ->
-    [one] eens per { $days } dag
+    [one] elke dag
    *[other] eens per { $days } dagen
 }
 summary-uses = { $times } × { $each }

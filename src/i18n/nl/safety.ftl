@@ -1,6 +1,6 @@
 # Cautions, shown where they apply.
 caution-cold = Koude lithiumaccu.
-caution-cold-text = Laden onder 0 °C beschadigt LiFePO4-cellen blijvend. Tenzij de fabrikant anders aangeeft of de accu verwarmd is, moet het accubeheersysteem (BMS) het laden stoppen. Ga uit van de temperatuur van de cellen, niet van de lucht.
+caution-cold-text = Laden onder 0 °C beschadigt LiFePO4-cellen blijvend. Tenzij de fabrikant anders aangeeft of de accu wordt verwarmd, moet het accubeheersysteem (BMS) het laden stoppen. Ga uit van de temperatuur van de cellen, niet van de lucht.
 caution-hydrogen = Waterstof.
 caution-hydrogen-text = Loodaccu’s geven bij het laden explosief waterstofgas af; gesloten accu’s ook, als ze worden overladen. Plaats ze in een bak met ontluchting naar buiten. Houd vonken en vlammen uit de buurt, en laad nooit een bevroren accu.
 caution-fuse = Zekering bij de accu.
@@ -17,7 +17,7 @@ caution-alternator = Dynamo.
 caution-alternator-text = Een grote lithiumaccu kan zoveel stroom opnemen dat de dynamo oververhit raakt. Begrens de stroom tot wat de fabrikant van het voertuig toestaat, en laat een motor nooit in een afgesloten ruimte draaien.
 caution-cable = Hete kabels.
 caution-cable-text = Dunne of lange kabels en losse klemmen worden heet bij grote stromen. Kies de kabel op stroom én spanningsval, en laat werk aan leidingen met grote stroom controleren.
-caution-mixed = Gelijk bij gelijk.
+caution-mixed = Gelijke accu’s.
 caution-mixed-text = Verbind alleen accu’s van dezelfde soort, grootte en leeftijd, zoals de fabrikant toestaat.
 caution-food = Houd eten koel.
 caution-food-text = Bederfelijk eten moet op 5 °C of kouder blijven. Leg een thermometer in de koelkast voordat je hem warmer zet, en gooi weg wat warm is geworden.

@@ -1,6 +1,6 @@
 # Parts that every view is made of.
 sheet-close = Sluiten
-tip-name = Wat is: { $word }?
+tip-name = Wat betekent ‘{ $word }’?
 origin-name = Hoe dit is berekend
 unit-a-day = { $amount } per dag
 pair = { $label }: { $value }
