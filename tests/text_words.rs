@@ -163,6 +163,10 @@ const AVOIDED: &[(Lang, &[(&str, &str)])] = &[
             ("bij Stroom", "bij ‘Accu’"),
             ("‘Stroom’", "‘Accu’"),
             ("hoge stromen", "grote stromen"),
+            ("aan blij", "aanblijft, aanblijven"),
+            ("lage accu", "bijna lege accu"),
+            ("orte keren", "kort gebruik"),
+            ("zitten goed", "9 van de 10 keer"),
         ],
     ),
 ];
