@@ -108,7 +108,7 @@ inverter-switching = Ingeschakeld
 inverter-when-used = Alleen bij gebruik
 inverter-all-day = Dag en nacht
 inverter-power-save = Spaarstand in rust
-inverter-asleep = Verbruik in spaarstand
+inverter-asleep = Opgenomen vermogen in spaarstand
 inverter-missing = { $n ->
     [one] Eén apparaat heeft 230 V nodig, maar er is geen omvormer aan boord. Er wordt gerekend alsof die er wel is.
    *[other] { $n } apparaten hebben 230 V nodig, maar er is geen omvormer aan boord. Er wordt gerekend alsof die er wel is.
