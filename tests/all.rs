@@ -33,6 +33,7 @@ mod link_mangled;
 mod link_roundtrip;
 mod load_energy;
 mod measuring;
+mod no_leaps;
 mod places;
 mod places_gazetteer;
 mod public_items;

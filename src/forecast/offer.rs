@@ -57,31 +57,36 @@ fn circuit_volts(
     if surplus.0 > 0.0 { bank.charging_volts(state, hour.conditions, surplus / rest) } else { rest }
 }
 
-/// What a split-charge relay delivers: `I = (V_alt - V + R_p I_load) / (R_loop + R_p)`, the
-/// alternator through its cable against the battery's own polarisation.
+/// What a split-charge relay delivers, and what its cable loses. With `x = V_alt - V - R_loop I_load`, the
+/// voltage left over if the alternator carries all that is drawn: `I = I_load + x / (R_loop + R)`, where `R`
+/// is the battery's polarisation as it charges, or its resistance where it has to help out (`x < 0`).
 fn relay_offer(
     relay: &Relay,
     bank: &BankPhysics,
     state: &BankState,
     hour: &Circuit<'_>,
 ) -> (Watts, Watts) {
-    let rest = bank.curve.volts(state.soc_frac);
-    if relay.alternator <= rest || relay.share <= 0.0 {
+    if relay.share <= 0.0 {
         return (Watts::ZERO, Watts::ZERO);
     }
+    let rest = bank.curve.volts(state.soc_frac);
     let load = hour.load / rest;
-    let most = bank.max_charge_current(state, hour.conditions);
     let loop_ohm = relay.loop_resistance.0;
-    let current = if most.0 > 0.0 {
-        let polarisation = bank.polarisation(hour.conditions, rest, most).0;
-        ((relay.alternator.0 - rest.0 + polarisation * load.0) / (loop_ohm + polarisation))
-            .min(most.0 + load.0)
+    let left_over = relay.alternator.0 - rest.0 - loop_ohm * load.0;
+    let into_battery = if left_over < 0.0 {
+        left_over / (loop_ohm + hour.conditions.resistance.0)
     } else {
-        load.0
+        let most = bank.max_charge_current(state, hour.conditions);
+        if most.0 > 0.0 {
+            let polarisation = bank.polarisation(hour.conditions, rest, most).0;
+            (left_over / (loop_ohm + polarisation)).min(most.0)
+        } else {
+            0.0
+        }
     };
-    let current = Amps(current.clamp(0.0, relay.limit.0));
+    let current = Amps((load.0 + into_battery).clamp(0.0, relay.limit.0));
     let at_battery = relay.alternator - current * relay.loop_resistance;
-    let delivered = at_battery.max(rest) * current * relay.share;
+    let delivered = at_battery * current * relay.share;
     let lost = current * relay.loop_resistance * current * relay.share;
     (delivered, lost)
 }

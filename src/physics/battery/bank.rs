@@ -47,6 +47,8 @@ const MONTH: Hours = Hours(30.0 * 24.0);
 const RATED_AT: Hours = Hours(20.0);
 /// Passes to find the mean voltage of a step; each gains about three decimals.
 const PASSES: usize = 5;
+/// A current so much above what the battery takes brings it to the charge voltage, share (our choice).
+const TO_CHARGE_VOLTAGE: f64 = 0.1;
 /// A mean voltage is found when it changes by less than this [V].
 const SETTLED_V: f64 = 1e-11;
 
@@ -180,12 +182,11 @@ impl BankPhysics {
         if most.0 <= 0.0 {
             return c.absorption.max(rest);
         }
-        if current >= most {
-            return c.absorption.max(rest);
-        }
-        (rest + self.polarisation(c, rest, most) * current.max(Amps::ZERO))
-            .min(c.absorption)
-            .max(rest)
+        let polarisation = self.polarisation(c, rest, most);
+        let volts = (rest + polarisation * current.min(most).max(Amps::ZERO)).min(c.absorption);
+        // What is more than the battery takes brings it up to the charge voltage.
+        let beyond = ((current / most - 1.0) / TO_CHARGE_VOLTAGE).clamp(0.0, 1.0);
+        (volts + (c.absorption - volts) * beyond).max(rest)
     }
 
     /// Voltage at the terminals at a momentary draw, surface depletion included. Infinite power
