@@ -639,6 +639,28 @@ proptest! {
         prop_assert!(lowest(&more) <= lowest(&less).max(floor) + 1e-9);
     }
 
+    /// It is warmed once and then held, and what that takes grows no faster than the battery: where a small
+    /// one runs low, a larger one does so later. (Where chargers just keep a small one from running low in hard
+    /// frost, holding three times as many cells warm can be too much for them.)
+    #[test]
+    fn a_larger_heated_battery_lasts_as_long_in_any_setup(
+        setup in arbitrary_setup(), more in 1.001..4.0_f64, air in -20.0..6.0_f64,
+    ) {
+        let low = |capacity: f64| {
+            let mut setup = setup.clone();
+            setup.bank.chemistry = Chemistry::LiFePo4;
+            setup.bank.soc_min_frac = Chemistry::LiFePo4.usual_soc_min_frac();
+            setup.bank.heated = true;
+            // Not below its limit on arrival, where a charger lifts a small battery out sooner.
+            setup.bank.soc_start_frac = setup.bank.soc_start_frac.max(0.5);
+            setup.bank.capacity_20h = setup.bank.capacity_20h * capacity;
+            let outlook = outlook(&setup, air);
+            (outlook.nights, outlook.first_low.map_or(f64::INFINITY, |low| low.0))
+        };
+        let (small, large) = (low(1.0), low(more));
+        prop_assert!(small.1.is_infinite() || (large.0 >= small.0 && large.1 >= small.1), "{small:?} {large:?}");
+    }
+
     /// In the named cold lock too: there more sun changes nothing but what it feeds by day.
     #[test]
     fn more_sun_never_lowers_it(
