@@ -34,6 +34,7 @@ mod link_roundtrip;
 mod load_energy;
 mod measuring;
 mod no_leaps;
+mod odds_maps;
 mod places;
 mod places_gazetteer;
 mod public_items;

@@ -532,7 +532,8 @@ fn the_fast_play_agrees_with_the_booked_one() {
     run.advance(1);
     let odds = run.odds();
     for (hour, band) in course.hours.iter().zip(&odds.band) {
-        assert!((hour.soc_frac - band.p50_frac).abs() < 0.0027, "{hour:?} {band:?}");
+        // Half a level of the count, and 0.2 % of the charge.
+        assert!((hour.soc_frac - band.p50_frac).abs() < 0.0045, "{hour:?} {band:?}");
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::MonthlyClimate;
+use crate::forecast::odds::SharedMaps;
 use crate::forecast::weather::WeatherError;
 use crate::model::trip::Weather;
 use crate::model::{Setup, limits};
@@ -47,13 +48,21 @@ pub struct YearStripJob {
     climate: MonthlyClimate,
     months: Vec<Outcome>,
     playing: Option<Trial>,
+    /// Those of the battery, from the month before.
+    maps: Option<SharedMaps>,
 }
 
 impl YearStripJob {
     /// Ready to play the months, each with the nights of the setup's own trip.
     #[must_use]
     pub fn new(setup: &Setup, climate: &MonthlyClimate) -> Self {
-        Self { setup: setup.clone(), climate: *climate, months: Vec::new(), playing: None }
+        Self {
+            setup: setup.clone(),
+            climate: *climate,
+            months: Vec::new(),
+            playing: None,
+            maps: None,
+        }
     }
 
     /// Works on for about `units` (a played fortnight each); false once all is done.
@@ -74,6 +83,8 @@ impl YearStripJob {
                 let nights = usize::from(self.setup.trip.nights);
                 let setup = in_month(&self.setup, month, nights);
                 let trial = Trial::with_climate(&setup, &self.climate, SEQUENCES)?;
+                let trial = trial.reading(self.maps.as_ref());
+                self.maps = trial.maps();
                 left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
                 self.playing = Some(trial);
             }

@@ -14,6 +14,7 @@
 use super::changes::cost::battery_price;
 use super::season::in_month;
 use super::trial::{SUN_UNITS, Trial};
+use crate::forecast::odds::SharedMaps;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{MonthlyClimate, TripPlan};
@@ -130,6 +131,8 @@ pub struct SizingJob {
     search: Option<Search>,
     /// Trials of the searched size still to be played, one a hard month.
     playing: Vec<Trial>,
+    /// Of the battery played last.
+    maps: Option<SharedMaps>,
     curves: Vec<Curve>,
 }
 
@@ -160,6 +163,7 @@ impl SizingJob {
             done: 0,
             search: None,
             playing: Vec::new(),
+            maps: None,
             curves: [own, other].map(Curve::new).to_vec(),
             aim,
         }
@@ -285,7 +289,8 @@ impl SizingJob {
                 plan.mornings.truncate(self.aim.nights);
                 plan.hours.truncate(morning);
             }
-            let trial = Trial::of_plan(Arc::new(plan), SEQUENCES)?;
+            let trial = Trial::of_plan(Arc::new(plan), SEQUENCES)?.reading(self.maps.as_ref());
+            self.maps = trial.maps();
             *left = left.saturating_sub(trial.set_up_units());
             self.playing.push(trial);
         }

@@ -4,7 +4,7 @@
 //! between two setups is the setups' own and not the draw's. Work goes in portions: `units` count
 //! played fortnights, about the time of one weather sequence over fourteen nights.
 
-use crate::forecast::odds::{self, EVEN_FRAC, SURE_FRAC};
+use crate::forecast::odds::{self, EVEN_FRAC, SURE_FRAC, SharedMaps};
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{Course, MonthlyClimate, OddsRun, TripPlan};
@@ -117,6 +117,21 @@ impl Trial {
         };
         let unit_hours = plan.hours.len().max(1);
         Ok(Self { plan, odds, average, unit_hours, more: true })
+    }
+
+    /// The same with maps made before, where they are those of its battery.
+    #[must_use]
+    pub fn reading(mut self, maps: Option<&SharedMaps>) -> Self {
+        if let Some(maps) = maps {
+            self.odds = self.odds.reading(maps);
+        }
+        self
+    }
+
+    /// The maps of its battery, for other trials.
+    #[must_use]
+    pub fn maps(&self) -> Option<SharedMaps> {
+        self.odds.maps().cloned()
     }
 
     /// Units of work it took to make this trial, the sun apart.

@@ -25,7 +25,8 @@ const AIR_STEPS: usize = 110;
 #[derive(Clone, Debug)]
 pub struct AirResponse {
     conditions: Vec<Conditions>,
-    at_least: Option<Celsius>,
+    /// The battery is kept at this, or at nothing: minus infinity.
+    at_least_c: f64,
     /// Draw at the battery of all that follows the air, by air temperature and hour of the day;
     /// empty if nothing does.
     draw: Vec<[Watts; 24]>,
@@ -59,16 +60,30 @@ impl AirResponse {
                 .map(|i| draw_at(Celsius(COLDEST_AIR_C + i as f64 * AIR_STEP_K)))
                 .collect()
         };
-        Self { conditions, at_least: battery_kept_at(setup.bank.place, setup.trip.heated_to), draw }
+        let kept_at = battery_kept_at(setup.bank.place, setup.trip.heated_to);
+        Self { conditions, at_least_c: kept_at.map_or(f64::NEG_INFINITY, |at| at.0), draw }
+    }
+
+    /// Place among [`Self::all_conditions`] of a battery that would be at `unheated` by the air alone.
+    #[inline]
+    #[must_use]
+    pub fn place(&self, unheated: Celsius) -> usize {
+        let at = unheated.0.max(self.at_least_c);
+        let i = ((at - COLDEST_BATTERY_C) / BATTERY_STEP_K + 0.5) as i32;
+        (i.max(0) as usize).min(BATTERY_STEPS)
     }
 
     /// Conditions of a battery that would be at `unheated` by the air alone.
     #[inline]
     #[must_use]
     pub fn conditions(&self, unheated: Celsius) -> &Conditions {
-        let at = self.at_least.map_or(unheated, |least| unheated.max(least));
-        let i = ((at.0 - COLDEST_BATTERY_C) / BATTERY_STEP_K + 0.5) as usize;
-        &self.conditions[i.min(BATTERY_STEPS)]
+        &self.conditions[self.place(unheated)]
+    }
+
+    /// Conditions at every temperature of the table, the coldest first.
+    #[must_use]
+    pub fn all_conditions(&self) -> &[Conditions] {
+        &self.conditions
     }
 
     /// What a day `anomaly_k` warmer than usual adds to the draw of this hour, whose air is usually

@@ -16,6 +16,7 @@ use super::offer::{Circuit, Offer, offer};
 use super::plan::{PlanHour, TripPlan};
 use crate::physics::battery::{BankPhysics, BankState, ChargeStage, Conditions, Flow};
 use crate::physics::solar::panel::HourYield;
+use crate::physics::solar::yield_table::BINS;
 use crate::units::{Celsius, Hours, Litres, Volts, WattHours, Watts};
 
 /// One hour of a course.
@@ -156,7 +157,7 @@ impl Course {
         hour: &PlanHour,
         ledger: Ledger,
     ) {
-        if self.first_low.is_none() && is_low(state, &hour.conditions) {
+        if self.first_low.is_none() && is_low(state, hour.conditions.low_frac) {
             self.first_low = Some(index);
         }
         if self.first_unmet.is_none() && ledger.unmet.0 > 1e-6 {
@@ -187,15 +188,24 @@ fn stage(
     plan.bank.stage(state, &hour.conditions, gained / Hours(1.0) / volts)
 }
 
-/// Below the limit the user set.
+/// Below the limit the user set, where the cold puts it.
 #[inline]
-pub(super) fn is_low(state: &BankState, conditions: &Conditions) -> bool {
-    state.soc_frac < conditions.low_frac - 1e-9
+pub(super) fn is_low(state: &BankState, low_frac: f64) -> bool {
+    state.soc_frac < low_frac - 1e-9
 }
 
 /// Yield by hour of a day at a clearness, with what readings taught.
 pub(super) fn sun_row(plan: &TripPlan, day: usize, k_frac: f64) -> [HourYield; 24] {
     plan.sun.table.day_row(day, k_frac).map(|hour| HourYield {
+        mppt: hour.mppt * plan.sun_factor,
+        pwm: hour.pwm * plan.sun_factor,
+    })
+}
+
+/// Yield of one hour at each clearness value of its day, with what readings taught; see
+/// [`crate::physics::solar::yield_table::SolarTable::place`].
+pub(super) fn sun_of_hour(plan: &TripPlan, day: usize, hour_of_day: usize) -> [HourYield; BINS] {
+    plan.sun.table.hour_rows(day, hour_of_day).map(|hour| HourYield {
         mppt: hour.mppt * plan.sun_factor,
         pwm: hour.pwm * plan.sun_factor,
     })

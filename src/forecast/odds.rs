@@ -1,7 +1,7 @@
 //! How likely the battery lasts, from thousands of weather sequences.
 //!
 //! Each sequence ([`super::weather`]) is played through the same battery simulation as the
-//! average course. A sequence is one sky, the air that goes with it, and one answer to what nobody
+//! average course, whose hours are read from maps that its steps have made ([`maps`]). A sequence is one sky, the air that goes with it, and one answer to what nobody
 //! knows: how far the climate of the place and the figures of the user are off. Counted are the night on which each passes the limit and, hour by hour, where
 //! the state of charge lies. The seed is fixed: the same setup gives the same figures everywhere,
 //! and two setups meet the same weather. Work goes in chunks so that a page stays alive.
@@ -9,13 +9,15 @@
 //! Checked against twenty measured years the chances come true within 5 to 10 points; the page
 //! says no more than that.
 
-use super::course::{advance_hour, is_low, sun_row};
-use super::offer::Circuit;
+mod block;
+mod maps;
+
+pub use maps::HourMaps;
+
 use super::plan::TripPlan;
-use super::weather::{Sequence, WeatherError, WeatherSequences};
-use crate::physics::battery::BankState;
-use crate::units::{Celsius, Watts};
-use std::sync::Arc;
+use super::weather::{WeatherError, WeatherSequences};
+use block::{Block, Mapped, Now, Played};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 /// Sequences for the figures shown.
 pub const SEQUENCES: usize = 2000;
@@ -25,6 +27,9 @@ pub const SURE_FRAC: f64 = 0.9;
 pub const EVEN_FRAC: f64 = 0.5;
 /// Seed of the weather.
 pub const SEED: u64 = 0x006e_6967_6874_626b;
+
+/// Sequences played side by side: their hours do not wait for each other.
+const BLOCK: usize = 64;
 
 /// Steps of the counted state of charge: half a percent.
 const LEVELS: usize = 200;
@@ -114,11 +119,24 @@ impl Odds {
     }
 }
 
+/// How the hours of a sequence are played.
+#[derive(Clone, Debug)]
+enum Pace {
+    /// Read from maps of the battery.
+    Mapped(Mapped),
+    /// Step by step; what the maps are held to.
+    Stepped,
+}
+
+/// Maps of a battery, shared by all runs that have it.
+pub type SharedMaps = Arc<Mutex<HourMaps>>;
+
 /// Odds in the making.
 #[derive(Clone, Debug)]
 pub struct OddsRun {
     plan: Arc<TripPlan>,
     weather: WeatherSequences,
+    pace: Pace,
     wanted: usize,
     played: usize,
     /// How many sequences lasted each night.
@@ -129,7 +147,7 @@ pub struct OddsRun {
     lowest: Vec<u32>,
     /// Count of each level of charge, by hour; empty where the band is not wanted.
     levels: Vec<u32>,
-    sequence: Sequence,
+    block: Block,
 }
 
 impl OddsRun {
@@ -151,6 +169,7 @@ impl OddsRun {
 
     fn with_band(plan: Arc<TripPlan>, sequences: usize, band: bool) -> Result<Self, WeatherError> {
         let sun = &plan.sun;
+        let maps = HourMaps::new(&plan.bank, plan.steps_per_hour);
         let weather = WeatherSequences::with_persistence(sun.days.clone(), SEED, sun.persistence)?
             .with_climate_error(sun.climate_error_frac);
         Ok(Self {
@@ -160,10 +179,36 @@ impl OddsRun {
             lowest: vec![0; LEVELS + 1],
             lasted: vec![0; plan.mornings.len()],
             levels: if band { vec![0; plan.hours.len() * (LEVELS + 1)] } else { Vec::new() },
-            sequence: Sequence::default(),
+            pace: Pace::Mapped(Mapped::new(&plan, Arc::new(Mutex::new(maps)))),
+            block: Block::default(),
             weather,
             plan,
         })
+    }
+
+    /// The same with maps made before, where they are those of this battery.
+    #[must_use]
+    pub fn reading(mut self, maps: &SharedMaps) -> Self {
+        if open(maps).are_of(&self.plan.bank, self.plan.steps_per_hour) {
+            self.pace = Pace::Mapped(Mapped::new(&self.plan, maps.clone()));
+        }
+        self
+    }
+
+    /// The same with every hour played step by step: many times slower, to hold the maps to.
+    #[must_use]
+    pub fn step_by_step(mut self) -> Self {
+        self.pace = Pace::Stepped;
+        self
+    }
+
+    /// The maps that are read, for others with the same battery.
+    #[must_use]
+    pub fn maps(&self) -> Option<&SharedMaps> {
+        match &self.pace {
+            Pace::Mapped(mapped) => Some(&mapped.maps),
+            Pace::Stepped => None,
+        }
     }
 
     /// Wants at least so many sequences in all; those played before stay played, so that the
@@ -174,63 +219,88 @@ impl OddsRun {
 
     /// Plays at most `count` more sequences; false once all are done.
     pub fn advance(&mut self, count: usize) -> bool {
-        let count = count.min(self.wanted - self.played);
-        for _ in 0..count {
-            self.weather.fill(&mut self.sequence);
-            self.play_one();
+        let last = self.wanted.min(self.played.saturating_add(count));
+        while self.played < last {
+            let block = (last - self.played).min(BLOCK);
+            self.block.draw(&self.plan, &mut self.weather, block);
+            self.play_block();
+            self.played += block;
         }
-        self.played += count;
         self.played < self.wanted
     }
 
-    fn play_one(&mut self) {
-        let plan = &self.plan;
-        let response = &plan.air_response;
+    /// Plays the block hour by hour, all its sequences in each.
+    fn play_block(&mut self) {
+        let plan = self.plan.clone();
+        let pace = self.pace.clone();
+        let mut mapped = match &pace {
+            Pace::Mapped(mapped) => Some((open(&mapped.maps), &*mapped.reach)),
+            Pace::Stepped => None,
+        };
         let stay = plan.stay_hours();
-        let use_factor = use_factor(plan.use_error_frac, self.sequence.use_normal);
-        let mut state = BankState::rested(plan.start_soc_frac);
-        let mut first_low = None;
-        let mut lowest = state.soc_frac;
-        let mut day = usize::MAX;
-        let mut row = sun_row(plan, usize::MAX, 0.0);
-        let mut anomaly_k = 0.0;
+        // What comes after the first low hour is told by the band, and by a reading that forgets it.
+        let to_the_end = !self.levels.is_empty() || plan.restart.is_some();
         for (index, hour) in plan.hours.iter().enumerate() {
-            if hour.day != day {
-                day = hour.day;
-                row = sun_row(plan, day, self.sequence.k_frac.get(day).copied().unwrap_or(0.0));
-                anomaly_k = self.sequence.air_anomaly_k.get(day).copied().unwrap_or(0.0);
-            }
             if let Some(soc_frac) = plan.restarts_at(index) {
-                state = BankState::rested(soc_frac);
-                first_low = None;
-                lowest = state.soc_frac;
-            }
-            let conditions = response.conditions(Celsius(hour.unheated.0 + anomaly_k));
-            let by_air = response.extra_draw(hour.hour_of_day, hour.air, anomaly_k);
-            let load = hour.load + by_air + hour.demand.total() * (use_factor - 1.0);
-            let circuit = Circuit { conditions, load: load.max(Watts::ZERO), ..hour.into() };
-            advance_hour(plan, &mut state, &circuit, row[hour.hour_of_day]);
-            if is_low(&state, conditions) && first_low.is_none() {
-                first_low = Some(index);
-                if self.levels.is_empty() && plan.restart.is_none() {
-                    break;
+                for played in &mut self.block.played {
+                    played.restart(soc_frac);
                 }
             }
-            if index < stay {
-                lowest = lowest.min(state.soc_frac);
+            let now = Now::of(&plan, hour);
+            let (all, skies) = self.block.on_day(hour.day);
+            match &mut mapped {
+                Some((maps, reach)) if now.is_mapped() => {
+                    for played in &mut *all {
+                        let Some(sky) = skies.get(played.index) else { continue };
+                        let low_frac = now.read(maps, reach, played, sky);
+                        played.note(index, index < stay, low_frac);
+                    }
+                }
+                _ => {
+                    for played in &mut *all {
+                        let Some(sky) = skies.get(played.index) else { continue };
+                        let low_frac = now.step(played, sky);
+                        played.note(index, index < stay, low_frac);
+                    }
+                }
             }
-            let level = (state.soc_frac * LEVELS as f64 + 0.5) as usize;
-            if let Some(count) = self.levels.get_mut(index * (LEVELS + 1) + level.min(LEVELS)) {
-                *count += 1;
+            if let Some(counts) = self.levels.get_mut(index * (LEVELS + 1)..) {
+                for played in &*all {
+                    let level = (played.state.soc_frac * LEVELS as f64 + 0.5) as u32 as usize;
+                    if let Some(count) = counts.get_mut(level.min(LEVELS)) {
+                        *count += 1;
+                    }
+                }
+            }
+            if !to_the_end {
+                let mut still = 0;
+                while let Some(played) = self.block.played.get(still) {
+                    if played.first_low.is_some() {
+                        let played = self.block.played.swap_remove(still);
+                        self.note(&played);
+                    } else {
+                        still += 1;
+                    }
+                }
+                if self.block.played.is_empty() {
+                    return;
+                }
             }
         }
-        if let Some(count) = first_low.and_then(|hour| self.first_low.get_mut(hour)) {
+        for played in std::mem::take(&mut self.block.played) {
+            self.note(&played);
+        }
+    }
+
+    /// Counts a sequence that is over.
+    fn note(&mut self, played: &Played) {
+        if let Some(count) = played.first_low.and_then(|hour| self.first_low.get_mut(hour)) {
             *count += 1;
         }
-        if let Some(count) = self.lowest.get_mut((lowest * LEVELS as f64) as usize) {
+        if let Some(count) = self.lowest.get_mut((played.lowest * LEVELS as f64) as usize) {
             *count += 1;
         }
-        let nights = plan.nights_before(first_low);
+        let nights = self.plan.nights_before(played.first_low);
         for count in self.lasted.iter_mut().take(nights) {
             *count += 1;
         }
@@ -283,11 +353,9 @@ impl OddsRun {
     }
 }
 
-/// What is really used over what was entered, at the standard normal figure `z`: log-normal, as
-/// nobody uses less than nothing, with the mean 1 and the standard deviation `error_frac`.
-fn use_factor(error_frac: f64, z: f64) -> f64 {
-    let variance = (error_frac * error_frac).ln_1p();
-    (variance.sqrt() * z - 0.5 * variance).exp()
+/// Maps to read; whoever held them before left them whole, whatever came of it.
+fn open(maps: &Mutex<HourMaps>) -> MutexGuard<'_, HourMaps> {
+    maps.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 /// Of counts, the share of `all` up to and with each.

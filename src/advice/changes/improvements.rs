@@ -11,6 +11,7 @@ use super::cost::{Cost, Hazard};
 use super::{Change, Family};
 use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::MonthlyClimate;
+use crate::forecast::odds::SharedMaps;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::model::Setup;
@@ -117,6 +118,8 @@ pub struct HelpsJob {
     setup: Setup,
     climate: MonthlyClimate,
     sun: Arc<TripSun>,
+    /// Those of the battery as it is.
+    maps: Option<SharedMaps>,
     /// The setup as it is, after the sequences of each round.
     baselines: Vec<Outcome>,
     /// The same, as far as it is known.
@@ -140,6 +143,7 @@ impl HelpsJob {
             setup: setup.clone(),
             climate: *climate,
             sun,
+            maps: trial.maps(),
             baselines: Vec::new(),
             baseline: trial.outcome(),
             candidates: Vec::new(),
@@ -246,7 +250,7 @@ impl HelpsJob {
             }
             None => self.sun.clone(),
         };
-        let trial = Trial::new(&changed, sun, sequences)?;
+        let trial = Trial::new(&changed, sun, sequences)?.reading(self.maps.as_ref());
         *left = left.saturating_sub(trial.set_up_units());
         self.playing = Some(Playing::Candidate(index, trial));
         Ok(())

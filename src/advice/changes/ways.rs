@@ -12,7 +12,7 @@ use super::cost::{Bill, Cost};
 use super::{Change, Family};
 use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::MonthlyClimate;
-use crate::forecast::odds::reaches;
+use crate::forecast::odds::{SharedMaps, reaches};
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::model::{Setup, limits};
@@ -124,6 +124,8 @@ pub struct WaysJob {
     ways: Vec<Way>,
     steps: Vec<Change>,
     sun: Arc<TripSun>,
+    /// Of the battery with the steps so far.
+    maps: Option<SharedMaps>,
     outcome: Option<Outcome>,
     baseline: Option<Outcome>,
     near: f64,
@@ -154,6 +156,7 @@ impl WaysJob {
             ways: Vec::new(),
             steps: Vec::new(),
             sun,
+            maps: standing.maps(),
             outcome: None,
             baseline: None,
             near: 0.0,
@@ -238,7 +241,7 @@ impl WaysJob {
         } else {
             self.sun.clone()
         };
-        let trial = Trial::new(setup, sun.clone(), sequences)?;
+        let trial = Trial::new(setup, sun.clone(), sequences)?.reading(self.maps.as_ref());
         *left = left.saturating_sub(trial.set_up_units());
         Ok((trial, sun))
     }
@@ -295,6 +298,7 @@ impl WaysJob {
         if fresh {
             self.steps.push(change);
             self.sun = sun;
+            self.maps = trial.maps();
             self.phase = Phase::Standing(trial);
         } else {
             self.phase = Phase::Choosing(index, trial);
@@ -370,7 +374,9 @@ impl WaysJob {
         self.phase = if self.kinds.is_empty() {
             Phase::Between
         } else {
-            Phase::Standing(Trial::new(&self.base, self.sun.clone(), VERIFY_SEQUENCES)?)
+            let trial = Trial::new(&self.base, self.sun.clone(), VERIFY_SEQUENCES)?;
+            self.maps = trial.maps();
+            Phase::Standing(trial)
         };
         Ok(())
     }

@@ -110,6 +110,23 @@ impl BankPhysics {
         }
     }
 
+    /// Whether a step moves this bank as it moves the other: all but the user's limit, what heats it and
+    /// how much the cold leaves within reach.
+    #[must_use]
+    pub fn steps_like(&self, other: &Self) -> bool {
+        let key = |bank: &Self| {
+            (
+                bank.chemistry,
+                bank.capacity,
+                bank.series_12v,
+                bank.resistance_25c,
+                bank.cable,
+                bank.dt,
+            )
+        };
+        key(self) == key(other)
+    }
+
     /// Conditions at a battery temperature.
     #[must_use]
     pub fn conditions(&self, at: Celsius) -> Conditions {

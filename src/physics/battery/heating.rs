@@ -27,6 +27,13 @@ const LOSS_W_PER_K_AH: f64 = 0.006;
 const ABOVE_FREEZING_K: f64 = 5.0;
 
 impl BankPhysics {
+    /// Whether the cells have a heating of their own.
+    #[inline]
+    #[must_use]
+    pub fn warms_itself(&self) -> bool {
+        self.heated
+    }
+
     /// Warms heated cells out of a surplus at the terminals for one step, first up to freezing, then
     /// `ABOVE_FREEZING_K` above it. Tells the mean power taken and the share of the step in which the
     /// cells may be charged, 0..1.

@@ -18,7 +18,7 @@ use crate::units::{Amps, Celsius, Volts, WattHours, WattHoursPerSquareMetre, Wat
 use time::{Date, Duration};
 
 /// Number of clearness values worked out.
-const BINS: usize = 16;
+pub const BINS: usize = 16;
 
 /// Where and when the arrays stand.
 #[derive(Clone, Debug, PartialEq)]
@@ -162,6 +162,22 @@ impl SolarTable {
         row
     }
 
+    /// Where a clearness stands among the rows of its day: the one below it, and how far on to the next,
+    /// 0..1; row 0, which yields nothing, where [`Self::rows`] has none.
+    #[must_use]
+    pub fn place(&self, day: usize, k_frac: f64) -> (usize, f64) {
+        let k_step = self.days.get(day).map_or(0.0, |day| day.k_step);
+        place(k_step, k_frac).unwrap_or((0, 0.0))
+    }
+
+    /// Yield of one hour at each of the [`BINS`] clearness values; see [`Self::place`].
+    #[must_use]
+    pub fn hour_rows(&self, day: usize, hour: usize) -> [HourYield; BINS] {
+        self.days.get(day).map_or([HourYield::default(); BINS], |day| {
+            std::array::from_fn(|bin| day.rows[bin].get(hour).copied().unwrap_or_default())
+        })
+    }
+
     /// Energy offered to the battery on a day, PWM current told at 13.2 V (26.4 V at 24 V).
     #[must_use]
     pub fn day_energy(&self, day: usize, k_frac: f64) -> WattHours {
@@ -195,14 +211,19 @@ impl SolarTable {
     /// The two rows that enclose k, and the weight of the second.
     fn rows(&self, day: usize, k_frac: f64) -> Option<(&Row, &Row, f64)> {
         let TableDay { rows, k_step, .. } = self.days.get(day)?;
-        let position = (k_frac / k_step).clamp(0.0, (BINS - 1) as f64);
-        if position.is_nan() || position <= 0.0 || *k_step <= 0.0 {
-            return None;
-        }
-        let below = (position as usize).min(BINS - 2);
-        let weight = position - below as f64;
+        let (below, weight) = place(*k_step, k_frac)?;
         Some((rows.get(below)?, rows.get(below + 1)?, weight))
     }
+}
+
+/// The clearness value below `k_frac` and the way to the next; `None` without sun.
+fn place(k_step: f64, k_frac: f64) -> Option<(usize, f64)> {
+    let position = (k_frac / k_step).clamp(0.0, (BINS - 1) as f64);
+    if position.is_nan() || position <= 0.0 || k_step <= 0.0 {
+        return None;
+    }
+    let below = (position as usize).min(BINS - 2);
+    Some((below, position - below as f64))
 }
 
 impl TableDay {
@@ -236,7 +257,10 @@ impl TableDay {
     }
 }
 
-fn between(low: HourYield, high: HourYield, weight: f64) -> HourYield {
+/// Yield part of the way, 0..1, from one clearness value to the next.
+#[inline]
+#[must_use]
+pub fn between(low: HourYield, high: HourYield, weight: f64) -> HourYield {
     HourYield {
         mppt: Watts(low.mppt.0 + (high.mppt.0 - low.mppt.0) * weight),
         pwm: Amps(low.pwm.0 + (high.pwm.0 - low.pwm.0) * weight),

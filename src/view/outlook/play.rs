@@ -1,7 +1,7 @@
 //! The odds, played in slices between which the page can take input, and shown as they firm up.
 
 use super::Calculation;
-use crate::forecast::odds::SEQUENCES;
+use crate::forecast::odds::{SEQUENCES, SharedMaps};
 use crate::forecast::{Odds, OddsRun};
 use crate::view::jobs::{Generation, Generations, Stage, play_after};
 use crate::view::tasks::{Task, run_as_tasks};
@@ -15,6 +15,8 @@ const FIRST_SHOWN: usize = 250;
 /// Plays the odds of each plan of the calculation from here on.
 pub fn follow(calculation: Calculation) {
     let generations = Generations::default();
+    // The battery mostly stays the same from edit to edit, and its maps with it.
+    let maps = StoredValue::new(None::<SharedMaps>);
     Effect::new(move |before: Option<()>| {
         let plan = calculation.plan.get();
         let generation = generations.begin();
@@ -34,7 +36,15 @@ pub fn follow(calculation: Calculation) {
         play_after(
             pause_ms,
             generation,
-            move || OddsRun::new(plan.0, SEQUENCES),
+            move || {
+                let run = OddsRun::new(plan.0, SEQUENCES)?;
+                let run = match maps.try_get_value().flatten() {
+                    Some(before) => run.reading(&before),
+                    None => run,
+                };
+                maps.try_set_value(run.maps().cloned());
+                Ok(run)
+            },
             move |run: Option<&OddsRun>, stage| match run.filter(|_| stage != Stage::Failed) {
                 None => calculation.forget_odds(),
                 Some(run) if stage == Stage::Done || !shown && run.played() >= FIRST_SHOWN => {

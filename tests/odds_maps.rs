@@ -1,0 +1,186 @@
+//! The odds as they are played, read from maps of the battery, held to the same sequences played step by
+//! step.
+
+use crate::trip_common;
+
+use nightbank::forecast::{MonthlyClimate, Odds, OddsRun, TripPlan, plan::TripSun};
+use nightbank::model::{
+    Bank, BatteryPlace, Chemistry, Controller, Correction, Driving, DrivingCharger, EveryNth,
+    Setup, SolarArray,
+};
+use nightbank::physics::battery::{BankPhysics, BankState};
+use nightbank::units::{Amps, Celsius, Hours, Metres, SquareMillimetres, Volts, Watts};
+use proptest::prelude::*;
+use proptest::strategy::ValueTree;
+use proptest::test_runner::{Config, RngAlgorithm, TestRng, TestRunner};
+use std::sync::Arc;
+use trip_common::{arbitrary_setup, steady};
+
+const SEQUENCES: usize = 400;
+
+fn climate(air_c: f64) -> MonthlyClimate {
+    MonthlyClimate {
+        clearness_frac: [0.3, 0.35, 0.4, 0.45, 0.45, 0.5, 0.5, 0.5, 0.45, 0.4, 0.35, 0.3],
+        air: std::array::from_fn(|month| Celsius(air_c + 4.0 * (month as f64 - 6.0).abs())),
+        half_range_k: [5.0; 12],
+        error_frac: 0.05,
+    }
+}
+
+fn both(setup: &Setup, air_c: f64) -> (Odds, Odds) {
+    let sun = Arc::new(TripSun::build(setup, &climate(air_c)).expect("valid climate"));
+    let plan = Arc::new(TripPlan::build(setup, sun));
+    let played = |run: OddsRun| {
+        let mut run = run;
+        while run.advance(SEQUENCES) {}
+        run.odds()
+    };
+    let run = OddsRun::new(plan, SEQUENCES).expect("valid weather");
+    (played(run.clone()), played(run.step_by_step()))
+}
+
+/// Largest difference of a chance and of a quantile of the charge, 0..1.
+fn apart((mapped, stepped): &(Odds, Odds)) -> (f64, f64) {
+    let most = |apart: &mut dyn Iterator<Item = f64>| apart.fold(0.0, f64::max);
+    let chances = mapped.lasting_frac.iter().zip(&stepped.lasting_frac).map(|(a, b)| (a - b).abs());
+    let quantiles = mapped.band.iter().zip(&stepped.band).flat_map(|(a, b)| {
+        [a.p10_frac - b.p10_frac, a.p50_frac - b.p50_frac, a.p90_frac - b.p90_frac].map(f64::abs)
+    });
+    (most(&mut chances.into_iter()), most(&mut quantiles.into_iter()))
+}
+
+/// Charge is counted in levels of half a percent: less than that apart may lie in two neighbouring ones.
+const LEVEL: f64 = 0.005 + 1e-9;
+
+/// Of any setups (a fixed draw of them): chances within a point, and the charge within a level but where
+/// two fates lie close together, as when a charger of constant current just carries a heavy load.
+#[test]
+fn maps_agree_with_steps_over_any_setups() {
+    const SETUPS: usize = 120;
+    let rng = TestRng::deterministic_rng(RngAlgorithm::ChaCha);
+    let mut runner = TestRunner::new_with_rng(Config::default(), rng);
+    let setups = (arbitrary_setup(), -15.0..30.0_f64);
+    let mut beyond = Vec::new();
+    for _ in 0..SETUPS {
+        let (setup, air_c) = setups.new_tree(&mut runner).expect("a setup").current();
+        let (chance, quantile) = apart(&both(&setup, air_c));
+        assert!(chance <= 0.01, "chances are {chance} apart: {setup:?}");
+        if quantile > LEVEL {
+            beyond.push(quantile);
+        }
+    }
+    println!("{} of {SETUPS} are more than a level apart: {beyond:?}", beyond.len());
+    assert!(beyond.len() * 20 <= SETUPS && beyond.iter().all(|apart| *apart < 0.02), "{beyond:?}");
+}
+
+/// The chances above are mostly certain ones; here every night is open.
+#[test]
+fn maps_agree_with_steps_where_the_outcome_is_open() {
+    let mut open = 0;
+    for (chemistry, ah, load_w, peak_w) in [
+        (Chemistry::Agm, 100.0, 17.0, 110.0),
+        (Chemistry::Flooded, 120.0, 17.0, 150.0),
+        (Chemistry::Gel, 150.0, 30.0, 220.0),
+        (Chemistry::LiFePo4, 100.0, 24.0, 150.0),
+    ] {
+        for (air_c, pwm) in [(-8.0, false), (4.0, true), (16.0, false)] {
+            let mut setup = steady(load_w);
+            setup.bank.chemistry = chemistry;
+            setup.bank.capacity_20h.0 = ah;
+            setup.bank.soc_min_frac = chemistry.usual_soc_min_frac();
+            setup.trip.month = 5;
+            let controller = if pwm { Controller::Pwm } else { Controller::Mppt };
+            let panel = SolarArray { peak: Watts(peak_w), controller, ..SolarArray::default() };
+            setup.solar.push(panel);
+            let both = both(&setup, air_c);
+            let (chance, quantile) = apart(&both);
+            assert!(chance <= 0.01 && quantile <= 2.0 * LEVEL, "{chemistry:?} {chance} {quantile}");
+            open += both.1.lasting_frac.iter().filter(|p| (0.05..0.95).contains(*p)).count();
+        }
+    }
+    assert!(open > 40, "only {open} chances are open");
+}
+
+/// What a map cannot hold is carried: the warmth of heated cells, the reach in the cold, and the hours of
+/// a relay, whose current hangs on the battery's own voltage.
+#[test]
+fn frost_heating_and_relays_are_carried() {
+    for heated in [false, true] {
+        for relay in [false, true] {
+            let mut setup = steady(14.0);
+            setup.bank.chemistry = Chemistry::LiFePo4;
+            (setup.bank.soc_min_frac, setup.bank.heated) = (0.1, heated);
+            setup.bank.place = BatteryPlace::Outside;
+            (setup.trip.month, setup.trip.nights) = (2, 10);
+            setup.solar.push(SolarArray { peak: Watts(260.0), ..SolarArray::default() });
+            if relay {
+                setup.driving = Driving {
+                    fitted: true,
+                    every: EveryNth(2),
+                    charger: DrivingCharger::Relay {
+                        alternator: Volts(14.2),
+                        cable_length: Metres(6.0),
+                        cable_size: SquareMillimetres(6.0),
+                        limit: Amps(30.0),
+                        smart_alternator: false,
+                    },
+                    ..Driving::default()
+                };
+            }
+            // About freezing, so that some days lock it and some do not.
+            let (chance, quantile) = apart(&both(&setup, -18.0));
+            assert!(
+                chance <= 0.01 && quantile <= 2.0 * LEVEL,
+                "{heated} {relay} {chance} {quantile}"
+            );
+        }
+    }
+}
+
+/// The height between the two wells tells the voltage at a draw; the charge moves without it.
+#[test]
+fn the_second_well_does_not_move_the_charge() {
+    for chemistry in Chemistry::ALL {
+        let setup = Setup { bank: Bank { chemistry, ..Bank::default() }, ..Setup::default() };
+        let bank = BankPhysics::new(&setup.bank, Hours(0.5));
+        let conditions = bank.conditions(Celsius(15.0));
+        for watts in [-120.0, -15.0, 0.0, 40.0, 300.0] {
+            let mut rested = BankState::rested(0.7);
+            let mut drawn = BankState { difference_ah: 25.0, ..rested };
+            for _ in 0..20 {
+                bank.advance(&mut rested, &conditions, Watts(watts));
+                bank.advance(&mut drawn, &conditions, Watts(watts));
+                assert_eq!(rested.soc_frac, drawn.soc_frac);
+            }
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 24, failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// More nights, more load and less sun never raise a chance.
+    #[test]
+    fn chances_fall_with_nights_and_load_and_rise_with_sun(
+        setup in arbitrary_setup(), air_c in -10.0..30.0_f64, more in 1.02..1.5_f64,
+    ) {
+        let odds = |setup: &Setup| {
+            let sun = Arc::new(TripSun::build(setup, &climate(air_c)).expect("valid climate"));
+            let plan = Arc::new(TripPlan::build(setup, sun));
+            let mut run = OddsRun::nights_only(plan, 150).expect("valid weather");
+            while run.advance(150) {}
+            run.odds().lasting_frac
+        };
+        let as_is = odds(&setup);
+        prop_assert!(as_is.windows(2).all(|pair| pair[1] <= pair[0]));
+        let taught = |use_factor, sun_factor| {
+            let correction = Correction { use_factor, sun_factor, restart: None };
+            odds(&Setup { correction, ..setup.clone() })
+        };
+        // Any use factor but one stands for readings, which narrow what is not known.
+        let base = taught(1.001, 1.0);
+        for ((base, heavy), sunny) in base.iter().zip(taught(more, 1.0)).zip(taught(1.001, more)) {
+            prop_assert!(heavy <= *base && sunny >= *base, "{base} {heavy} {sunny}");
+        }
+    }
+}
