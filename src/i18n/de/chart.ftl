@@ -11,6 +11,7 @@ chart-key-average = Durchschnittliches Wetter
 chart-key-median = Mitte aller Wetterverläufe: Hälfte darüber, Hälfte darunter
 chart-key-band = In 8 von 10 Fällen in diesem Band
 chart-key-low = Deine Untergrenze; darunter schraffiert
+chart-key-low-cold = Deine Untergrenze; darunter schraffiert. Bei dieser Kälte sind { $limit } schon bei { $at } erreicht.
 chart-key-night = Nacht
 chart-key-reading = Messwert vor Ort, mit Unsicherheit
 chart-driving = Fahrt

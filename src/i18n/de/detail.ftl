@@ -29,7 +29,6 @@ note-cut-out = { $name } würde sich ab { $when } wegen Unterspannung selbst abs
 note-cut-out-cable = Der Spannungsabfall im Kabel des Geräts ist eingerechnet: der aus „Kabel prüfen“, sonst 0,6 V je 12 V.
 note-cold-lock = { $hours } lang hätten Sonne oder Ladegerät laden können, aber die Lithiumbatterie war unter 0 °C und nahm nichts auf. Lade sie nie unter 0 °C, außer ihr Hersteller erlaubt es.
 note-cold-capacity = In der kältesten Stunde gibt die Batterie nur { $share } ihrer Nennkapazität her; deine Untergrenze ist deshalb früher erreicht.
-note-cold-limit = Bei dieser Kälte ist deine Untergrenze von { $limit } schon bei { $at } erreicht: Der unterste Teil der Ladung ist nicht nutzbar.
 note-lead-hardly-full = Die Batterie wird hier nie oder fast nie voll. Blei, das lange nur teilgeladen ist, altert schnell (Sulfatierung). Lade sie etwa einmal pro Woche ganz voll, zum Beispiel am Landstrom.
 note-lead-full = Die Batterie wird pro Woche an etwa { $days_n ->
     [one] { $days } Tag

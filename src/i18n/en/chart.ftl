@@ -11,6 +11,7 @@ chart-key-average = Average weather
 chart-key-median = Middle run: half the weather is better, half worse
 chart-key-band = Within this band 8 times out of 10
 chart-key-low = Your limit (hatched below)
+chart-key-low-cold = Your limit (hatched below). In this cold, { $limit } is already reached at { $at }.
 chart-key-night = Night
 chart-key-reading = Reading on site, with its margin
 chart-driving = Driving

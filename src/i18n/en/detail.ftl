@@ -29,7 +29,6 @@ note-cut-out = { $name } would switch off on low voltage from { $when }: { $volt
 note-cut-out-cable = This includes the voltage drop in the appliance’s own cable: as entered under Wiring check, or else 0.6 V for each 12 V.
 note-cold-lock = For { $hours } there was sun or a charger, but the lithium battery was below 0 °C and took no charge. Never charge it below 0 °C unless its manufacturer allows it.
 note-cold-capacity = At its coldest the battery only delivers { $share } of its rated capacity, so your limit is reached sooner.
-note-cold-limit = In this cold, your limit of { $limit } is already reached at { $at }. The lowest part of the charge cannot be used.
 note-lead-hardly-full = The battery never or hardly ever gets full here. Lead that stays partly charged ages fast (sulphation). Charge it full about once a week, at a hook-up for example.
 note-lead-full = The battery gets full on about { $days_n ->
     [one] { $days } day

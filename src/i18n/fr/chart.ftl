@@ -11,6 +11,7 @@ chart-key-average = Temps moyen
 chart-key-median = Scénario médian : une moitié des scénarios fait mieux, l’autre moins bien
 chart-key-band = Dans cette bande, 8 fois sur 10
 chart-key-low = Votre limite (hachuré dessous)
+chart-key-low-cold = Votre limite (hachuré dessous). Par ce froid, { $limit } sont atteints dès { $at }.
 chart-key-night = Nuit
 chart-key-reading = Relevé sur place, avec son incertitude
 chart-driving = En route

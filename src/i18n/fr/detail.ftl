@@ -29,7 +29,6 @@ note-cut-out = { $name } se couperait à partir du { $when }, faute de tension�
 note-cut-out-cable = La chute de tension dans son propre câble est comprise. Elle vient du « Contrôle du câblage », si vous l’y avez saisi ; sinon, 0,6 V par tranche de 12 V.
 note-cold-lock = Pendant { $hours }, le soleil ou un chargeur aurait pu charger. La batterie lithium, sous 0 °C, n’a rien pris. Ne la chargez jamais sous 0 °C, sauf si son fabricant l’autorise.
 note-cold-capacity = Au plus froid, la batterie ne donne que { $share } de sa capacité nominale : votre limite est atteinte plus tôt.
-note-cold-limit = Par ce froid, votre limite de { $limit } est atteinte dès { $at }. Le bas de la charge n’est pas utilisable.
 note-lead-hardly-full = Ici, la batterie n’est jamais ou presque jamais pleine. Le plomb qui reste à moitié chargé vieillit vite (sulfatation). Chargez-la à fond une fois par semaine environ, par exemple sur un branchement.
 note-lead-full = La batterie est pleine environ { $days_n ->
     [one] { $days } jour

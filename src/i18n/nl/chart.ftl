@@ -11,6 +11,7 @@ chart-key-average = Gemiddeld weer
 chart-key-median = Middelste weersverloop: de ene helft is beter, de andere slechter
 chart-key-band = 8 van de 10 keer binnen deze band
 chart-key-low = Je ondergrens (daaronder gearceerd)
+chart-key-low-cold = Je ondergrens (daaronder gearceerd). In deze kou is { $limit } al bij { $at } bereikt.
 chart-key-night = Nacht
 chart-key-reading = Meting onderweg, met foutmarge
 chart-driving = Rijden

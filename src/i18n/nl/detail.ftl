@@ -29,7 +29,6 @@ note-cut-out = { $name } zou vanaf { $when } uitschakelen door lage spanning: { 
 note-cut-out-cable = Hierin zit de spanningsval in de eigen kabel van het apparaat: die uit de ‘Kabelcheck’, of anders 0,6 V per 12 V.
 note-cold-lock = Gedurende { $hours } was er zon of een lader, maar de lithiumaccu was kouder dan 0 °C en nam niets op. Laad hem nooit onder 0 °C, tenzij de fabrikant het toestaat.
 note-cold-capacity = Op zijn koudst levert de accu maar { $share } van zijn nominale capaciteit, dus je bereikt je ondergrens eerder.
-note-cold-limit = In deze kou is je ondergrens van { $limit } al bij { $at } bereikt. Het laatste deel van de lading is niet bruikbaar.
 note-lead-hardly-full = De accu wordt hier nooit of bijna nooit vol. Lood dat lang maar deels geladen is, veroudert snel (sulfatering). Laad hem ongeveer één keer per week helemaal vol, bijvoorbeeld aan walstroom.
 note-lead-full = De accu wordt ongeveer { $days_n ->
     [one] { $days } dag

@@ -149,9 +149,17 @@ impl SocChart {
         if said.is_empty() { "–".to_owned() } else { said.join(", ") }
     }
 
+    /// The limit, and where the cold puts it at most, if that is worth telling.
+    fn cold_limit(&self) -> Option<(String, String)> {
+        let limit = self.limit_frac;
+        let highest = self.hours.iter().map(|hour| hour.low_frac).fold(limit, f64::max);
+        (limit > 0.0 && highest > limit + 0.02).then(|| (percent(limit), percent(highest)))
+    }
+
     fn shown(&self) -> Shown {
         Shown {
             line: self.line,
+            cold_limit: self.cold_limit(),
             band: self.hours.iter().any(|hour| hour.band.is_some()),
             nights: !self.nights.is_empty(),
             readings: !self.readings.is_empty(),
@@ -167,6 +175,7 @@ impl SocChart {
 #[derive(Clone, PartialEq)]
 struct Shown {
     line: MiddleLine,
+    cold_limit: Option<(String, String)>,
     band: bool,
     nights: bool,
     readings: bool,
@@ -185,7 +194,13 @@ impl Shown {
             items.push(legend_item("sign-band", path, t("chart-key-band")));
         }
         let path = "M1 6H23M3 15L8 9M10 15L15 9M17 15L22 9".to_owned();
-        items.push(legend_item("sign-low", path, t("chart-key-low")));
+        let low = self.cold_limit.as_ref().map_or_else(
+            || t("chart-key-low"),
+            |(limit, at)| {
+                t_args("chart-key-low-cold", &[("limit", Arg::Text(limit)), ("at", Arg::Text(at))])
+            },
+        );
+        items.push(legend_item("sign-low", path, low));
         if self.nights {
             items.push(legend_item(
                 "sign-night",

@@ -14,6 +14,8 @@ pub struct SocChart {
     pub start_hour_of_day: f64,
     /// State of charge at the start, 0..1.
     pub start_soc_frac: f64,
+    /// Limit the user set, before the cold moves it, 0..1.
+    pub limit_frac: f64,
     /// What the line stands for.
     pub line: MiddleLine,
     /// Hour by hour; empty if there is nothing to draw.

@@ -41,6 +41,7 @@ pub fn course_chart(facts: &Facts<'_>) -> Option<SocChart> {
         first_day,
         start_hour_of_day: start_hour,
         start_soc_frac: facts.plan.start_soc_frac,
+        limit_frac: facts.setup.bank.soc_min_frac,
         line: MiddleLine::Average,
         hours,
         nights: nights(facts, start_hour, stay),

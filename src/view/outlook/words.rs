@@ -162,15 +162,6 @@ pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
     if coldest < 0.97 {
         notes.push(t_args("note-cold-capacity", &[("share", Arg::Text(&percent(coldest)))]));
     }
-    let limit = setup.bank.soc_min_frac;
-    let highest = course.hours.iter().map(|hour| hour.low_frac).fold(limit, f64::max);
-    if highest > limit + 0.02 && limit > 0.0 {
-        let (limit, at) = (percent(limit), percent(highest));
-        notes.push(t_args(
-            "note-cold-limit",
-            &[("limit", Arg::Text(&limit)), ("at", Arg::Text(&at))],
-        ));
-    }
     notes.extend(lead_gets_full(facts));
     if let Some(hour) = course.first_unmet {
         notes.push(t_args("note-unmet", &[("when", Arg::Text(&moment(facts, hour)))]));
