@@ -9,15 +9,13 @@
 
 use super::air_response::{AirResponse, use_error_frac};
 use super::demand::{HourDemand, day_demand};
-use super::supply::{HourSupply, hour_supply};
+use super::supply::{HourSupply, day_supply};
 use super::surroundings::{FIRST_WHOLE_DAY, Surroundings};
 use super::weather::{
     AirSpread, DayClimate, ForecastDay, MonthlyClearness, Persistence, WeatherError,
 };
 use crate::model::{Setup, Trip};
-use crate::physics::battery::temperature::{
-    air_temperature, battery_temperature, unheated_temperature,
-};
+use crate::physics::battery::temperature::{air_temperature, unheated_temperature, warmed};
 use crate::physics::battery::{BankPhysics, Conditions};
 use crate::physics::solar::panel::HourYield;
 use crate::physics::solar::yield_table::{SolarTable, TripSky};
@@ -276,16 +274,15 @@ impl TripPlan {
         let trip = &setup.trip;
         let arrival = usize::from(trip.arrival_hour.min(23));
         let electronics = sun.table.self_use() + bank.management();
+        let supplies: Vec<[HourSupply; 24]> =
+            (0..sun.air.len()).map(|day| day_supply(setup, day)).collect();
         let demands: Vec<[HourDemand; 24]> = sun
             .air
             .iter()
-            .enumerate()
-            .map(|(day, air)| {
-                day_demand(
-                    setup,
-                    &Surroundings::on_day(setup, day, air.by_hour()),
-                    setup.correction.use_factor,
-                )
+            .zip(&supplies)
+            .map(|(air, supply)| {
+                let around = Surroundings::supplied(setup, supply, air.by_hour());
+                day_demand(setup, &around, setup.correction.use_factor)
             })
             .collect();
         let drawn = demands.iter().flatten().map(HourDemand::total).sum::<Watts>()
@@ -298,31 +295,21 @@ impl TripPlan {
                 let (day, hour_of_day) = (since_midnight / 24, since_midnight % 24);
                 let air = sun.air.get(day)?;
                 let middle = hour_of_day as f64 + 0.5;
-                let supply = hour_supply(setup, since_midnight);
+                let supply = *supplies.get(day)?.get(hour_of_day)?;
                 let demand = demands
                     .get(day)?
                     .get(hour_of_day)?
                     .with_sockets_on_hook_up(supply.sockets_on_hook_up);
-                let temperature = battery_temperature(
-                    setup.bank.place,
-                    air.mean,
-                    air.half_range_k,
-                    trip.heated_to,
-                    middle,
-                );
-                let conditions = bank.conditions(temperature);
+                let place = setup.bank.place;
+                let unheated = unheated_temperature(place, air.mean, air.half_range_k, middle);
+                let conditions = bank.conditions(warmed(place, unheated, trip.heated_to));
                 let variance_w2 = demand.direct_variance_w2 + demand.mains_variance_w2;
                 let (peak_loss, peak_cable_loss) = bank.peak_losses(&conditions, variance_w2);
                 Some(PlanHour {
                     day,
                     hour_of_day,
                     air: air_temperature(air.mean, air.half_range_k, middle),
-                    unheated: unheated_temperature(
-                        setup.bank.place,
-                        air.mean,
-                        air.half_range_k,
-                        middle,
-                    ),
+                    unheated,
                     conditions,
                     demand,
                     electronics,

@@ -53,6 +53,12 @@ pub(super) fn overlap(hour: f64, from: f64, length: Hours) -> f64 {
     ((hour + 1.0).min(from + length.0) - hour.max(from)).clamp(0.0, 1.0)
 }
 
+/// Supply of each hour of day `day` of the trip, 0 the day of arrival.
+#[must_use]
+pub fn day_supply(setup: &Setup, day: usize) -> [HourSupply; 24] {
+    std::array::from_fn(|hour| hour_supply(setup, day * 24 + hour))
+}
+
 /// Supply of the hour `hour` counted from midnight of the day of arrival.
 #[must_use]
 pub fn hour_supply(setup: &Setup, hour: usize) -> HourSupply {

@@ -1,6 +1,6 @@
 //! What surrounds the appliances on a day, by hour: air outside and inside, heat needed, driving.
 
-use super::supply::hour_supply;
+use super::supply::{HourSupply, day_supply};
 use crate::model::{LoadPlace, Setup};
 use crate::physics::indoors::{air_inside, heat_needed};
 use crate::units::{Celsius, Watts};
@@ -37,8 +37,14 @@ impl Surroundings {
     /// Of a setup with this air outside, on day `day` of the trip (0 is the day of arrival).
     #[must_use]
     pub fn on_day(setup: &Setup, day: usize, outside: [Celsius; 24]) -> Self {
-        let driven = |hour| hour_supply(setup, day * 24 + hour).driving_share;
-        Self { driving_frac: std::array::from_fn(driven), ..Self::at_rest(setup, outside) }
+        Self::supplied(setup, &day_supply(setup, day), outside)
+    }
+
+    /// The same on a day whose supply is known by hour.
+    #[must_use]
+    pub fn supplied(setup: &Setup, supply: &[HourSupply; 24], outside: [Celsius; 24]) -> Self {
+        let driving_frac = supply.each_ref().map(|hour| hour.driving_share);
+        Self { driving_frac, ..Self::at_rest(setup, outside) }
     }
 
     /// Air where an appliance stands, in one hour of the day.

@@ -14,6 +14,7 @@
 //! | `I`, `L` | draw of what stays on, self-discharge | A |
 
 use super::bank::BankPhysics;
+use super::flow::Conditions;
 use super::temperature::{lead_freezes_at, lead_freezes_below};
 use crate::units::{Amps, Celsius, HOURS_PER_DAY, Hours, Watts};
 
@@ -59,13 +60,23 @@ pub struct Parked {
 /// Draw and self-discharge together of a battery parked at a temperature.
 #[must_use]
 pub fn drain(bank: &BankPhysics, soc_frac: f64, standing: Watts, at: Celsius) -> Amps {
-    let conditions = bank.clone().drawn_at(standing + bank.management()).conditions(at);
-    draw(bank, soc_frac, standing, conditions.low_frac) + conditions.self_discharge
+    let (_, conditions, draw) = drawn(bank, soc_frac, standing, at);
+    draw + conditions.self_discharge
 }
 
-/// What is drawn at the mean voltage between a state of charge and the lowest.
-fn draw(bank: &BankPhysics, soc_frac: f64, standing: Watts, low_frac: f64) -> Amps {
-    (standing + bank.management()) / bank.curve.volts(0.5 * (soc_frac + low_frac))
+/// A bank that `standing` draws on all the time, its conditions, and what is drawn at the mean voltage
+/// between a state of charge and the lowest.
+fn drawn(
+    bank: &BankPhysics,
+    soc_frac: f64,
+    standing: Watts,
+    at: Celsius,
+) -> (BankPhysics, Conditions, Amps) {
+    let standing = standing + bank.management();
+    let bank = bank.clone().drawn_at(standing);
+    let conditions = bank.conditions(at);
+    let draw = standing / bank.curve.volts(0.5 * (soc_frac + conditions.low_frac));
+    (bank, conditions, draw)
 }
 
 /// Parked from the state of charge `soc_frac` (0..1) with `standing` drawing all the time and nothing
@@ -77,10 +88,8 @@ pub fn parked(
     standing: Watts,
     temperature: impl Fn(usize) -> ParkedDay,
 ) -> Parked {
-    let bank = &bank.clone().drawn_at(standing + bank.management());
+    let (bank, first, draw) = drawn(bank, soc_frac, standing, temperature(0).mean);
     let is_lead = bank.chemistry.is_lead();
-    let first = bank.conditions(temperature(0).mean);
-    let draw = draw(bank, soc_frac, standing, first.low_frac);
     let freezes_at = |soc_frac| is_lead.then(|| lead_freezes_at(soc_frac));
     let mut stay = Parked {
         until_low: Hours(f64::INFINITY),

@@ -135,7 +135,12 @@ pub fn battery_temperature(
     heated_to: Option<Celsius>,
     hour_of_day: f64,
 ) -> Celsius {
-    let unheated = unheated_temperature(place, air_mean, half_range_k, hour_of_day);
+    warmed(place, unheated_temperature(place, air_mean, half_range_k, hour_of_day), heated_to)
+}
+
+/// Temperature of a battery that would be at `unheated` by the air alone, in a vehicle heated to `heated_to`.
+#[must_use]
+pub fn warmed(place: BatteryPlace, unheated: Celsius, heated_to: Option<Celsius>) -> Celsius {
     battery_kept_at(place, heated_to).map_or(unheated, |least| unheated.max(least))
 }
 
