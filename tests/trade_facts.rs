@@ -4,6 +4,7 @@ use crate::common::still_air;
 use nightbank::forecast::demand::energy_per_day;
 use nightbank::model::catalogue::appliance;
 use nightbank::model::{Chemistry, Draw, Load, SystemVoltage, Usage};
+use nightbank::physics::solar::panel::cold_voltage_rise_frac;
 use nightbank::units::{Amps, Celsius, Litres, LitresPerMinute, MilliAmpHours, Volts, Watts};
 
 const MILD: Celsius = Celsius(25.0);
@@ -117,4 +118,24 @@ fn lead_acid_is_used_to_half_and_lithium_to_a_tenth() {
     assert!((Chemistry::Agm.usual_soc_min_frac() - 0.5).abs() < 1e-12);
     assert!((Chemistry::Flooded.usual_soc_min_frac() - 0.5).abs() < 1e-12);
     assert!((Chemistry::LiFePo4.usual_soc_min_frac() - 0.1).abs() < 1e-12);
+}
+
+/// NEC 690.7(A), correction for crystalline silicon by the lowest expected temperature (from memory).
+#[test]
+fn a_cold_panel_has_the_voltage_of_the_electrical_code() {
+    for (air, factor) in [
+        (20.0, 1.02),
+        (10.0, 1.06),
+        (5.0, 1.08),
+        (0.0, 1.10),
+        (-5.0, 1.12),
+        (-10.0, 1.14),
+        (-20.0, 1.18),
+        (-30.0, 1.21),
+        (-40.0, 1.25),
+    ] {
+        let ours = 1.0 + cold_voltage_rise_frac(Celsius(air));
+        assert!((ours - factor).abs() <= 0.0101, "{air}: {ours}");
+    }
+    assert_eq!(cold_voltage_rise_frac(Celsius(35.0)), 0.0);
 }

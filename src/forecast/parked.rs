@@ -1,4 +1,4 @@
-//! The air a parked battery stands in, by date.
+//! The air a parked battery stands in, by date, and the coldest that must be expected.
 
 use super::plan::{DayAir, MonthlyClimate};
 use super::weather::AirSpread;
@@ -27,6 +27,19 @@ pub fn parked_day(place: BatteryPlace, climate: &MonthlyClimate, date: Date) -> 
     }
 }
 
+/// Night to be expected once a year or less: so many standard deviations below the usual day (our choice).
+const COLDEST_NIGHT_SDS: f64 = 3.0;
+
+/// Coldest air to be expected in a year: a night that is as cold as hardly any, in the coldest month.
+#[must_use]
+pub fn coldest_air(climate: &MonthlyClimate) -> Celsius {
+    let months = climate.air.map(|month| month.0);
+    let nights = climate.air.iter().zip(climate.half_range_k).map(|(mean, half_range_k)| {
+        mean.0 - COLDEST_NIGHT_SDS * AirSpread::of(&months, mean.0).sd_k - half_range_k
+    });
+    Celsius(nights.fold(f64::INFINITY, f64::min))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -49,5 +62,28 @@ mod tests {
         assert!((outside.coldest.0 + 11.2).abs() < 0.3, "{outside:?}");
         let locker = parked_day(BatteryPlace::Locker, &climate, date);
         assert!(locker.coldest > outside.coldest && locker.coldest < locker.mean);
+    }
+
+    /// Mean January and July, half the range of a day, and the mean of the coldest nights of the years
+    /// (handbook of design temperatures): all from memory.
+    #[test]
+    fn the_coldest_night_is_that_of_design_tables() {
+        for (place, january, july, half_range_k, coldest) in [
+            ("De Bilt", 3.5, 18.0, 3.0, -9.5),
+            ("Berlin", 0.6, 19.0, 3.0, -13.0),
+            ("Helsinki", -4.5, 17.5, 3.0, -22.0),
+            ("Denver", -0.4, 23.5, 7.5, -23.0),
+            ("Seville", 11.0, 28.0, 6.0, -1.0),
+        ] {
+            let air = std::array::from_fn(|month| {
+                let season = (std::f64::consts::TAU * (month as f64) / 12.0).cos();
+                Celsius(0.5 * (january + july) - 0.5 * (july - january) * season)
+            });
+            let half_range_k = [half_range_k; 12];
+            let climate =
+                MonthlyClimate { clearness_frac: [0.4; 12], air, half_range_k, error_frac: 0.0 };
+            let ours = coldest_air(&climate).0;
+            assert!((ours - coldest).abs() < 5.0, "{place}: {ours}");
+        }
     }
 }

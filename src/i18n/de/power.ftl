@@ -94,6 +94,7 @@ solar-wiring = Verlust in Kabeln
 solar-mismatch = Verlust durch Fehlanpassung
 solar-temperature = Temperaturkoeffizient
 solar-temperature-hint = Aus dem Datenblatt, meist −0,3 bis −0,45 %/K.
+solar-cold-volts = Module in Reihe: Rechne bei der größten Kälte hier ({ $cold }) mit { $share } mehr Spannung als der Leerlaufspannung (Voc) auf dem Typenschild. Die Summe muss unter der höchsten Eingangsspannung des Reglers bleiben, sonst wird er zerstört.
 solar-vmp = MPP-Spannung (Vmp)
 solar-vmp-hint = Vom Typenschild: des Moduls oder aller in Reihe. Leer: 18,2 V je 12 V.
 solar-self-use = Eigenverbrauch des Reglers

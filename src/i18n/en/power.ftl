@@ -94,6 +94,7 @@ solar-wiring = Cable loss
 solar-mismatch = Mismatch loss
 solar-temperature = Temperature coefficient
 solar-temperature-hint = From the data sheet, usually −0.3 to −0.45 %/K.
+solar-cold-volts = Panels in series: at the coldest here ({ $cold }), expect { $share } more voltage than the Voc on their plates. The sum must stay below the controller’s highest input voltage, or it is destroyed.
 solar-vmp = Voltage at maximum power (Vmp)
 solar-vmp-hint = From the rating plate; for panels in series, their sum. Leave empty for 18.2 V for each 12 V.
 solar-self-use = Controller’s own draw

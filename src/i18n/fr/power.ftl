@@ -94,6 +94,7 @@ solar-wiring = Pertes dans les câbles
 solar-mismatch = Pertes de désappariement
 solar-temperature = Coefficient de température
 solar-temperature-hint = Sur la fiche technique, en général −0,3 à −0,45 %/K.
+solar-cold-volts = Panneaux en série : au plus froid ici ({ $cold }), comptez { $share } de tension en plus que la Voc de la plaque. La somme doit rester sous la tension d’entrée maximale du régulateur, sinon il est détruit.
 solar-vmp = Tension à puissance maximale
 solar-vmp-hint = Vmp, sur la plaque : celle du panneau, ou de tous s’ils sont en série. Vide : 18,2 V par tranche de 12 V.
 solar-self-use = Puissance absorbée par le régulateur

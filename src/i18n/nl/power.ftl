@@ -95,6 +95,7 @@ solar-mismatch = Verlies door mismatch
 solar-temperature = Temperatuurcoëfficiënt
 solar-temperature-hint = Uit het gegevensblad, meestal −0,3 tot −0,45 %/K.
 solar-self-use = Eigen verbruik van de laadregelaar
+solar-cold-volts = Panelen in serie: reken bij de grootste kou hier ({ $cold }) op { $share } meer spanning dan de Voc op het typeplaatje. De som moet onder de hoogste ingangsspanning van de laadregelaar blijven, anders gaat die kapot.
 solar-vmp = Spanning bij maximaal vermogen
 solar-vmp-hint = Vmp, van het typeplaatje: van het paneel, of van alle panelen in serie samen. Leeg: 18,2 V per 12 V.
 

@@ -16,7 +16,8 @@
 //! 18.2 V and 13.2 V are for a 12 V system and double at 24 V (common practice, no source): a
 //! 100 W panel gives 5.5 A, 73 W at 13.2 V. Wire losses of a PWM controller come out of the
 //! panel's spare voltage and cost no current. Weak light lowers the panel's voltage, not its
-//! current per W/m2.
+//! current per W/m2. With nothing connected a cold panel's voltage rises by 0.4 % of that of its plate for each
+//! kelvin below 25 degrees, as the table for crystalline silicon of NEC 690.7(A) has it (from memory).
 
 use crate::model::{Controller, Mounting, SolarArray, SystemVoltage};
 use crate::units::{Amps, Celsius, Volts, Watts, WattsPerSquareMetre};
@@ -35,6 +36,15 @@ pub const USUAL_WIND_M_S: f64 = 2.0;
 pub const LOW_LIGHT_IRRADIANCE: WattsPerSquareMetre = WattsPerSquareMetre(200.0);
 /// Rise of current per kelvin of cell temperature [1/K] (common practice, silicon).
 const CURRENT_COEFF_PER_K: f64 = 0.0005;
+
+/// Rise of the open-circuit voltage per kelvin of cold [1/K].
+const COLD_VOLTAGE_PER_K: f64 = 0.004;
+
+/// How much higher the open-circuit voltage of a panel is at dawn in this air than on its plate, share of it.
+#[must_use]
+pub fn cold_voltage_rise_frac(air: Celsius) -> f64 {
+    COLD_VOLTAGE_PER_K * (STC_CELL.0 - air.0).max(0.0)
+}
 
 /// Kelvin of the cell above the air per W/m2, by how the panel is fixed. Wind at 10 m height, m/s.
 fn heating_k_per_irradiance(mounting: Mounting, wind_m_s: f64) -> f64 {

@@ -9,6 +9,7 @@ mod inverter;
 mod inverter_figures;
 mod other;
 mod parked;
+mod place_climate;
 mod rows;
 mod solar;
 mod stages;

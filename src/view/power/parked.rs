@@ -1,7 +1,6 @@
 //! The van parked and unused: until when the battery stands, and whether it may freeze.
 
-use crate::forecast::MonthlyClimate;
-use crate::forecast::climate::climate_of;
+use super::place_climate::climate_here;
 use crate::forecast::parked::parked_day;
 use crate::i18n::Arg;
 use crate::model::limits::{AIR_C, FRAC, Range, STANDBY_W};
@@ -11,7 +10,6 @@ use crate::physics::battery::storage::{Parked, ParkedDay, parked};
 use crate::units::{Amps, Celsius, HOURS_PER_DAY, Hours, Watts};
 use crate::view::lang::{Shown, amps, celsius, full_date, key, t, t_args};
 use crate::view::lens::Lens;
-use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
 use crate::view::widgets::{Fact, NumberField, date_field, disclosure, facts};
 use leptos::prelude::*;
@@ -52,12 +50,7 @@ fn inside(app: AppState) -> AnyView {
     let from = RwSignal::new(app.setup.with_untracked(|setup| {
         setup.trip.start().saturating_add(Duration::days(i64::from(setup.trip.nights)))
     }));
-    let calculation = use_context::<Calculation>();
-    let climate = Memo::new(move |_| {
-        let known = calculation.and_then(|calculation| calculation.climate.get());
-        let climate = known.unwrap_or_else(|| app.setup.with(|setup| climate_of(&setup.trip)));
-        MonthlyClimate::from(&climate)
-    });
+    let climate = climate_here(app);
     let bank = Memo::new(move |_| app.setup.with(|s| s.bank.clone()));
     let result = Memo::new(move |_| {
         let (from, climate, own_air) = (from.get(), climate.get(), own_air.get());

@@ -1,15 +1,18 @@
 //! Solar arrays: panels of one tilt and facing on one controller.
 
+use super::place_climate::climate_here;
 use super::rows::row_keys;
+use crate::forecast::parked::coldest_air;
 use crate::i18n::Arg;
 use crate::model::limits::{
     CONTROLLER_FRAC, DIRT_FRAC, FACING_DEG, FRAC, MAX_ARRAYS, PANEL_V, SELF_USE_W, SMALL_LOSS_FRAC,
     SOLAR_W, TEMP_COEFF_PER_K, TILT_DEG,
 };
 use crate::model::{Controller, Mounting, SolarArray};
+use crate::physics::solar::panel::cold_voltage_rise_frac;
 use crate::units::{Degrees, Volts, Watts};
 use crate::view::icons::Icon;
-use crate::view::lang::{key, t, t_args};
+use crate::view::lang::{celsius, key, percent, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
@@ -54,8 +57,20 @@ pub(super) fn view(app: AppState) -> AnyView {
                 .then(|| quiet_button(Some(Icon::Add), t("solar-add"), add))
         }}
         {move || (count.get() > 0).then(|| caution(Danger::Roof))}
+        {move || (count.get() > 0).then(|| cold_voltage(app))}
     }
     .into_any()
+}
+
+/// Voltage of panels in series at the coldest of the place.
+fn cold_voltage(app: AppState) -> AnyView {
+    let climate = climate_here(app);
+    let told = move || {
+        let coldest = climate.with(coldest_air);
+        let (cold, share) = (celsius(coldest), percent(cold_voltage_rise_frac(coldest)));
+        t_args("solar-cold-volts", &[("cold", Arg::Text(&cold)), ("share", Arg::Text(&share))])
+    };
+    view! { <p class="field-hint">{told}</p> }.into_any()
 }
 
 fn array(app: AppState, row: usize) -> AnyView {
