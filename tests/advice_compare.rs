@@ -43,7 +43,7 @@ fn each_column_is_that_setup_played_by_itself() {
     lithium.prices.lithium_per_100ah = Money(1.0);
     let columns = columns(&[&lead, &lithium]);
     for (column, setup) in columns.iter().zip([&lead, &lithium]) {
-        let (outlook, lasting) = played(setup, 600);
+        let (outlook, lasting) = played(setup, 256);
         assert_eq!(column.outcome.nights, outlook.nights);
         assert_eq!(column.outcome.lowest_frac, outlook.course.lowest.0);
         assert_eq!(column.outcome.lasting_frac, lasting);
@@ -189,7 +189,7 @@ fn nights_lie_between_the_lower_and_the_higher_guess() {
     let spread = (high.need_per_day.0 - low.need_per_day.0) / 2.0;
     assert!((spread - job.likely_error().0).abs() < 0.05 * spread, "{spread}");
     // As entered is the setup itself.
-    assert_eq!(as_is.lasting_frac, played(&setup, 400).1);
+    assert_eq!(as_is.lasting_frac, played(&setup, 128).1);
     // Everything measured: little left to doubt.
     let mut sure = setup;
     for load in &mut sure.loads {

@@ -188,7 +188,7 @@ fn the_year_strip_is_each_month_played() {
         let sun = Arc::new(TripSun::build(&month, &climate).expect("valid"));
         let plan = Arc::new(TripPlan::build(&month, sun));
         assert_eq!(outcome.nights, Outlook::of(&month, &plan).nights);
-        let mut run = OddsRun::nights_only(plan, 300).expect("valid");
+        let mut run = OddsRun::nights_only(plan, 128).expect("valid");
         while run.advance(500) {}
         assert_eq!(outcome.nights_sure, run.odds().nights_at(0.9));
         assert_eq!(outcome.nights_even, run.odds().nights_at(0.5));

@@ -22,7 +22,7 @@ fn chance_directly(setup: &Setup, nights: usize) -> f64 {
     let mut setup = setup.clone();
     setup.trip.nights = setup.trip.nights.max(u8::try_from(nights).expect("few nights"));
     let sun = Arc::new(TripSun::build(&setup, &summer()).expect("valid"));
-    let mut run = OddsRun::nights_only(Arc::new(TripPlan::build(&setup, sun)), 600).expect("valid");
+    let mut run = OddsRun::nights_only(Arc::new(TripPlan::build(&setup, sun)), 256).expect("valid");
     while run.advance(500) {}
     run.odds().chance_of(nights)
 }

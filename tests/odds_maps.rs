@@ -1,5 +1,5 @@
-//! The odds as they are played, read from maps of the battery, held to the same sequences played step by
-//! step.
+//! The odds as they are played, few sequences that are spread evenly and read from maps of the battery:
+//! held to the same sequences played step by step, and to very many plain ones.
 
 use crate::trip_common;
 
@@ -154,6 +154,65 @@ fn the_second_well_does_not_move_the_charge() {
             }
         }
     }
+}
+
+/// Of seven setups, chances that 100,000 plain sequences leave open: off by no more, on the root of the
+/// mean square, than 2,000 plain ones are by chance (`sqrt(p (1 - p) / n)`, 0.9 points here).
+#[test]
+fn few_even_sequences_tell_what_very_many_plain_ones_do() {
+    const MANY: usize = 100_000;
+    let setups = [
+        (Chemistry::Agm, 100.0, 17.0, 110.0, 5, 14),
+        (Chemistry::Agm, 200.0, 20.0, 120.0, 3, 10),
+        (Chemistry::Flooded, 120.0, 17.0, 150.0, 4, 7),
+        (Chemistry::Gel, 150.0, 30.0, 220.0, 9, 14),
+        (Chemistry::LiFePo4, 100.0, 24.0, 150.0, 10, 5),
+        (Chemistry::LiFePo4, 200.0, 25.0, 260.0, 2, 14),
+        (Chemistry::LiFePo4, 300.0, 40.0, 300.0, 8, 30),
+    ];
+    let chances = |run: OddsRun| {
+        let mut run = run;
+        while run.advance(MANY) {}
+        run.odds().lasting_frac
+    };
+    let of_one =
+        |(chemistry, ah, load_w, peak_w, month, nights): (Chemistry, f64, f64, f64, u8, u8)| {
+            let mut setup = steady(load_w);
+            setup.bank.chemistry = chemistry;
+            setup.bank.capacity_20h.0 = ah;
+            setup.bank.soc_min_frac = chemistry.usual_soc_min_frac();
+            (setup.trip.month, setup.trip.nights) = (month, nights);
+            setup.solar.push(SolarArray { peak: Watts(peak_w), ..SolarArray::default() });
+            let sun = Arc::new(TripSun::build(&setup, &climate(2.0)).expect("valid climate"));
+            let plan = Arc::new(TripPlan::build(&setup, sun));
+            let run = |n| OddsRun::nights_only(plan.clone(), n).expect("valid weather");
+            let many = chances(run(MANY).plain());
+            [chances(run(nightbank::forecast::odds::SEQUENCES)), chances(run(2000).plain())].map(
+                |few| {
+                    let open = many.iter().zip(few).filter(|(p, _)| (0.02..0.98).contains(*p));
+                    open.map(|(p, few)| (*p, few)).collect::<Vec<_>>()
+                },
+            )
+        };
+    let all: Vec<[Vec<(f64, f64)>; 2]> = std::thread::scope(|scope| {
+        let playing = setups.map(|setup| scope.spawn(move || of_one(setup)));
+        playing.into_iter().map(|one| one.join().expect("played")).collect()
+    });
+    let rms = |which: usize, off: fn(&(f64, f64)) -> f64| {
+        let pairs: Vec<_> = all.iter().flat_map(|one| &one[which]).collect();
+        assert!(pairs.len() > 40, "{} chances are open", pairs.len());
+        (pairs.iter().map(|pair| off(pair).powi(2)).sum::<f64>() / pairs.len() as f64).sqrt()
+    };
+    for one in &all {
+        let off: Vec<String> =
+            one[0].iter().map(|(p, few)| format!("{:+.1}", 100.0 * (few - p))).collect();
+        println!("{}", off.join(" "));
+    }
+    let even = rms(0, |(p, few)| few - p);
+    let plain = rms(1, |(p, few)| few - p);
+    let by_chance = rms(0, |(p, _)| (p * (1.0 - p) / 2000.0).sqrt());
+    println!("even {even:.4}, 2,000 plain {plain:.4}, such by chance {by_chance:.4}");
+    assert!(even <= 0.009, "{even}");
 }
 
 proptest! {

@@ -8,7 +8,7 @@ use crate::model::trip::Weather;
 use crate::model::{Setup, limits};
 
 /// Sequences for each month of the strip.
-const SEQUENCES: usize = 300;
+const SEQUENCES: usize = 128;
 
 /// The setup with its stay of `nights` nights around the middle of a month (1..12), whatever
 /// weather was entered for its own days forgotten. Driving and hook-up stay as planned; a mean

@@ -2,7 +2,7 @@
 //!
 //! Every setup meets the same weather, sequence by sequence (one seed), so that a difference
 //! between two setups is the setups' own and not the draw's. Work goes in portions: `units` count
-//! played fortnights, about the time of one weather sequence over fourteen nights.
+//! played fortnights, about the time of five weather sequences over fourteen nights.
 
 use crate::forecast::odds::{self, EVEN_FRAC, SURE_FRAC, SharedMaps};
 use crate::forecast::plan::TripSun;
@@ -13,7 +13,7 @@ use crate::units::{Hours, WattHours};
 use std::sync::Arc;
 
 /// Hours of the trip that make one unit of work.
-const HOURS_A_UNIT: usize = 340;
+const HOURS_A_UNIT: usize = 5 * 340;
 /// Units of laying out a plan and playing its average course, for one fortnight.
 const PLAN_UNITS: usize = 8;
 /// Units of working out the sun of one fortnight.
@@ -137,7 +137,7 @@ impl Trial {
     /// Units of work it took to make this trial, the sun apart.
     #[must_use]
     pub fn set_up_units(&self) -> usize {
-        self.units_of(PLAN_UNITS)
+        PLAN_UNITS * self.unit_hours.div_ceil(340)
     }
 
     fn units_of(&self, sequences: usize) -> usize {

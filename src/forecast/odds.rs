@@ -19,8 +19,9 @@ use super::weather::{WeatherError, WeatherSequences};
 use block::{Block, Mapped, Now, Played};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
-/// Sequences for the figures shown.
-pub const SEQUENCES: usize = 2000;
+/// Sequences for the figures shown: a power of two, so that they lie evenly. Chances then are off by about
+/// as much as with 2,000 plain ones, 0.9 points.
+pub const SEQUENCES: usize = 512;
 /// Chance at which a camper can count on a night: nine in ten.
 pub const SURE_FRAC: f64 = 0.9;
 /// Chance of an even bet.
@@ -199,6 +200,13 @@ impl OddsRun {
     #[must_use]
     pub fn step_by_step(mut self) -> Self {
         self.pace = Pace::Stepped;
+        self
+    }
+
+    /// The same with plain random sequences, not spread evenly: to hold the others to.
+    #[must_use]
+    pub fn plain(mut self) -> Self {
+        self.weather = self.weather.plain();
         self
     }
 

@@ -45,6 +45,7 @@
 mod day_air;
 mod day_climate;
 mod day_distribution;
+mod lattice;
 mod monthly;
 mod persistence;
 mod sequences;

@@ -17,6 +17,9 @@ const SLICE_MS: f64 = 12.0;
 /// Units of work between looks at the clock; each is some tens of microseconds.
 const UNITS: usize = 10;
 
+/// Weather sequences that take about as long as a unit.
+const SEQUENCES_A_UNIT: usize = 5;
+
 /// Work that goes in portions.
 pub trait Job: 'static {
     /// Works on for about `units`; false once all is done.
@@ -40,7 +43,7 @@ goes_in_portions!(HelpsJob, WaysJob, SizingJob, YearStripJob, CompareJob, Unknow
 
 impl Job for OddsRun {
     fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
-        Ok(Self::advance(self, units))
+        Ok(Self::advance(self, SEQUENCES_A_UNIT * units))
     }
 }
 

@@ -20,9 +20,9 @@ use crate::units::{AmpHours, Watts};
 use std::sync::Arc;
 
 /// Sequences to choose a step by.
-const CHOOSE_SEQUENCES: usize = 80;
+const CHOOSE_SEQUENCES: usize = 32;
 /// Sequences to say whether the nights are reached.
-const VERIFY_SEQUENCES: usize = 600;
+const VERIFY_SEQUENCES: usize = 256;
 /// Most steps of a way.
 const MAX_STEPS: usize = 8;
 /// Gain too small to be a step [nights].

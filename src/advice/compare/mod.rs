@@ -28,7 +28,7 @@ use differences::{Difference, differences};
 /// Most setups side by side.
 pub const MOST_SETUPS: usize = 4;
 /// Sequences for each setup.
-const SEQUENCES: usize = 600;
+const SEQUENCES: usize = 256;
 
 /// Price band of a kilowatt-hour through a battery over its life.
 #[derive(Clone, Copy, Debug, PartialEq)]

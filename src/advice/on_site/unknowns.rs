@@ -24,7 +24,7 @@ use crate::units::WattHours;
 use std::sync::Arc;
 
 /// Sequences for each of the three trips.
-const SEQUENCES: usize = 400;
+const SEQUENCES: usize = 128;
 
 /// One load's part in the uncertainty.
 #[derive(Clone, Copy, Debug, PartialEq)]

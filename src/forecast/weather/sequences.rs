@@ -1,7 +1,8 @@
 //! Draws the weather sequences of a stay: clearness and air of each day.
 //!
 //! Sequence number `i` of a seed is always the same, whatever was drawn before it, and its first
-//! days do not change when the stay is made longer. So two setups are compared under the same
+//! days do not change when the stay is made longer. Sequences are spread evenly over what matters most
+//! ([`super::lattice`]). So two setups are compared under the same
 //! weather, and work split into chunks gives the figures of one run.
 
 use rand::{Rng, SeedableRng};
@@ -13,6 +14,7 @@ use super::day_air::{AirSpread, NEXT_DAY_CORR_FRAC};
 use super::day_distribution::{
     CLEAR_DAY_QUANTILE, DULL_DAY_QUANTILE, DayDistribution, MIXED_DAY_QUANTILE,
 };
+use super::lattice::{DAILY, Lattice, Noise, WINDOW};
 use super::persistence::{Chains, Persistence};
 use crate::model::trip::Weather;
 use crate::units::WattHoursPerSquareMetre;
@@ -71,24 +73,28 @@ impl Chains {
         (1.0 - self.share) * libm::pow(self.fast, days) + self.share * libm::pow(self.slow, days)
     }
 
-    /// One unconditional run of `z`, and of `w`, what of the air does not follow the sky.
-    fn draw(self, rng: &mut Pcg32, z: &mut [f64], w: &mut [f64]) {
-        let (fast_weight, slow_weight) = ((1.0 - self.share).sqrt(), self.share.sqrt());
-        let fast_noise = (1.0 - self.fast * self.fast).sqrt();
-        let slow_noise = (1.0 - self.slow * self.slow).sqrt();
-        let mut fast: f64 = rng.sample(StandardNormal);
-        let mut slow: f64 = rng.sample(StandardNormal);
-        let air_noise = (1.0 - NEXT_DAY_CORR_FRAC * NEXT_DAY_CORR_FRAC).sqrt();
-        let mut air: f64 = rng.sample(StandardNormal);
-        for (z, w) in z.iter_mut().zip(w) {
-            *z = fast_weight * fast + slow_weight * slow;
-            *w = air;
-            let (e, e_slow): (f64, f64) = (rng.sample(StandardNormal), rng.sample(StandardNormal));
-            let e_air: f64 = rng.sample(StandardNormal);
-            fast = self.fast * fast + fast_noise * e;
-            slow = self.slow * slow + slow_noise * e_slow;
-            air = NEXT_DAY_CORR_FRAC * air + air_noise * e_air;
+    /// `z` of days from their noise, and `w`, what of the air does not follow the sky. `before`: fast and
+    /// slow part and air of the day before, `None` at the start.
+    fn follow(
+        self,
+        noise: &Noise,
+        before: Option<[f64; DAILY]>,
+        days: (&mut [f64], &mut [f64]),
+    ) -> [f64; DAILY] {
+        let weight = [(1.0 - self.share).sqrt(), self.share.sqrt()];
+        let kept = [self.fast, self.slow, NEXT_DAY_CORR_FRAC];
+        let fresh = kept.map(|kept| (1.0 - kept * kept).sqrt());
+        let mut at = before;
+        for ((z, w), e) in days.0.iter_mut().zip(days.1).zip(noise.chunks_exact(DAILY)) {
+            let now = std::array::from_fn(|which| match at {
+                Some(before) => kept[which] * before[which] + fresh[which] * e[which],
+                None => e[which],
+            });
+            let [fast, slow, air]: [f64; DAILY] = now;
+            (*z, *w) = (weight[0] * fast + weight[1] * slow, air);
+            at = Some(now);
         }
+        at.unwrap_or_default()
     }
 }
 
@@ -120,6 +126,8 @@ pub struct WeatherSequences {
     z: Vec<f64>,
     w: Vec<f64>,
     misses: Vec<f64>,
+    /// `None` where every figure is plain.
+    lattice: Option<Lattice>,
     climate_error_frac: f64,
 }
 
@@ -159,6 +167,7 @@ impl WeatherSequences {
             w: vec![0.0; days.len()],
             climate_error_frac: 0.0,
             misses: vec![0.0; given.len()],
+            lattice: Some(Lattice::new(chains, |j| scramble(seed, !j))),
             days,
             chains,
             seed,
@@ -182,16 +191,36 @@ impl WeatherSequences {
         self
     }
 
+    /// The same of plain random figures alone: what the evenly spread ones are held to.
+    #[must_use]
+    pub fn plain(mut self) -> Self {
+        self.lattice = None;
+        self
+    }
+
     /// Writes the next sequence into `out`, a figure a day.
     pub fn fill(&mut self, out: &mut Sequence) {
-        let mut rng = Pcg32::seed_from_u64(scramble(self.seed, self.next_sequence));
-        self.next_sequence = self.next_sequence.wrapping_add(1);
-        let site: f64 = rng.sample(StandardNormal);
-        out.use_normal = rng.sample(StandardNormal);
+        let number = self.next_sequence;
+        let mut rng = Pcg32::seed_from_u64(scramble(self.seed, number));
+        self.next_sequence = number.wrapping_add(1);
+        let [site, use_normal] = match &self.lattice {
+            Some(lattice) => lattice.of_the_stay(number),
+            None => [rng.sample(StandardNormal), rng.sample(StandardNormal)],
+        };
+        out.use_normal = use_normal;
         out.k_frac.resize(self.days.len(), 0.0);
         out.air_anomaly_k.resize(self.days.len(), 0.0);
         let scale = (1.0 + self.climate_error_frac * site).max(0.0);
-        self.chains.draw(&mut rng, &mut self.z, &mut self.w);
+        let mut before = None;
+        let windows = self.z.chunks_mut(WINDOW).zip(self.w.chunks_mut(WINDOW));
+        for (window, days) in windows.enumerate() {
+            // The whole window, however short the stay: its first days are the same in any.
+            let mut noise: Noise = std::array::from_fn(|_| rng.sample(StandardNormal));
+            if let Some(lattice) = &self.lattice {
+                lattice.turn(number, window, &mut noise);
+            }
+            before = Some(self.chains.follow(&noise, before, days));
+        }
         for (miss, &(day, wanted)) in self.misses.iter_mut().zip(&self.given) {
             *miss = wanted - self.z.get(day).copied().unwrap_or(wanted);
         }

@@ -10,7 +10,7 @@ use leptos::prelude::*;
 /// Pause after the last edit before the odds are played [ms].
 const ODDS_AFTER_MS: u64 = 150;
 /// Sequences after which the odds are first shown; the next time they are all played.
-const FIRST_SHOWN: usize = 250;
+const FIRST_SHOWN: usize = 128;
 
 /// Plays the odds of each plan of the calculation from here on.
 pub fn follow(calculation: Calculation) {
