@@ -185,7 +185,8 @@ pub fn spoken(answer: AnswerSignal) -> AnyView {
     let waiting: StoredValue<Option<TimeoutHandle>> = StoredValue::new(None);
     Effect::new(move |first: Option<()>| {
         let words = answer.with(|answer| {
-            answer.as_ref().map(|answer| {
+            // What it says is of the odds.
+            answer.as_ref().filter(|answer| answer.chance_frac.is_some()).map(|answer| {
                 let low = low_words(answer);
                 let count = Arg::Count(i32::from(answer.sure_nights));
                 t_args("answer-spoken", &[("n", count), ("low", Arg::Text(&low))])

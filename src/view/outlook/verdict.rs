@@ -35,6 +35,10 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
             .then(|| view! { <li><span>{move || chance.get()}</span>{tip(Term::Chance)}</li> })
     };
     let figures = move || {
+        // They speak of the odds.
+        if !has_odds.get() {
+            return view! { <p>{t("answer-working")}</p> }.into_any();
+        }
         view! {
             <ul class="answer-facts" data-testid="answer-facts">
                 <li><span>{shown(likely_words)}</span>{origin(t("from-likely"))}</li>

@@ -10,7 +10,7 @@ use crate::view::answer::{AnswerDetail, AnswerView, Drain};
 use crate::view::arc_ptr_eq::ArcPtrEq;
 use crate::view::chart::SocChart;
 use crate::view::lang::{
-    amp_hours, full_date, number, pair, percent, t, t_args, watt_hours_a_day, watts,
+    amp_hours, full_date, number, pair, peak_watts, percent, t, t_args, watt_hours_a_day,
 };
 use crate::view::outlook::Calculation;
 use crate::view::outlook::picture::course_chart;
@@ -67,16 +67,17 @@ fn nights(count: u16) -> Arg<'static> {
 
 /// The answer in figures, largest question first.
 fn answer_lines(answer: &AnswerView) -> Vec<Line> {
+    // Each line is of the odds: the average course says nothing of nine times in ten.
+    let Some(chance) = answer.chance_frac else {
+        return vec![line(t("post-nights"), t("answer-working"))];
+    };
     let sure = [("n", nights(answer.sure_nights)), ("asked", nights(answer.asked_nights))];
     let sure = if answer.open_ended {
         t_args("post-nights-open", &sure)
     } else {
         t_args("post-nights-value", &sure)
     };
-    let mut lines = vec![line(t("post-nights"), sure)];
-    if let Some(chance) = answer.chance_frac {
-        lines.push(line(t("post-chance"), percent(chance)));
-    }
+    let mut lines = vec![line(t("post-nights"), sure), line(t("post-chance"), percent(chance))];
     if let Some(when) = &answer.first_low {
         lines.push(line(t("post-first-low"), when.clone()));
     }
@@ -128,7 +129,7 @@ pub fn setup_lines(setup: &Setup, outlook: Option<&Outlook>) -> Vec<Line> {
     ));
     let peak: Watts = setup.solar.iter().filter(|a| a.enabled).map(|array| array.peak).sum();
     if peak > Watts::ZERO {
-        lines.push(line(t("post-solar"), watts(peak)));
+        lines.push(line(t("post-solar"), peak_watts(peak)));
     }
     lines
 }

@@ -11,7 +11,7 @@ use crate::export::qr::qr_matrix;
 use crate::i18n::Arg;
 use crate::link::encode;
 use crate::model::Setup;
-use crate::view::lang::{number, percent, t, t_args, watt_hours_a_day};
+use crate::view::lang::{key, number, percent, t, t_args, watt_hours_a_day};
 use crate::view::page_address::address_with;
 use crate::view::setups::Setups;
 use crate::view::widgets::{Danger, caution, lantern_row};
@@ -130,6 +130,8 @@ fn headline(whole: WholeAnswer) -> AnyView {
         let chance = percent(chance);
         view! { " " {t_args("answer-chance", &[("chance", Arg::Text(&chance))])} "." }
     });
+    let sure =
+        t(if answer.chance_frac.is_some() { key!("answer-sure") } else { key!("answer-average") });
     let mut lanterns = answer.lanterns;
     lanterns.truncate(NIGHTS);
     let notes: Vec<AnyView> = detail
@@ -144,7 +146,7 @@ fn headline(whole: WholeAnswer) -> AnyView {
             <span>{t_args("answer-nights", &[("n", count)])}</span>
         </p>
         <p>
-            {t("answer-sure")} ". " {t_args("answer-asked", &[("n", asked)])}
+            {sure} ". " {t_args("answer-asked", &[("n", asked)])}
             {chance}
         </p>
         {lantern_row(lanterns)}
