@@ -286,6 +286,12 @@ pub fn watts(power: Watts) -> String {
     quantity(power.0, decimals_for(power.0), Watts::UNIT)
 }
 
+/// Rated power of panels, in the unit that the language has for it (W, Wp, Wc).
+#[must_use]
+pub fn peak_watts(power: Watts) -> String {
+    quantity(power.0, decimals_for(power.0), &t("unit-peak"))
+}
+
 /// Energy [Wh].
 #[must_use]
 pub fn watt_hours(energy: WattHours) -> String {

@@ -83,11 +83,12 @@ pub fn questions(app: AppState, sheet: Sheet) -> AnyView {
                 .view(form)}
             {NumberField::new(
                     t("start-solar"),
-                    "W",
+                    Watts::UNIT,
                     SOLAR_W,
                     Lens::array(0, |a| a.peak.0, |a, v| a.peak = Watts(v)),
                 )
-                .term(Term::WattPeak)
+                .in_peak_watts()
+                    .term(Term::WattPeak)
                 .hint(t("start-solar-hint"))
                 .view(form)}
         </div>

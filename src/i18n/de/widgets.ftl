@@ -3,6 +3,7 @@ sheet-close = Schließen
 tip-name = Was bedeutet „{ $word }“?
 origin-name = Woher die Zahl kommt
 unit-a-day = { $amount } pro Tag
+unit-peak = Wp
 pair = { $label }: { $value }
 lantern-lit = hell: hält sehr wahrscheinlich
 lantern-low = schwach: hält vielleicht

@@ -67,7 +67,7 @@ day-hook-up-no = No
 as-planned = As planned
 
 climate-title = Sun and temperature
-climate-air-region = Air temperature from typical values for { $name }, { $distance } km away (not measured), adjusted for altitude. Monthly averages are right to about 2 °C; single days vary much more.
+climate-air-region = Air temperature from typical values for a region { $distance } km away (not measured), adjusted for altitude. Monthly averages are right to about 2 °C; single days vary much more.
 climate-air-world = Air temperature from the same climate table, adjusted for altitude. Monthly averages are right to about 2 °C; single days vary much more.
 climate-coming = The climate table is loading. Until then, typical values of the region are used.
 climate-not-fetched = The climate table could not be loaded, so typical values of the region are used. Change the trip to try again.

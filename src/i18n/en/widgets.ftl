@@ -3,6 +3,7 @@ sheet-close = Close
 tip-name = What is { $word }?
 origin-name = How this is worked out
 unit-a-day = { $amount } a day
+unit-peak = W
 pair = { $label }: { $value }
 lantern-lit = lit: very likely lasts
 lantern-low = dim: might last

@@ -67,7 +67,7 @@ day-hook-up-no = Non
 as-planned = comme prévu
 
 climate-title = Soleil et température
-climate-air-region = Température de l’air d’après des valeurs usuelles, non mesurées, à { $distance } km d’ici (région de la table : « { $name } »), corrigée de l’altitude. Moyennes mensuelles exactes à environ 2 °C près ; certains jours s’en écartent bien plus.
+climate-air-region = Température de l’air d’après des valeurs usuelles, non mesurées, d’une région à { $distance } km d’ici, corrigée de l’altitude. Moyennes mensuelles exactes à environ 2 °C près ; certains jours s’en écartent bien plus.
 climate-air-world = Température de l’air d’après la même table, corrigée de l’altitude. Moyennes mensuelles exactes à environ 2 °C près ; certains jours s’en écartent bien plus.
 climate-coming = La table climatique se charge. D’ici là, les valeurs usuelles de la région sont utilisées.
 climate-not-fetched = La table climatique n’a pas pu être chargée : les valeurs usuelles de la région sont utilisées. Modifier le séjour relance le chargement.

@@ -3,6 +3,7 @@ sheet-close = Fermer
 tip-name = Explication : { $word }
 origin-name = Comment ce chiffre est calculé
 unit-a-day = { $amount } par jour
+unit-peak = Wc
 pair = { $label } : { $value }
 lantern-lit = allumée : tient très probablement
 lantern-low = faible : tient peut-être

@@ -67,7 +67,7 @@ day-hook-up-no = Nee
 as-planned = Volgens plan
 
 climate-title = Zon en temperatuur
-climate-air-region = Luchttemperatuur uit typische waarden voor { $name }, { $distance } km verderop (niet gemeten), aangepast aan de hoogte. Een maandgemiddelde klopt tot op ongeveer 2 °C; losse dagen wijken veel verder af.
+climate-air-region = Luchttemperatuur uit typische waarden voor een streek op { $distance } km afstand (niet gemeten), aangepast aan de hoogte. Een maandgemiddelde klopt tot op ongeveer 2 °C; losse dagen wijken veel verder af.
 climate-air-world = Luchttemperatuur uit dezelfde tabel, aangepast aan de hoogte. Een maandgemiddelde klopt tot op ongeveer 2 °C; losse dagen wijken veel verder af.
 climate-coming = De klimaattabel wordt geladen. Tot die tijd gelden typische waarden van de streek.
 climate-not-fetched = De klimaattabel kon niet worden geladen, dus gelden typische waarden van de streek. Wijzig je de reis, dan wordt het opnieuw geprobeerd.

@@ -3,6 +3,7 @@ sheet-close = Sluiten
 tip-name = Wat betekent ‘{ $word }’?
 origin-name = Hoe dit is berekend
 unit-a-day = { $amount } per dag
+unit-peak = Wp
 pair = { $label }: { $value }
 lantern-lit = brandt: haalt het heel waarschijnlijk
 lantern-low = zwak: haalt het misschien

@@ -15,7 +15,7 @@ use crate::units::{AmpHours, Watts};
 use crate::view::chart::{Axis, CurveChart, CurveMark, CurvePoint, curve_chart};
 use crate::view::icons::Icon;
 use crate::view::jobs::Stage;
-use crate::view::lang::{amp_hours, month_name, percent, t, t_args, watts};
+use crate::view::lang::{amp_hours, month_name, peak_watts, percent, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::outlook::Calculation;
 use crate::view::search::{Plan, Search, SearchResult, search_key};
@@ -153,7 +153,7 @@ fn choices(app: AppState, setup: &Setup, aim: &SizingAim, sizing: &Sizing) -> An
     }
     if merged.is_empty() {
         let (solar, battery) = (
-            watts(MOST_SOLAR),
+            peak_watts(MOST_SOLAR),
             amp_hours(AmpHours(MOST_BATTERY_12V.0 / setup.bank.system.series_12v())),
         );
         let text =
@@ -176,7 +176,7 @@ fn choices(app: AppState, setup: &Setup, aim: &SizingAim, sizing: &Sizing) -> An
 
 fn card(app: AppState, setup: &Setup, aim: &SizingAim, name: String, choice: Choice) -> AnyView {
     let kind = chemistry_name(choice.chemistry);
-    let (battery, solar) = (amp_hours(choice.battery), watts(choice.solar));
+    let (battery, solar) = (amp_hours(choice.battery), peak_watts(choice.solar));
     let what = t_args(
         "buy-choice",
         &[
@@ -229,8 +229,8 @@ fn curve_of(setup: &Setup, curve: &Curve) -> Option<CurveChart> {
         return None;
     }
     let kind = chemistry_name(curve.chemistry);
-    let (least, solar) = (amp_hours(AmpHours(first.x)), watts(Watts(first.y)));
-    let (most, few) = (amp_hours(AmpHours(last.x)), watts(Watts(last.y)));
+    let (least, solar) = (amp_hours(AmpHours(first.x)), peak_watts(Watts(first.y)));
+    let (most, few) = (amp_hours(AmpHours(last.x)), peak_watts(Watts(last.y)));
     let summary = t_args(
         "buy-curve-told",
         &[
@@ -248,7 +248,7 @@ fn curve_of(setup: &Setup, curve: &Curve) -> Option<CurveChart> {
         title: t_args("buy-curve", &[("kind", Arg::Text(&kind))]),
         summary,
         x: Axis { name: t("buy-battery"), unit: AmpHours::UNIT.to_owned(), decimals: 0 },
-        y: Axis { name: t("buy-solar"), unit: Watts::UNIT.to_owned(), decimals: 0 },
+        y: Axis { name: t("buy-solar"), unit: t("unit-peak"), decimals: 0 },
         points,
         marks: marks.into_iter().collect(),
     })
@@ -264,7 +264,7 @@ fn sizes(setup: &Setup, curve: &Curve, aim: &SizingAim) -> AnyView {
             .solar_for_battery
             .iter()
             .map(|(battery, solar)| {
-                vec![amp_hours(*battery), solar.map_or_else(|| t("buy-too-little"), watts)]
+                vec![amp_hours(*battery), solar.map_or_else(|| t("buy-too-little"), peak_watts)]
             })
             .collect(),
     };
@@ -275,7 +275,7 @@ fn sizes(setup: &Setup, curve: &Curve, aim: &SizingAim) -> AnyView {
             .battery_for_solar
             .iter()
             .map(|(solar, battery)| {
-                vec![watts(*solar), battery.map_or_else(|| t("buy-too-little"), amp_hours)]
+                vec![peak_watts(*solar), battery.map_or_else(|| t("buy-too-little"), amp_hours)]
             })
             .collect(),
     };

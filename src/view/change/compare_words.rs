@@ -6,8 +6,8 @@ use crate::i18n::Arg;
 use crate::model::catalogue::name_key;
 use crate::model::{BatteryPlace, Controller, InverterSwitching, Mounting};
 use crate::view::lang::{
-    amp_hours, amps, celsius, day_month, duration, key, number, percent, t, t_args, volts,
-    watt_hours_a_day, watts,
+    amp_hours, amps, celsius, day_month, duration, key, number, peak_watts, percent, t, t_args,
+    volts, watt_hours_a_day, watts,
 };
 use crate::view::words::names::chemistry_name;
 use time::{Date, Month};
@@ -92,6 +92,7 @@ pub fn value_words(field: &Field, value: &Value) -> String {
         Value::Absent => t("value-absent"),
         Value::Yes => t("value-yes"),
         Value::Energy(energy) => watt_hours_a_day(*energy),
+        Value::Power(power) if matches!(field, Field::SolarPeak) => peak_watts(*power),
         Value::Power(power) => watts(*power),
         Value::Charge(charge) => amp_hours(*charge),
         Value::Current(current) => amps(*current),

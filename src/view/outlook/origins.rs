@@ -8,7 +8,7 @@ use crate::i18n::Arg;
 use crate::model::climate::{Climate, ClimateSource};
 use crate::model::{Chemistry, Feed, Load};
 use crate::units::{Hours, WattHours, Watts};
-use crate::view::lang::{Shown, key, number, percent, t, t_args, watt_hours, watts};
+use crate::view::lang::{Shown, key, number, peak_watts, percent, t, t_args, watt_hours, watts};
 use crate::view::widgets::{ExplainedFigure, FigureBar};
 use crate::view::words::loads::{load_summary, time_in_this_air};
 use crate::view::words::names::draw_source_name;
@@ -213,14 +213,9 @@ pub fn climate_source(climate: &Climate) -> String {
             "sure-world",
             &[accuracy, ("credit", Arg::Text(crate::model::climate::WORLD_CREDIT))],
         ),
-        ClimateSource::Region { name, distance_km } => t_args(
-            "sure-region",
-            &[
-                accuracy,
-                ("name", Arg::Text(name)),
-                ("distance", Arg::Text(&number(distance_km, 0))),
-            ],
-        ),
+        ClimateSource::Region { distance_km, .. } => {
+            t_args("sure-region", &[accuracy, ("distance", Arg::Text(&number(distance_km, 0)))])
+        }
         ClimateSource::Latitude => t_args("sure-latitude", &[accuracy]),
     }
 }
@@ -242,7 +237,7 @@ fn from_sun(facts: &Facts<'_>) -> Vec<String> {
     let losses = sun_losses(facts, ledger.sun / days + unused);
     let peak: Watts =
         facts.setup.solar.iter().filter(|array| array.enabled).map(|array| array.peak).sum();
-    let (peak, light) = (watts(peak), watt_hours(losses.ideal));
+    let (peak, light) = (peak_watts(peak), watt_hours(losses.ideal));
     let (lost, unused) = (watt_hours(losses.ideal - losses.delivered), watt_hours(unused));
     let told = t_args(
         "from-sun",

@@ -113,10 +113,11 @@ fn array(app: AppState, row: usize) -> AnyView {
             <div class="fields">
                 {NumberField::new(
                         t("solar-peak"),
-                        "W",
+                        Watts::UNIT,
                         SOLAR_W,
                         Lens::array(row, |a| a.peak.0, |a, v| a.peak = Watts(v)),
                     )
+                    .in_peak_watts()
                     .term(Term::WattPeak)
                     .view(app)}
                 {NumberField::new(

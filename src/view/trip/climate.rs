@@ -52,12 +52,8 @@ fn without_table(climate: &Climate) -> Option<AnyView> {
 
 fn air_source(climate: &Climate) -> String {
     match climate.air_source {
-        AirSource::Region { name, distance_km } => {
-            let distance = number(distance_km, 0);
-            t_args(
-                "climate-air-region",
-                &[("name", Arg::Text(name)), ("distance", Arg::Text(&distance))],
-            )
+        AirSource::Region { distance_km, .. } => {
+            t_args("climate-air-region", &[("distance", Arg::Text(&number(distance_km, 0)))])
         }
         AirSource::World => t("climate-air-world"),
         AirSource::Latitude => t("climate-air-latitude"),

@@ -93,6 +93,12 @@ impl NumberField {
         Self { unit: t("unit-days").into(), ..self }
     }
 
+    /// In rated watts of panels, which some languages write otherwise.
+    #[must_use]
+    pub fn in_peak_watts(self) -> Self {
+        Self { unit: t("unit-peak").into(), ..self }
+    }
+
     /// With a line of help.
     #[must_use]
     pub fn hint(self, hint: String) -> Self {

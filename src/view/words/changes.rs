@@ -6,7 +6,7 @@ use crate::i18n::Arg;
 use crate::model::{BatteryPlace, Setup};
 use crate::units::{Degrees, Hours};
 use crate::view::lang::{
-    Shown, amp_hours, amps, duration, key, number, percent, quantity, t, t_args, watts,
+    Shown, amp_hours, amps, duration, key, number, peak_watts, percent, quantity, t, t_args, watts,
 };
 use crate::view::widgets::{Danger, caution};
 use crate::view::words::names::{array_name, count, kilograms, load_name_by_id, money, trip_day};
@@ -60,7 +60,7 @@ pub fn change_words(setup: &Setup, change: &Change) -> String {
         Change::OutOfShade { array } => panel(key!("change-out-of-shade"), array),
         Change::MpptController { array } => panel(key!("change-mppt"), array),
         Change::PortablePanel { peak, tilt, facing } => {
-            let (peak, tilt, facing) = (watts(peak), degrees(tilt), towards(facing));
+            let (peak, tilt, facing) = (peak_watts(peak), degrees(tilt), towards(facing));
             let peak = ("amount", Arg::Text(&peak));
             t_args(
                 "change-portable",
@@ -84,7 +84,7 @@ pub fn change_words(setup: &Setup, change: &Change) -> String {
         Change::HeatedBattery => t("change-heated"),
         Change::MoreBattery { capacity } => with(key!("change-battery"), &amp_hours(capacity)),
         Change::Lithium => with(key!("change-lithium"), &amp_hours(setup.bank.rated_capacity())),
-        Change::MoreSolar { peak } => with(key!("change-solar"), &watts(peak)),
+        Change::MoreSolar { peak } => with(key!("change-solar"), &peak_watts(peak)),
         Change::DcDcCharger { amps: current, drive_every } => match drive_every {
             None => with(key!("change-dc-dc"), &amps(current)),
             Some(every) => t_args(
