@@ -90,7 +90,7 @@ test("the camp clock follows summer time and the place, unless somebody set anot
   const dates = nightbank.card("Dates");
   const offset = dates.getByLabel("Hours ahead of UTC", { exact: true });
   assert.equal(await offset.inputValue(), "2", "summer time in September");
-  await dates.getByLabel("Arrival").fill("2026-12-20");
+  await dates.getByLabel("Arrival", { exact: true }).fill("2026-12-20");
   await eventually("winter time", async () => (await offset.inputValue()) === "1");
   await search(nightbank).fill("-33.9, 151.2");
   await search(nightbank).press("Enter");
