@@ -146,8 +146,14 @@ const COUNTED: &[(Lang, &[(&str, &str)])] = &[
 ];
 
 /// Messages whose number is a fixed limit above one, or is told only above one.
-const NEVER_ONE: &[&str] =
-    &["loads-full", "site-fault-full", "wiring-full", "file-no-room", "file-too-many"];
+const NEVER_ONE: &[&str] = &[
+    "from-nights",
+    "loads-full",
+    "site-fault-full",
+    "wiring-full",
+    "file-no-room",
+    "file-too-many",
+];
 
 /// Whether `text` has `number` and, the space aside, `word` behind it.
 fn says(text: &str, number: &str, word: &str) -> bool {

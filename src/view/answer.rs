@@ -7,6 +7,7 @@ use super::focus;
 use super::lang::{key, number, t, t_args};
 use super::state::{AppState, Tab};
 use super::widgets::{DataTable, LanternNight, lantern, lantern_row, origin};
+use crate::forecast::odds::SEQUENCES;
 use crate::i18n::Arg;
 use crate::units::WattHours;
 use leptos::prelude::*;
@@ -160,12 +161,14 @@ fn headline(answer: AnswerSignal) -> AnyView {
     let at_work = move || {
         working.get().then(|| view! { <p class="answer-working" data-testid="answer-working">{t("answer-working")}</p> })
     };
+    let times = number(SEQUENCES as f64, 0);
+    let runs = t_args("from-nights", &[("times", Arg::Text(&times))]);
     view! {
         <p class="answer-figure" data-testid="answer-figure">
             <strong>{shown(|answer| number(f64::from(answer.sure_nights), 0))}</strong>
             <span>{shown(nights_words)}</span>
         </p>
-        <div class="answer-sure" data-testid="answer-sure"><span>{sure}</span>{origin(t("from-nights"))}</div>
+        <div class="answer-sure" data-testid="answer-sure"><span>{sure}</span>{origin(runs)}</div>
         {move || lanterns.get().map(lantern_row)}
         {at_work}
     }

@@ -28,7 +28,7 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = Ladezustand im Verlauf
 moment = { $weekday }, { $date }, { $time } Uhr
-from-nights = Dein Aufenthalt wird zweitausendmal Stunde für Stunde durchgerechnet, jedes Mal mit anderem Wetter, wie es an diesem Ort zu dieser Jahreszeit vorkommt. Auch deine Angaben und die Klimawerte liegen jedes Mal ein wenig daneben. In 9 von 10 Durchläufen bleibt die Batterie mindestens so viele Nächte über deiner Untergrenze.
+from-nights = Dein Aufenthalt wird { $times }-mal Stunde für Stunde durchgerechnet, jedes Mal mit anderem Wetter, wie es an diesem Ort zu dieser Jahreszeit vorkommt. Auch deine Angaben und die Klimawerte liegen jedes Mal ein wenig daneben. In 9 von 10 Durchläufen bleibt die Batterie mindestens so viele Nächte über deiner Untergrenze.
 from-likely = In der Hälfte der Durchläufe hält die Batterie mindestens so viele Nächte. Wie viele du willst, stellst du unter „Reise“ ein.
 from-first-low = In 9 von 10 Durchläufen bleibt die Batterie bis zu dieser Stunde über deiner Untergrenze.
 from-lowest = In 9 von 10 Durchläufen sinkt der Ladezustand nie tiefer. Solange die Chancen noch fehlen, gilt das durchschnittliche Wetter.

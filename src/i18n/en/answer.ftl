@@ -28,7 +28,7 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = Battery level over the stay
 moment = { $weekday } { $date }, { $time }
-from-nights = Your stay is simulated hour by hour, 2,000 times, each with different weather for this place and season. Your figures and the climate’s vary a little too. In 9 of 10 runs the battery stays above your limit at least this long.
+from-nights = Your stay is simulated hour by hour, { $times } times, each with different weather for this place and season. Your figures and the climate’s vary a little too. In 9 of 10 runs the battery stays above your limit at least this long.
 from-likely = In half the runs the battery lasts at least this long. Set your nights under Trip.
 from-first-low = In 9 of 10 runs the battery stays above your limit until this hour.
 from-lowest = In 9 of 10 runs the charge never gets lower. Until the odds are ready: in average weather.

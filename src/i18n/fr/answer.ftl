@@ -28,7 +28,7 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = État de charge au fil du séjour
 moment = { $weekday } { $date } à { $time }
-from-nights = Votre séjour est simulé heure par heure, deux mille fois, chaque fois avec un autre temps possible pour ce lieu et cette saison. Vos chiffres et ceux du climat varient aussi un peu. Dans 9 simulations sur 10, la batterie reste au-dessus de votre limite pendant au moins ce nombre de nuits.
+from-nights = Votre séjour est simulé heure par heure, { $times } fois, chaque fois avec un autre temps possible pour ce lieu et cette saison. Vos chiffres et ceux du climat varient aussi un peu. Dans 9 simulations sur 10, la batterie reste au-dessus de votre limite pendant au moins ce nombre de nuits.
 from-likely = Dans la moitié des simulations, la batterie tient au moins ce nombre de nuits. Le nombre de nuits voulu se règle sous « Séjour ».
 from-first-low = Dans 9 simulations sur 10, la batterie reste au-dessus de votre limite jusqu’à cette heure.
 from-lowest = Dans 9 simulations sur 10, l’état de charge ne descend jamais plus bas. En attendant les probabilités, ce chiffre vaut par temps moyen.

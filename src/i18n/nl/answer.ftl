@@ -28,7 +28,7 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = Laadtoestand tijdens het verblijf
 moment = { $weekday } { $date } om { $time }
-from-nights = Je verblijf wordt tweeduizend keer uur voor uur doorgerekend, telkens met ander weer zoals dat hier in dit seizoen voorkomt. Ook je eigen cijfers en de klimaatcijfers kunnen er telkens iets naast zitten. In 9 van de 10 berekeningen blijft de accu minstens dit aantal nachten boven je ondergrens.
+from-nights = Je verblijf wordt { $times } keer uur voor uur doorgerekend, telkens met ander weer zoals dat hier in dit seizoen voorkomt. Ook je eigen cijfers en de klimaatcijfers kunnen er telkens iets naast zitten. In 9 van de 10 berekeningen blijft de accu minstens dit aantal nachten boven je ondergrens.
 from-likely = In de helft van de berekeningen houdt de accu het minstens dit aantal nachten vol. Hoeveel nachten je wilt, stel je in bij ‘Reis’.
 from-first-low = In 9 van de 10 berekeningen blijft de accu tot dit uur boven je ondergrens.
 from-lowest = In 9 van de 10 berekeningen zakt de accu nooit lager. Tot de kansen klaar zijn, geldt dit voor gemiddeld weer.
