@@ -239,7 +239,7 @@ impl SizingJob {
             let mut reference = in_month(&reference, month, self.aim.nights);
             let with_panels = Arc::new(TripSun::build(&reference, &self.climate)?);
             reference.solar.clear();
-            let without = Arc::new(TripSun::build(&reference, &self.climate)?);
+            let without = Arc::new(with_panels.with_panels(&reference));
             *left = left.saturating_sub(2 * SUN_UNITS);
             self.hard.push(HardMonth { month, with_panels, without });
         }

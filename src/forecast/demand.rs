@@ -330,28 +330,84 @@ pub fn at_battery(load: &Load, hour: LoadHour, curve: &InverterCurve) -> Watts {
 /// Demand of the whole setup on a day, by hour; `use_factor` scales every load.
 #[must_use]
 pub fn day_demand(setup: &Setup, around: &Surroundings, use_factor: f64) -> [HourDemand; 24] {
-    let curve = InverterCurve::of(&setup.inverter);
-    let mut demand = [HourDemand::default(); 24];
-    // Time share in which nothing on the inverter runs.
-    let mut quiet = [1.0_f64; 24];
-    let mut largest_extra = [Watts::ZERO; 24];
-    let mut largest_direct = [Watts::ZERO; 24];
-    for load in setup.enabled_loads() {
+    Demands::new(setup, around, use_factor).on(around)
+}
+
+/// Demand of a setup on any day: what is the same every day is added up once.
+#[derive(Clone, Debug)]
+pub struct Demands<'a> {
+    setup: &'a Setup,
+    use_factor: f64,
+    curve: InverterCurve,
+    same_every_day: Tally,
+}
+
+impl<'a> Demands<'a> {
+    /// Of a setup; `around`: any day, `use_factor` scales every load.
+    #[must_use]
+    pub fn new(setup: &'a Setup, around: &Surroundings, use_factor: f64) -> Self {
+        let curve = InverterCurve::of(&setup.inverter);
+        let mut same_every_day = Tally::default();
+        for load in setup.enabled_loads().filter(|load| !follows_the_day(load)) {
+            same_every_day.add(load, around, use_factor, &curve);
+        }
+        Self { setup, use_factor, curve, same_every_day }
+    }
+
+    /// By hour of a day.
+    #[must_use]
+    pub fn on(&self, around: &Surroundings) -> [HourDemand; 24] {
+        let mut tally = self.same_every_day.clone();
+        for load in self.setup.enabled_loads().filter(|load| follows_the_day(load)) {
+            tally.add(load, around, self.use_factor, &self.curve);
+        }
+        tally.in_all(&self.setup.inverter, &self.curve)
+    }
+}
+
+/// Whether what a load takes hangs on the air or the driving of the day.
+fn follows_the_day(load: &Load) -> bool {
+    follows_air(load) || matches!(load.usage, Usage::WhileDriving)
+}
+
+/// Demand being added up, by hour.
+#[derive(Clone, Debug)]
+struct Tally {
+    demand: [HourDemand; 24],
+    /// Time share in which nothing on the inverter runs.
+    quiet: [f64; 24],
+    largest_extra: [Watts; 24],
+    largest_direct: [Watts; 24],
+}
+
+impl Default for Tally {
+    fn default() -> Self {
+        Self {
+            demand: [HourDemand::default(); 24],
+            quiet: [1.0; 24],
+            largest_extra: [Watts::ZERO; 24],
+            largest_direct: [Watts::ZERO; 24],
+        }
+    }
+}
+
+impl Tally {
+    fn add(&mut self, load: &Load, around: &Surroundings, use_factor: f64, curve: &InverterCurve) {
         let day = LoadDay::of(load, around);
         for (hour, slot) in day.hours.iter().enumerate() {
             let mean = (slot.running + slot.standby) * use_factor;
-            let dc = at_battery(load, *slot, &curve) * use_factor;
+            let dc = at_battery(load, *slot, curve) * use_factor;
             let busy =
                 if slot.momentary.0 > 0.0 { (slot.running / slot.momentary).min(1.0) } else { 0.0 };
             let running_dc = match load.feed {
                 Feed::Dc => slot.momentary,
                 Feed::Inverter => slot.momentary * (1.0 + curve.r_per_watt * slot.momentary.0),
             };
-            largest_extra[hour] = largest_extra[hour].max(running_dc - dc);
+            self.largest_extra[hour] = self.largest_extra[hour].max(running_dc - dc);
             if load.feed == Feed::Dc {
-                largest_direct[hour] = largest_direct[hour].max(running_dc - dc);
+                self.largest_direct[hour] = self.largest_direct[hour].max(running_dc - dc);
             }
-            let out = &mut demand[hour];
+            let out = &mut self.demand[hour];
             let variance_w2 = dc.0 * (running_dc - dc).0.max(0.0);
             match load.feed {
                 Feed::Dc => {
@@ -362,17 +418,20 @@ pub fn day_demand(setup: &Setup, around: &Surroundings, use_factor: f64) -> [Hou
                     out.mains_variance_w2 += variance_w2;
                     out.mains += mean;
                     out.conversion += dc - mean;
-                    quiet[hour] *= if slot.standby.0 > 0.0 { 0.0 } else { 1.0 - busy };
+                    self.quiet[hour] *= if slot.standby.0 > 0.0 { 0.0 } else { 1.0 - busy };
                 }
             }
         }
     }
-    for (hour, out) in demand.iter_mut().enumerate() {
-        out.inverter_idle = inverter_idle(&setup.inverter, &curve, 1.0 - quiet[hour]);
-        out.momentary = out.total() + largest_extra[hour];
-        out.momentary_direct = out.direct + largest_direct[hour];
+
+    fn in_all(mut self, inverter: &Inverter, curve: &InverterCurve) -> [HourDemand; 24] {
+        for (hour, out) in self.demand.iter_mut().enumerate() {
+            out.inverter_idle = inverter_idle(inverter, curve, 1.0 - self.quiet[hour]);
+            out.momentary = out.total() + self.largest_extra[hour];
+            out.momentary_direct = out.direct + self.largest_direct[hour];
+        }
+        self.demand
     }
-    demand
 }
 
 /// No-load draw of the inverter averaged over an hour in which something runs on it for the share

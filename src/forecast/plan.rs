@@ -8,7 +8,7 @@
 //! many nights could it be" has an answer for a weekend too.
 
 use super::air_response::{AirResponse, use_error_frac};
-use super::demand::{HourDemand, day_demand};
+use super::demand::{Demands, HourDemand};
 use super::supply::{HourSupply, day_supply};
 use super::surroundings::{FIRST_WHOLE_DAY, Surroundings};
 use super::weather::{
@@ -178,6 +178,16 @@ impl TripSun {
         })
     }
 
+    /// The same trip with the panels of `setup`, whose trip and system voltage are those it was worked out
+    /// for: sky and air stay.
+    #[must_use]
+    pub fn with_panels(&self, setup: &Setup) -> Self {
+        let table = self.table.with_arrays(&setup.solar, setup.bank.system);
+        let days = self.days.iter().enumerate();
+        let average = days.map(|(day, of)| average_row(&table, day, of)).collect();
+        Self { average, table, ..self.clone() }
+    }
+
     /// Whether the weather can make a difference: some panel and some day that is not given.
     #[must_use]
     pub fn is_uncertain(&self) -> bool {
@@ -276,14 +286,13 @@ impl TripPlan {
         let electronics = sun.table.self_use() + bank.management();
         let supplies: Vec<[HourSupply; 24]> =
             (0..sun.air.len()).map(|day| day_supply(setup, day)).collect();
+        let any_day = Surroundings::at_rest(setup, sun.first_whole_day_air());
+        let of_days = Demands::new(setup, &any_day, setup.correction.use_factor);
         let demands: Vec<[HourDemand; 24]> = sun
             .air
             .iter()
             .zip(&supplies)
-            .map(|(air, supply)| {
-                let around = Surroundings::supplied(setup, supply, air.by_hour());
-                day_demand(setup, &around, setup.correction.use_factor)
-            })
+            .map(|(air, supply)| of_days.on(&Surroundings::supplied(setup, supply, air.by_hour())))
             .collect();
         let drawn = demands.iter().flatten().map(HourDemand::total).sum::<Watts>()
             / (24 * demands.len().max(1)) as f64;

@@ -116,7 +116,6 @@ enum Playing {
 #[derive(Clone, Debug)]
 pub struct HelpsJob {
     setup: Setup,
-    climate: MonthlyClimate,
     sun: Arc<TripSun>,
     /// Those of the battery as it is.
     maps: Option<SharedMaps>,
@@ -141,7 +140,6 @@ impl HelpsJob {
         let trial = Trial::new(setup, sun.clone(), ROUNDS[0].0)?;
         Ok(Self {
             setup: setup.clone(),
-            climate: *climate,
             sun,
             maps: trial.maps(),
             baselines: Vec::new(),
@@ -243,7 +241,7 @@ impl HelpsJob {
         let sun = match &candidate.sun {
             Some(sun) => sun.clone(),
             None if candidate.change.touches_sun() => {
-                let sun = Arc::new(TripSun::build(&changed, &self.climate)?);
+                let sun = Arc::new(self.sun.with_panels(&changed));
                 candidate.sun = Some(sun.clone());
                 *left = left.saturating_sub(SUN_UNITS);
                 sun

@@ -117,7 +117,6 @@ struct Tried {
 #[derive(Clone, Debug)]
 pub struct WaysJob {
     base: Setup,
-    climate: MonthlyClimate,
     base_sun: Arc<TripSun>,
     aim: Aim,
     kinds: Vec<WayKind>,
@@ -149,7 +148,6 @@ impl WaysJob {
         let standing = Trial::new(&base, sun.clone(), VERIFY_SEQUENCES)?;
         Ok(Self {
             base,
-            climate: *climate,
             base_sun: sun.clone(),
             aim,
             kinds: WayKind::ALL.to_vec(),
@@ -237,7 +235,7 @@ impl WaysJob {
     ) -> Result<(Trial, Arc<TripSun>), WeatherError> {
         let sun = if touches_sun {
             *left = left.saturating_sub(SUN_UNITS);
-            Arc::new(TripSun::build(setup, &self.climate)?)
+            Arc::new(self.sun.with_panels(setup))
         } else {
             self.sun.clone()
         };

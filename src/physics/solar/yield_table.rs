@@ -77,6 +77,7 @@ pub struct SolarTable {
     days: Vec<TableDay>,
     arrays: Vec<(SolarArray, Panel)>,
     ground_reflectance: f64,
+    wind_m_s: f64,
     charging_volts: Volts,
 }
 
@@ -88,11 +89,7 @@ impl SolarTable {
         arrays: &[SolarArray],
         air: impl Fn(usize, usize) -> Celsius,
     ) -> Self {
-        let arrays: Vec<_> = arrays
-            .iter()
-            .filter(|array| array.enabled)
-            .map(|array| (array.clone(), Panel::new(array, sky.system, sky.wind_m_s)))
-            .collect();
+        let arrays = enabled(arrays, sky.system, sky.wind_m_s);
         let days = (0..sky.days)
             .map(|index| {
                 let ahead = Duration::days(i64::try_from(index).unwrap_or(i64::MAX / 100_000));
@@ -109,8 +106,20 @@ impl SolarTable {
             days,
             arrays,
             ground_reflectance: sky.ground_reflectance,
+            wind_m_s: sky.wind_m_s,
             charging_volts: CHARGING_VOLTS_12 * sky.system.series_12v(),
         }
+    }
+
+    /// The same sky over other arrays on a system of the same voltage.
+    #[must_use]
+    pub fn with_arrays(&self, arrays: &[SolarArray], system: SystemVoltage) -> Self {
+        let arrays = enabled(arrays, system, self.wind_m_s);
+        let days = self
+            .days
+            .iter()
+            .map(|day| TableDay::new(day.sun.clone(), day.air, &arrays, self.ground_reflectance));
+        Self { days: days.collect(), arrays, ..*self }
     }
 
     /// Number of days.
@@ -214,6 +223,16 @@ impl SolarTable {
         let (below, weight) = place(*k_step, k_frac)?;
         Some((rows.get(below)?, rows.get(below + 1)?, weight))
     }
+}
+
+/// Arrays that are there, ready to be worked out.
+fn enabled(
+    arrays: &[SolarArray],
+    system: SystemVoltage,
+    wind_m_s: f64,
+) -> Vec<(SolarArray, Panel)> {
+    let arrays = arrays.iter().filter(|array| array.enabled);
+    arrays.map(|array| (array.clone(), Panel::new(array, system, wind_m_s))).collect()
 }
 
 /// The clearness value below `k_frac` and the way to the next; `None` without sun.
