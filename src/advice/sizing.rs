@@ -23,7 +23,7 @@ use crate::units::{AmpHours, Kilograms, Money, Watts};
 use std::sync::Arc;
 
 /// Weather sequences behind each point.
-pub const SEQUENCES: usize = 128;
+pub const SEQUENCES: usize = 64;
 /// Step of the solar sizes.
 pub const SOLAR_STEP: Watts = Watts(10.0);
 /// Step of the battery sizes at 12 V; half of it at 24 V.

@@ -21,7 +21,7 @@ use std::collections::VecDeque;
 use std::sync::Arc;
 
 /// Weather sequences of each round, and how many of the best changes are in it.
-pub const ROUNDS: [(usize, usize); 3] = [(16, usize::MAX), (64, 16), (256, 8)];
+pub const ROUNDS: [(usize, usize); 3] = [(16, usize::MAX), (32, 16), (128, 8)];
 
 /// A first look does not tell apart changes of one family that differ by less.
 const CLOSE_NIGHTS: f64 = 0.4;

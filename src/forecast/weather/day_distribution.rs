@@ -85,9 +85,15 @@ impl DayDistribution {
             table: [0.0; TABLE_STEPS + 1],
         };
         let mut table = day.table;
+        let mut before = [1.0_f64; 2];
         for (i, k) in table.iter_mut().enumerate() {
             let z = i as f64 / STEPS_PER_Z - Z_LIMIT;
-            *k = day.clearness_with_share_above(0.5 * libm::erfc(z / std::f64::consts::SQRT_2));
+            let above = 0.5 * libm::erfc(z / std::f64::consts::SQRT_2);
+            // From one to the next it goes on much as before.
+            let guess = (2.0 * before[1] - before[0]).clamp(0.0, 1.0);
+            let shortfall = shortfall_with_share_below(day.shape, above, guess);
+            before = [before[1], shortfall];
+            *k = day.clearness_at_shortfall(shortfall);
         }
         day.table = table;
         Ok(day)
@@ -153,8 +159,13 @@ impl DayDistribution {
 
     /// The clearness that a share `above` of the days exceed.
     fn clearness_with_share_above(&self, above: f64) -> f64 {
+        self.clearness_at_shortfall(shortfall_with_share_below(self.shape, above, above.sqrt()))
+    }
+
+    /// The clearness at `y`.
+    fn clearness_at_shortfall(&self, shortfall: f64) -> f64 {
         let span = self.clearest_frac - DARKEST_DAY_FRAC;
-        self.squeezed(self.clearest_frac - span * shortfall_with_share_below(self.shape, above))
+        self.squeezed(self.clearest_frac - span * shortfall)
     }
 
     fn squeezed(&self, clearness_frac: f64) -> f64 {
@@ -189,12 +200,12 @@ fn shape_for_mean(mean_shortfall: f64) -> f64 {
     0.5 * (low + high)
 }
 
-/// The `y` that a share `below` of the density `y exp(-t y)` stays under: Newton's method, kept
-/// inside a bracket that bisection shrinks.
-fn shortfall_with_share_below(shape: f64, below: f64) -> f64 {
+/// The `y` that a share `below` of the density `y exp(-t y)` stays under: Newton's method from `guess`
+/// (0..1), kept inside a bracket that bisection shrinks.
+fn shortfall_with_share_below(shape: f64, below: f64, guess: f64) -> f64 {
     let whole = first_integral(shape);
     let (mut low, mut high) = (0.0, 1.0);
-    let mut y = below.sqrt();
+    let mut y = guess;
     for _ in 0..BISECTION_STEPS {
         let error = y * y * first_integral(shape * y) - below * whole;
         if error > 0.0 {
