@@ -15,7 +15,7 @@ use crate::units::Amps;
 /// About so many days are played, in one sequence at least.
 const DAYS_PLAYED: usize = 240;
 /// Sequences that are played at most.
-const MOST_SEQUENCES: usize = 40;
+const MOST_SEQUENCES: usize = 32;
 /// Days of a week.
 const WEEK: f64 = 7.0;
 
@@ -33,7 +33,8 @@ pub fn days_full_a_week(plan: &TripPlan) -> Result<Option<f64>, WeatherError> {
     let sun = &plan.sun;
     let mut weather = WeatherSequences::with_persistence(sun.days.clone(), SEED, sun.persistence)?
         .with_climate_error(sun.climate_error_frac);
-    let sequences = (DAYS_PLAYED / whole_days).clamp(1, MOST_SEQUENCES);
+    // A power of two, so that they lie evenly.
+    let sequences = 1_usize << (DAYS_PLAYED / whole_days).clamp(1, MOST_SEQUENCES).ilog2();
     let mut sequence = Sequence::default();
     let mut full = 0;
     for _ in 0..sequences {
