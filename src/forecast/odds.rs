@@ -30,7 +30,7 @@ pub const EVEN_FRAC: f64 = 0.5;
 pub const SEED: u64 = 0x006e_6967_6874_626b;
 
 /// Sequences played side by side: their hours do not wait for each other.
-const BLOCK: usize = 64;
+const BLOCK: usize = 128;
 
 /// Steps of the counted state of charge: half a percent.
 const LEVELS: usize = 200;

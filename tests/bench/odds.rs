@@ -17,7 +17,7 @@ use support::{best_of, climate, forty_loads};
 /// Plain sequences that were played before for the same error of a chance.
 const PLAIN: usize = 2000;
 /// Sequences of a piece.
-const PIECE: usize = 64;
+const PIECE: usize = 128;
 /// Goes of which the quickest counts.
 const ROUNDS: usize = 40;
 
