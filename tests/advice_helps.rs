@@ -95,6 +95,31 @@ fn the_first_look_leaves_nothing_good_out() {
     }
 }
 
+/// Only the panels are worked out again for a change to them; that is the sun of the changed setup.
+#[test]
+fn a_change_of_panels_has_the_sun_worked_out_anew() {
+    let (setup, climate) = (failing_van(), summer());
+    let sun = TripSun::build(&setup, &climate).expect("valid climate");
+    let outcome = Trial::with_climate(&setup, &climate, 16).expect("valid").finished().outcome();
+    let mut seen = 0;
+    for change in candidates(&setup, &outcome).into_iter().filter(Change::touches_sun) {
+        let changed = change.apply(&setup);
+        assert_eq!((&changed.trip, changed.bank.system), (&setup.trip, setup.bank.system));
+        let (short, whole) = (sun.with_panels(&changed), TripSun::build(&changed, &climate));
+        let whole = whole.expect("valid climate");
+        assert_eq!(short.average, whole.average, "{change:?}");
+        for day in 0..whole.days.len() {
+            assert_eq!(
+                short.table.day_row(day, 0.37),
+                whole.table.day_row(day, 0.37),
+                "{change:?}"
+            );
+        }
+        seen += 1;
+    }
+    assert!(seen >= 3, "{seen} changes of panels");
+}
+
 #[test]
 fn portions_do_not_change_the_answer() {
     let (setup, climate) = (failing_van(), summer());

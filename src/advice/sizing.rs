@@ -34,8 +34,8 @@ pub const MOST_SOLAR: Watts = Watts(2000.0);
 pub const MOST_BATTERY_12V: AmpHours = AmpHours(1500.0);
 /// Peak the sun is worked out for; other sizes are scaled from it.
 const REFERENCE: Watts = Watts(100.0);
-/// Sequences played between two looks at whether a size does.
-const LOOK_UNITS: usize = 25;
+/// Work between two looks at whether a size does.
+const LOOK_UNITS: usize = 3;
 
 /// What the equipment has to do.
 #[derive(Clone, Debug, PartialEq)]

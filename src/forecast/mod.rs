@@ -1,4 +1,4 @@
-//! Simulates the trip hour by hour, in average weather and in thousands of weather sequences.
+//! Simulates the trip hour by hour, in average weather and in hundreds of weather sequences.
 
 pub mod air_response;
 pub mod charging;

@@ -1,10 +1,12 @@
-//! How likely the battery lasts, from thousands of weather sequences.
+//! How likely the battery lasts, from hundreds of weather sequences.
 //!
-//! Each sequence ([`super::weather`]) is played through the same battery simulation as the
-//! average course, whose hours are read from maps that its steps have made ([`maps`]). A sequence is one sky, the air that goes with it, and one answer to what nobody
-//! knows: how far the climate of the place and the figures of the user are off. Counted are the night on which each passes the limit and, hour by hour, where
-//! the state of charge lies. The seed is fixed: the same setup gives the same figures everywhere,
-//! and two setups meet the same weather. Work goes in chunks so that a page stays alive.
+//! Each sequence ([`super::weather`]) is played through the same battery simulation as the average
+//! course, whose hours are read from maps that its steps have made ([`HourMaps`]). A sequence is one
+//! sky, the air that goes with it, and one answer to what nobody knows: how far the climate of the place
+//! and the figures of the user are off. Sequences are spread evenly, so that few do. Counted are the
+//! night on which each passes the limit and, hour by hour, where the state of charge lies. The seed is
+//! fixed: the same setup gives the same figures everywhere, and two setups meet the same weather. Work
+//! goes in chunks so that a page stays alive.
 //!
 //! Checked against twenty measured years the chances come true within 5 to 10 points; the page
 //! says no more than that.

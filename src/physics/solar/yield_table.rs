@@ -172,7 +172,7 @@ impl SolarTable {
     }
 
     /// Where a clearness stands among the rows of its day: the one below it, and how far on to the next,
-    /// 0..1; row 0, which yields nothing, where [`Self::rows`] has none.
+    /// 0..1; without sun row 0, which yields nothing.
     #[must_use]
     pub fn place(&self, day: usize, k_frac: f64) -> (usize, f64) {
         let k_step = self.days.get(day).map_or(0.0, |day| day.k_step);
