@@ -43,6 +43,22 @@ test("everything the page may ask for later is stored too", async (t) => {
   assert.ok(listed.some(([url]) => url.endsWith(".wasm")));
 });
 
+test("a village is found and has its climate with the server gone", async (t) => {
+  const server = await serve(t, DIST);
+  const { context, watch } = await freshContext(t, browser);
+  const nightbank = await Nightbank.open(context, server.url);
+  await nightbank.storedOffline();
+  await nightbank.controlled();
+  await server.stop();
+  await nightbank.reload();
+  await nightbank.openPart("Trip");
+  const place = nightbank.card("Place");
+  await place.getByLabel("Another place").fill("Windermere");
+  await place.getByRole("button", { name: /Windermere/ }).first().click();
+  await nightbank.main().getByText(/^Sun from a climate table/).first().waitFor({ state: "attached" });
+  watch.assertClean(server.origin);
+});
+
 test("works under a sub-path, and leaves the rest of the origin and its caches alone", async (t) => {
   const server = await serve(t, DIST, { base: "/some/where/" });
   const { context, watch } = await freshContext(t, browser);

@@ -38,6 +38,39 @@ test("a town is found without its accents, is taken, and is there after a reload
   assert.match(await here(nightbank), /Tromsø/);
 });
 
+test("while the list of places is on its way, and where it does not come, the field says what is found", async (t) => {
+  let answer;
+  const asked = new Promise((resolve) => {
+    answer = resolve;
+  });
+  const { nightbank } = await atTrip(t, { serviceWorkers: "block" }, (context) =>
+    context.route("**/places.txt", async (route) => {
+      await asked;
+      await route.continue();
+    }),
+  );
+  const place = nightbank.card("Place");
+  // A village that the program does not carry.
+  await search(nightbank).fill("Windermere");
+  await place.getByText(/list of the world’s places is loading/).waitFor();
+  assert.equal(await place.getByRole("button", { name: /Windermere/ }).count(), 0);
+  answer();
+  await place.getByRole("button", { name: /Windermere/ }).first().waitFor();
+  assert.equal(await place.getByText(/list of the world’s places/).count(), 0);
+});
+
+test("without the list of places the larger towns are found, and it is said", async (t) => {
+  const { context } = await freshContext(t, browser, { serviceWorkers: "block" });
+  await context.route("**/places.txt", (route) => route.abort());
+  const nightbank = await Nightbank.open(context, server.url);
+  await nightbank.openPart("Trip");
+  const place = nightbank.card("Place");
+  await search(nightbank).fill("tromso");
+  await place.getByText(/could not be loaded: only larger towns/).waitFor();
+  await place.getByRole("button", { name: /Tromsø/ }).click();
+  await eventually("the place is taken", async () => (await here(nightbank)).includes("Tromsø"));
+});
+
 test("coordinates are taken with Enter; what cannot be right is told at the field and changes nothing", async (t) => {
   const { nightbank } = await atTrip(t);
   const before = await here(nightbank);

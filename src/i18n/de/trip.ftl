@@ -8,6 +8,8 @@ place-found = { $n ->
    *[other] { $n } Orte gefunden.
 }
 place-none = Kein solcher Ort in der Liste. Versuche es mit einer größeren Stadt in der Nähe oder mit Koordinaten wie 52.1, 5.2.
+places-coming = Die Liste der Orte wird noch geladen. Bis dahin werden nur größere Orte gefunden.
+places-not-fetched = Die Liste der Orte ließ sich nicht laden: Nur größere Orte werden gefunden. Tippe weiter, dann wird es wieder versucht.
 place-near = bei { $town }
 place-clock-set = Die Ortszeit wurde passend zum Ort auf { $offset } gestellt.
 place-figures = Koordinaten und Höhe

@@ -8,6 +8,8 @@ place-found = { $n ->
    *[other] { $n } places found.
 }
 place-none = No such place in the list. Try a larger town nearby, or coordinates such as 52.1, 5.2.
+places-coming = The list of the world’s places is loading. Until then, only larger towns are found.
+places-not-fetched = The list of the world’s places could not be loaded: only larger towns are found. Go on typing to try again.
 place-near = near { $town }
 place-clock-set = Local time was set to { $offset } to match the place.
 place-figures = Coordinates and altitude

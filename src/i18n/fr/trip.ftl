@@ -8,6 +8,8 @@ place-found = { $n ->
    *[other] { $n } lieux trouvés.
 }
 place-none = Aucun lieu de ce nom dans la liste. Essayez une ville plus grande à proximité, ou des coordonnées comme 52.1, 5.2.
+places-coming = La liste des lieux se charge. D’ici là, seules les grandes villes sont trouvées.
+places-not-fetched = La liste des lieux n’a pas pu être chargée : seules les grandes villes sont trouvées. Continuez à taper pour relancer le chargement.
 place-near = près de { $town }
 place-clock-set = L’heure sur place a été réglée sur { $offset } pour correspondre au lieu.
 place-figures = Coordonnées et altitude

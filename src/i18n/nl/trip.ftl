@@ -8,6 +8,8 @@ place-found = { $n ->
    *[other] { $n } plaatsen gevonden.
 }
 place-none = Die plaats staat niet in de lijst. Probeer een grotere plaats in de buurt, of coördinaten zoals 52.1, 5.2.
+places-coming = De plaatsenlijst wordt geladen. Tot die tijd worden alleen grotere plaatsen gevonden.
+places-not-fetched = De plaatsenlijst kon niet worden geladen: alleen grotere plaatsen worden gevonden. Typ verder om het opnieuw te proberen.
 place-near = bij { $town }
 place-clock-set = De plaatselijke tijd is aangepast aan de plaats: { $offset }.
 place-figures = Coördinaten en hoogte

@@ -6,7 +6,8 @@ use crate::model::limits::{AIR_C, FRAC, INSIDE_C};
 use crate::model::{AirSource, ClimateSource, Vehicle};
 use crate::physics::solar::sun::monthly_extraterrestrial;
 use crate::units::{Celsius, WattHoursPerSquareMetre, Watts};
-use crate::view::climate_file::{self, State};
+use crate::view::climate_file;
+use crate::view::fetched::FileState;
 use crate::view::lang::{celsius, month_name, number, number_fixed, t, t_args, watts};
 use crate::view::lens::Lens;
 use crate::view::outlook::{Calculation, climate_source};
@@ -43,9 +44,9 @@ fn without_table(climate: &Climate) -> Option<AnyView> {
         return None;
     }
     let text = match climate_file::state() {
-        State::Coming => t("climate-coming"),
-        State::Failed => t("climate-not-fetched"),
-        State::Here(_) => return None,
+        FileState::Coming => t("climate-coming"),
+        FileState::Failed => t("climate-not-fetched"),
+        FileState::Here(_) => return None,
     };
     Some(view! { <p class="notice" role="status">{text}</p> }.into_any())
 }

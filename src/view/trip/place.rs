@@ -10,6 +10,7 @@ use crate::model::places::{nearest, search};
 use crate::model::{Place, Setup};
 use crate::units::{Degrees, Metres};
 use crate::view::climate_file;
+use crate::view::fetched::FileState;
 use crate::view::focus;
 use crate::view::icons::{Icon, icon};
 use crate::view::lang::{lang, number, quantity, t, t_args};
@@ -155,6 +156,7 @@ pub fn finder(app: AppState) -> AnyView {
                     }
                 }}
             </p>
+            {move || query.with(|query| list_state(query))}
             {move || match found.get() {
                 PlaceSearch::Places(places) => {
                     let rows: Vec<AnyView> =
@@ -170,6 +172,20 @@ pub fn finder(app: AppState) -> AnyView {
         </div>
     }
     .into_any()
+}
+
+/// How far the list of the world's places is, while something is searched for and it is not here.
+fn list_state(query: &str) -> Option<AnyView> {
+    let by_name = coordinates::parse(query) == Err(CoordinateError::NotCoordinates);
+    if query.trim().is_empty() || !by_name {
+        return None;
+    }
+    let text = match places_file::state() {
+        FileState::Coming => t("places-coming"),
+        FileState::Failed => t("places-not-fetched"),
+        FileState::Here(_) => return None,
+    };
+    Some(view! { <p class="field-hint" role="status">{text}</p> }.into_any())
 }
 
 fn choice(candidate: Candidate, take: impl Fn(Place) + 'static) -> AnyView {
