@@ -11,7 +11,7 @@ use advice_common::summer;
 use common::sample;
 use nightbank::advice::compare::CompareJob;
 use nightbank::advice::compare::differences::{Field, Value};
-use nightbank::advice::on_site::unknowns::UnknownsJob;
+use nightbank::advice::on_site::unknowns::Unknowns;
 use nightbank::forecast::demand::LoadEnergy;
 use nightbank::forecast::outlook::Drawer;
 use nightbank::forecast::plan::TripSun;
@@ -70,7 +70,7 @@ fn a_use_has_one_total_in_the_list_the_answer_and_the_exports() {
             .map(|share| share.per_day)
             .sum();
         assert!((list.total + rest - outlook.need_per_day).0.abs() < 1e-9);
-        for unknown in UnknownsJob::new(&setup, &summer()).ranking() {
+        for unknown in Unknowns::of(&setup, &summer()).ranking {
             assert_eq!(unknown.per_day, list.of_load(unknown.load), "{}", unknown.load);
         }
     }

@@ -4,7 +4,6 @@ use super::working::Working;
 use crate::advice::changes::improvements::HelpsJob;
 use crate::advice::changes::ways::WaysJob;
 use crate::advice::compare::CompareJob;
-use crate::advice::on_site::unknowns::UnknownsJob;
 use crate::advice::season::YearStripJob;
 use crate::advice::sizing::SizingJob;
 use crate::forecast::OddsRun;
@@ -39,7 +38,7 @@ macro_rules! goes_in_portions {
     };
 }
 
-goes_in_portions!(HelpsJob, WaysJob, SizingJob, YearStripJob, CompareJob, UnknownsJob);
+goes_in_portions!(HelpsJob, WaysJob, SizingJob, YearStripJob, CompareJob);
 
 impl Job for OddsRun {
     fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {

@@ -13,7 +13,6 @@ use super::setups::storage_module::StorageModule;
 use super::share::{self, Outcome};
 use super::state::{AppState, Tab};
 use super::tasks::run_as_tasks;
-use super::tools::measure::Unknowns;
 use super::widgets::{LanternLevel, Sheet, icon_button, lantern, lantern_sprite, sheet};
 use crate::i18n::Lang;
 use crate::model::example::example_setup;
@@ -51,7 +50,6 @@ pub fn app(
     let calculation = Calculation::follow(app, climate_of);
     provide_context(calculation);
     provide_context(ChangeScreens::default());
-    provide_context(Unknowns::default());
     let answer = outlook::answer(app, calculation);
     provide_context(Outcome { app, calculation });
     let parts = Parts::new(setups, calculation, module, early);

@@ -140,11 +140,11 @@ test("stored copies that do not read are set aside whole, those of a newer versi
   }
 });
 
-test("the answer says how far unmeasured figures could move it, and leads to the bench", async (t) => {
+test("the answer says that unmeasured figures count in the odds, and leads to the bench", async (t) => {
   const { context } = await freshContext(t, browser);
   const page = await Deciding.open(context, server.url);
   await page.settled();
-  await page.assertSays(/Your figures may be off by ±/);
+  await page.assertSays(/The figures you entered may be off by ±.* The odds allow for it\./);
   await page.press("See what to measure first");
   await page.assertSays(/Measure these first/);
 });

@@ -129,7 +129,7 @@ test("the camp clock follows summer time and the place, unless somebody set anot
   await search(nightbank).press("Enter");
   await eventually("the clock of the longitude", async () => (await offset.inputValue()) === "10");
   await offset.fill("11");
-  await dates.getByLabel("Arrival").fill("2026-07-01");
+  await dates.getByLabel("Arrival", { exact: true }).fill("2026-07-01");
   assert.equal(await offset.inputValue(), "11", "a clock set by hand stays");
 });
 

@@ -298,17 +298,9 @@ warn-never-stopped = Er ging nie aus: Er kühlte noch herunter, oder er kann die
 warn-not-sine = Das Messgerät kann um ein Zehntel danebenliegen, weil der Wechselrichter keinen Sinus liefert.
 
 unknown-title = Das zuerst messen
-unknown-moves = Deine Werte können zusammen um ±{ $error } pro Tag danebenliegen. Damit hält die Batterie in 9 von 10 Fällen zwischen { $few } und { $many_n ->
-    [one] { $many } Nacht
-   *[other] { $many } Nächte
-}.
-unknown-same = Deine Werte können zusammen um ±{ $error } pro Tag danebenliegen. So oder so hält die Batterie in 9 von 10 Fällen { $nights_n ->
-    [one] { $nights } Nacht
-   *[other] { $nights } Nächte
-}.
+unknown-off = Deine Angaben können zusammen um ±{ $error } pro Tag danebenliegen. In den Chancen ist das eingerechnet.
 unknown-row = { $energy } pro Tag, ±{ $error } ({ $how }): { $part } der Unsicherheit
 unknown-measure = Messen
-unknown-outlook-title = Wie viel deine eigenen Werte daran ändern können
 unknown-outlook-measure = Zeigen, was zuerst zu messen ist
 unknown-measure-name = Messen: { $name }
 

@@ -298,17 +298,9 @@ warn-never-stopped = It never stopped: it was still cooling down, or it cannot k
 warn-not-sine = The meter may be out by a tenth, as the inverter is not pure sine wave.
 
 unknown-title = Measure these first
-unknown-moves = Your figures may be off by ±{ $error } a day in total. The battery then lasts between { $few } and { $many_n ->
-    [one] { $many } night
-   *[other] { $many } nights
-}, 9 times out of 10.
-unknown-same = Your figures may be off by ±{ $error } a day in total. Either way the battery lasts { $nights_n ->
-    [one] { $nights } night
-   *[other] { $nights } nights
-}, 9 times out of 10.
+unknown-off = The figures you entered may be off by ±{ $error } a day in total. The odds allow for it.
 unknown-row = { $energy } a day, ±{ $error } ({ $how }): { $part } of the uncertainty
 unknown-measure = Measure it
-unknown-outlook-title = How much your own figures could change this
 unknown-outlook-measure = See what to measure first
 unknown-measure-name = Measure: { $name }
 

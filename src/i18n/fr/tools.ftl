@@ -298,17 +298,9 @@ warn-never-stopped = Il ne s’est jamais arrêté : il refroidissait encore, 
 warn-not-sine = Le wattmètre peut être faux d’un dixième, car le convertisseur n’est pas à sinus pur.
 
 unknown-title = À mesurer en premier
-unknown-moves = Vos chiffres peuvent être faux de ±{ $error } par jour au total. La batterie tient alors entre { $few } et { $many_n ->
-    [one] { $many } nuit
-   *[other] { $many } nuits
-}, 9 fois sur 10.
-unknown-same = Vos chiffres peuvent être faux de ±{ $error } par jour au total. Dans les deux cas, la batterie tient { $nights_n ->
-    [one] { $nights } nuit
-   *[other] { $nights } nuits
-}, 9 fois sur 10.
+unknown-off = Vos chiffres peuvent être faux de ±{ $error } par jour au total. Les probabilités en tiennent compte.
 unknown-row = { $energy } par jour, ±{ $error } ({ $how }) : { $part } de l’incertitude
 unknown-measure = Mesurer
-unknown-outlook-title = Ce que vos propres chiffres peuvent y changer
 unknown-outlook-measure = Voir quoi mesurer en premier
 unknown-measure-name = Mesurer : { $name }
 

@@ -298,17 +298,9 @@ warn-never-stopped = Hij stopte niet: hij was nog aan het afkoelen, of kan het n
 warn-not-sine = De meter kan er een tiende naast zitten, doordat de omvormer geen zuivere sinus geeft.
 
 unknown-title = Meet dit eerst
-unknown-moves = Je cijfers kunnen er samen ±{ $error } per dag naast zitten. De accu haalt dan tussen { $few } en { $many_n ->
-    [one] { $many } nacht
-   *[other] { $many } nachten
-}, 9 van de 10 keer.
-unknown-same = Je cijfers kunnen er samen ±{ $error } per dag naast zitten. De accu haalt hoe dan ook { $nights_n ->
-    [one] { $nights } nacht
-   *[other] { $nights } nachten
-}, 9 van de 10 keer.
+unknown-off = Je cijfers kunnen er samen ±{ $error } per dag naast zitten. De kansen houden daar rekening mee.
 unknown-row = { $energy } per dag, ±{ $error } ({ $how }): { $part } van de onzekerheid
 unknown-measure = Dit meten
-unknown-outlook-title = Hoeveel je eigen cijfers hieraan kunnen veranderen
 unknown-outlook-measure = Bekijk wat je het eerst moet meten
 unknown-measure-name = Meten: { $name }
 

@@ -8,7 +8,7 @@ mod result;
 mod unknown;
 
 pub use bench::Bench;
-pub use unknown::{Unknowns, in_the_outlook};
+pub use unknown::in_the_outlook;
 
 use crate::view::lang::t;
 use crate::view::outlook::Calculation;
