@@ -1,9 +1,8 @@
 //! Setups side by side, cost over a battery's life, and what unmeasured loads could change.
 
 use crate::advice_common;
-use crate::common::still_air;
 
-use advice_common::{failing_van, load, summer};
+use advice_common::{failing_van, summer};
 use nightbank::advice::changes::Change;
 use nightbank::advice::changes::cost::{Cost, hardware};
 use nightbank::advice::compare::differences::{Difference, Field, Value, differences};
@@ -12,9 +11,8 @@ use nightbank::advice::on_site::unknowns::Unknowns;
 use nightbank::forecast::demand::LoadEnergy;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{OddsRun, Outlook, TripPlan};
-use nightbank::model::{Chemistry, DrawSource, DutyCycle, EveryNth, Setup, SystemVoltage, Usage};
+use nightbank::model::{Chemistry, Draw, DrawSource, EveryNth, Load, Setup, SystemVoltage, Usage};
 use nightbank::units::{AmpHours, Celsius, Kilograms, Money, WattHours, Watts};
-use proptest::prelude::*;
 use std::sync::Arc;
 
 fn columns(setups: &[&Setup]) -> Vec<Column> {
@@ -43,7 +41,7 @@ fn each_column_is_that_setup_played_by_itself() {
     lithium.prices.lithium_per_100ah = Money(1.0);
     let columns = columns(&[&lead, &lithium]);
     for (column, setup) in columns.iter().zip([&lead, &lithium]) {
-        let (outlook, lasting) = played(setup, 600);
+        let (outlook, lasting) = played(setup, 256);
         assert_eq!(column.outcome.nights, outlook.nights);
         assert_eq!(column.outcome.lowest_frac, outlook.course.lowest.0);
         assert_eq!(column.outcome.lasting_frac, lasting);

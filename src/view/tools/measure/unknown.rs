@@ -19,8 +19,7 @@ const WORTH_FRAC: f64 = 0.02;
 /// What nobody has measured and is worth it; `None` where everything is known well enough.
 fn worth_measuring(app: AppState, calculation: Calculation) -> Option<Unknowns> {
     let climate = calculation.climate.get()?;
-    let mut unknowns =
-        app.setup.with(|setup| Unknowns::of(setup, &MonthlyClimate::from(&*climate)));
+    let mut unknowns = app.setup.with(|setup| Unknowns::of(setup, &MonthlyClimate::from(&climate)));
     unknowns.ranking.retain(|unknown| unknown.part_frac >= WORTH_FRAC);
     (!unknowns.ranking.is_empty()).then_some(unknowns)
 }
