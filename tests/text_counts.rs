@@ -29,8 +29,9 @@ fn texts_of(lang: Lang) -> Texts {
 }
 
 /// Every message with every value set to `count`: numbers that are counted as the page passes them,
-/// all else as text that shows the same.
-fn with_count(lang: Lang, count: i32, mut tell: impl FnMut(&str, &[(&str, Arg<'_>)])) {
+/// all else as text that shows the same. Of a fraction (1.5 hours) a message that counts whole things
+/// gets the whole part.
+fn with_count(lang: Lang, count: f64, mut tell: impl FnMut(&str, &[(&str, Arg<'_>)])) {
     let shown = count.to_string();
     for path in files(&root().join("src/i18n").join(lang.code()), "ftl") {
         let source = fs::read_to_string(&path).expect("a Fluent file");
@@ -40,9 +41,9 @@ fn with_count(lang: Lang, count: i32, mut tell: impl FnMut(&str, &[(&str, Arg<'_
                 .filter(|name| !name.ends_with("_n"))
                 .map(|name| {
                     let arg = if variables.contains(&format!("{name}_n")) {
-                        Arg::Shown(&shown, f64::from(count))
+                        Arg::Shown(&shown, count)
                     } else if source.contains(&format!("{{ ${name} ->")) {
-                        Arg::Count(count)
+                        Arg::Count(count as i32)
                     } else {
                         Arg::Text(&shown)
                     };
@@ -58,7 +59,7 @@ fn with_count(lang: Lang, count: i32, mut tell: impl FnMut(&str, &[(&str, Arg<'_
 fn counted(lang: Lang, count: i32) -> BTreeMap<String, String> {
     let texts = texts_of(lang);
     let mut said = BTreeMap::new();
-    with_count(lang, count, |key, args| {
+    with_count(lang, f64::from(count), |key, args| {
         let text = texts.text(key, args);
         assert!(texts.has_own(key) && text != key, "{}: {key}", lang.code());
         said.insert(key.to_owned(), text);
@@ -231,7 +232,7 @@ fn messages_are_filled_in_as_fluent_does() {
         reference.set_use_isolating(false);
         reference.add_resource(resource).expect("no key twice");
         let texts = texts_of(lang);
-        for count in [0, 1, 2, 5, 11, 100] {
+        for count in [0.0, 1.0, 1.5, 2.0, 5.0, 11.0, 100.0, 1000.0] {
             with_count(lang, count, |key, args| {
                 let mut values = FluentArgs::new();
                 for (name, arg) in args {
