@@ -43,12 +43,14 @@ test("while the list of places is on its way, and where it does not come, the fi
   const asked = new Promise((resolve) => {
     answer = resolve;
   });
-  const { nightbank } = await atTrip(t, { serviceWorkers: "block" }, (context) =>
-    context.route("**/places.txt", async (route) => {
-      await asked;
-      await route.continue();
-    }),
-  );
+  // Without the worker, which would fetch it unseen.
+  const { context } = await freshContext(t, browser, { serviceWorkers: "block" });
+  await context.route("**/places.txt", async (route) => {
+    await asked;
+    await route.continue();
+  });
+  const nightbank = await Nightbank.open(context, server.url);
+  await nightbank.openPart("Trip");
   const place = nightbank.card("Place");
   // A village that the program does not carry.
   await search(nightbank).fill("Windermere");
