@@ -153,7 +153,7 @@ test("measuring bench: a reading becomes a load's draw with its uncertainty, and
   await page.type("Voltage at the same time", "12.5");
   // P = U I. Error: gain 1.5 %, half of 0.01 A over 2 A, voltage 1 %: 1.8 %.
   await page.page.getByTestId("measured-figure").getByText(/^25\s*W$/).waitFor();
-  await page.page.getByTestId("measured-figure").getByText(/± 2\s*%/).waitFor();
+  await page.page.getByTestId("measured-figure").getByText(/±\s*2\s*%/).waitFor();
   const target = page.field("Use the result for");
   const option = await target.locator("option").first().innerText();
   await target.selectOption({ label: option });

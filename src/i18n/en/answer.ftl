@@ -26,7 +26,7 @@ answer-spoken = { $n ->
     [one] { $n } night on battery.
    *[other] { $n } nights on battery.
 } { $low }
-answer-course = Battery level over the stay
+answer-course = Battery charge day by day
 moment = { $weekday } { $date }, { $time }
 from-nights = Your stay is simulated hour by hour, { $times } times, each with different weather for this place and season. Your figures and the climate’s vary a little too. In 9 of 10 runs the battery stays above your limit at least this long.
 from-likely = In half the runs the battery lasts at least this long. Set your nights under Trip.

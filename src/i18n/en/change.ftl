@@ -34,7 +34,7 @@ help-even = half the time: { $from } → { $to_n ->
     [one] { $to } night
    *[other] { $to } nights
 }
-help-lowest = lowest point: { $from } → { $to }
+help-lowest = lowest charge in average weather: { $from } → { $to }
 help-apply = Apply
 help-apply-name = Apply: { $change }
 toast-applied = Changed: { $change }
@@ -60,9 +60,9 @@ way-reaches = { $n ->
    *[other] Lasts { $n } nights with a chance of { $chance }
 }
 way-falls-short = { $n ->
-    [0] Does not reach one night with a chance of { $chance }. The chance of what you want is { $reached }
-    [one] Only reaches { $n } night with a chance of { $chance }. The chance of what you want is { $reached }
-   *[other] Only reaches { $n } nights with a chance of { $chance }. The chance of what you want is { $reached }
+    [0] Does not reach one night with a chance of { $chance }. The chance of the nights you want is { $reached }.
+    [one] Only reaches { $n } night with a chance of { $chance }. The chance of the nights you want is { $reached }.
+   *[other] Only reaches { $n } nights with a chance of { $chance }. The chance of the nights you want is { $reached }.
 }
 way-price = What it costs
 way-facts = 9 times out of 10: { $sure_n ->

@@ -35,7 +35,7 @@ note-lead-full = The battery gets full on about { $days_n ->
    *[other] { $days } days
 } a week. Lead needs that at least about once a week, or it ages fast (sulphation).
 note-lead-full-daily = The battery gets full nearly every day. That keeps lead from ageing early.
-note-unmet = Battery empty from { $when }: nothing runs after that.
+note-unmet = The battery is empty from { $when }. Nothing runs again until something charges it.
 note-unused-sun = On average { $amount } of solar a day is lost because the battery is already full. Run power-hungry appliances around midday.
 note-no-inverter = Something runs through an inverter, but you have not entered one under Power.
 note-fuel = Other sources burn { $litres } L of fuel over the stay. Never run one in or near a closed space: carbon monoxide kills.

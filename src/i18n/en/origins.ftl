@@ -33,7 +33,7 @@ from-stored = Average weather takes the battery from { $from } on arrival to { $
    *[other] { $days } days
 }. A minus sign means the battery gives out more than it takes in.
 from-unused-sun = What the panels could have supplied if the battery had had room. Not part of the total.
-from-unmet = The battery was empty by then. This energy was never delivered, so it is not in the total.
+from-unmet = The appliances needed this while the battery was empty. It was never delivered, so it is not in the total.
 from-idle = What the inverter uses while it is switched on and nothing runs, for the hours set under Power.
 from-load = { $how }. Source of the figure: { $known }.
 from-load-air = The warmer the air, the longer it runs: { $share } of the time on these days.

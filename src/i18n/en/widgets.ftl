@@ -12,4 +12,4 @@ lantern-dark = dark: likely runs out
 term-soc = State of charge.
 term-soc-text = How full the battery is: 100% is full, 0% is empty. Voltage alone does not show it while anything is drawing or charging.
 term-chance = Chance.
-term-chance-text = Nobody knows the weather ahead, so two thousand possible runs of days are simulated. 90% means the battery lasted in 9 out of 10 of them.
+term-chance-text = Nobody knows the weather ahead, so hundreds of possible runs of weather are simulated. 90% means the battery lasted in 9 out of 10 of them.
