@@ -38,10 +38,10 @@ verdict-all = { $n ->
     [one] La batterie tient la nuit, 9 fois sur 10.
    *[other] La batterie tient les { $n } nuits, 9 fois sur 10.
 }
-verdict-none = C’est juste dès la première nuit (probabilité : { $chance }).
+verdict-none = Dès la première nuit, la batterie risque de ne pas tenir (probabilité de tenir : { $chance }).
 verdict-safe-one = La batterie tient la nuit du { $first }, 9 fois sur 10.
 verdict-safe-two = La batterie tient les nuits du { $first } et du { $last }, 9 fois sur 10.
 verdict-safe-more = La batterie tient les nuits du { $first } au { $last }, 9 fois sur 10.
 verdict-likely-one = C’est probable la nuit du { $first } ({ $chance }).
 verdict-likely-more = C’est probable du { $first } au { $last } ({ $chance }).
-verdict-tight = À partir du { $first }, c’est juste.
+verdict-tight = À partir du { $first }, la batterie risque de ne pas tenir.

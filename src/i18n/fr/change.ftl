@@ -24,7 +24,7 @@ gain-mean = +{ $amount_n ->
     [one] { $amount } nuit
    *[other] { $amount } nuits
 } en moyenne
-gain-hours = +{ $amount } avant la limite
+gain-hours = +{ $amount } avant d’atteindre la limite
 gain-lowest = +{ $amount } de charge au point le plus bas
 help-sure = 9 fois sur 10 : { $from } → { $to_n ->
     [one] { $to } nuit
@@ -60,9 +60,9 @@ way-reaches = { $n ->
    *[other] Tient { $n } nuits avec une probabilité de { $chance }
 }
 way-falls-short = { $n ->
-    [0] N’atteint pas une seule nuit avec une probabilité de { $chance }. Les nuits voulues ont une probabilité de { $reached }
-    [one] N’atteint que { $n } nuit avec une probabilité de { $chance }. Les nuits voulues ont une probabilité de { $reached }
-   *[other] N’atteint que { $n } nuits avec une probabilité de { $chance }. Les nuits voulues ont une probabilité de { $reached }
+    [0] N’atteint pas une seule nuit avec une probabilité de { $chance }. Les nuits voulues ont une probabilité de { $reached }.
+    [one] N’atteint que { $n } nuit avec une probabilité de { $chance }. Les nuits voulues ont une probabilité de { $reached }.
+   *[other] N’atteint que { $n } nuits avec une probabilité de { $chance }. Les nuits voulues ont une probabilité de { $reached }.
 }
 way-price = Ce que cela coûte
 way-facts = 9 fois sur 10 : { $sure_n ->
@@ -208,10 +208,10 @@ compare-usable = Énergie utilisable
 compare-money = Panneaux, batterie et chargeur, neufs
 compare-weight = Poids des panneaux et de la batterie
 compare-weight-per-kwh = Poids de batterie par kWh utilisable
-compare-life-cost = Coût d’un kWh utilisable sur sa durée de vie
+compare-life-cost = Coût d’un kWh fourni, sur la durée de vie de la batterie
 compare-band = { $low } à { $high }
 compare-life = Plomb contre lithium à vos prix
-compare-life-how = Prix divisé par l’énergie que la batterie fournit sur sa durée de vie en cycles, à la profondeur de décharge habituelle. Le nombre de cycles est une large plage de valeurs usuelles. Utilisée deux semaines par an, une batterie meurt d’abord de vieillesse.
+compare-life-how = Prix divisé par l’énergie que la batterie fournit sur sa durée de vie en cycles, à la profondeur de décharge habituelle. Le nombre de cycles est une large plage de valeurs usuelles. Utilisée deux semaines par an, une batterie s’use d’abord par l’âge.
 compare-batteries = Pourquoi les batteries se comportent différemment
 compare-batteries-how = Chacune sur son séjour, par temps moyen, à la température de la batterie. Le froid rend inaccessible une partie de la charge du plomb et empêche le lithium de se charger. Presque pleine, une batterie au plomb se charge lentement et perd une partie de la charge.
 reason-usable = Part utilisable de l’énergie de l’étiquette
@@ -219,7 +219,7 @@ reason-cold = Disponible à l’heure la plus froide
 reason-fast = Énergie fournie en 5 h, par rapport à 20 h
 reason-stored = Part de la charge stockée au-dessus de 80 %
 reason-taken = Courant de charge maximal à 90 %
-reason-full = De la limite à pleine, avec le plus gros chargeur
+reason-full = De la limite à la pleine charge, avec le plus gros chargeur
 reason-lost = Pertes à la charge et par résistance
 reason-sag = Tension la plus basse avant la limite, plus gros appareil en marche
 reason-cut-out = Coupure (tension trop basse) avant la limite

@@ -175,7 +175,7 @@ every-words = { $n ->
    *[other] tous les { $n } jours, la première fois le jour { $n }
 }
 
-stages-full = De { $from } à pleine, il faut environ { $full } à { $at }, les appareils prenant { $drawn } sur les { $amps }. D’abord { $bulk } à plein courant jusqu’à { $to } (charge principale, bulk), puis { $absorption } à courant décroissant (absorption).
+stages-full = De { $from } à la pleine charge, il faut environ { $full } à { $at }, les appareils prenant { $drawn } sur les { $amps }. D’abord { $bulk } à plein courant jusqu’à { $to } (charge principale, bulk), puis { $absorption } à courant décroissant (absorption).
 stages-long = Partant de { $from }, la batterie n’est toujours pas pleine après quatre jours à { $at }, les appareils prenant { $drawn } sur les { $amps }.
 stages-reach-bulk = En { $time }, elle arrive à { $reached }, encore en charge principale (bulk).
 stages-reach-absorption = En { $time }, elle arrive à { $reached }, en absorption.
@@ -187,7 +187,7 @@ parked-title = Véhicule garé, inutilisé
 parked-open = Combien de temps la batterie tient-elle, véhicule garé ?
 parked-hint = Rien ne charge et personne n’est à bord. L’autodécharge et ce qui reste allumé (traceur, alarme, horloge) vident la batterie.
 parked-draw = Puissance absorbée en permanence
-parked-draw-hint = Reprise de vos appareils toujours allumés et en veille.
+parked-draw-hint = Valeur calculée d’après vos appareils toujours allumés et en veille.
 parked-soc = Chargée à
 parked-air = Température de la batterie, si vous la connaissez
 parked-air-hint = Vide : d’après l’endroit où elle se trouve et l’air habituel du lieu, mois par mois, avec le froid d’un jour sur quarante.

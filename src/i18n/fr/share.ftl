@@ -109,4 +109,4 @@ csv-soc-end = État de charge à la fin (%)
 print-button = Imprimer sur une page
 print-failed = Le navigateur n’a pas pu imprimer.
 print-setup = Données du calcul
-print-note = Une estimation de Nightbank, pas une promesse. Non compris : la neige sur les panneaux, l’ombre et tout ce qui n’a pas été saisi. Les notices des fabricants et les règles locales priment. Le code ouvre cette installation sur un téléphone, avec ses noms et ses dates.
+print-note = Une estimation de Nightbank, pas une promesse. Non compris : l’ombre et tout ce qui n’a pas été saisi. Les notices des fabricants et les règles locales priment. Le code ouvre cette installation sur un téléphone, avec ses noms et ses dates.

@@ -315,4 +315,4 @@ hours-head-out = Consommé
 hours-head-volts = Tension
 hours-head-sag = Tension, plus gros appareil en marche
 hours-head-battery = Batterie
-hours-head-stage = Charge
+hours-head-stage = Phase de charge

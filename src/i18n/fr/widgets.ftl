@@ -12,4 +12,4 @@ lantern-dark = éteinte : se vide probablement
 term-soc = État de charge.
 term-soc-text = Le remplissage de la batterie : 100 % quand elle est pleine, 0 % quand elle est vide. La tension seule ne l’indique pas tant que quelque chose consomme ou charge.
 term-chance = Probabilité.
-term-chance-text = Personne ne connaît la météo à venir : des milliers de scénarios sont donc simulés. 90 % veut dire que la batterie a tenu dans 9 scénarios sur 10.
+term-chance-text = Personne ne connaît la météo à venir : des centaines de scénarios sont donc simulés. 90 % veut dire que la batterie a tenu dans 9 scénarios sur 10.
