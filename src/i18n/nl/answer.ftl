@@ -38,7 +38,7 @@ verdict-all = { $n ->
     [one] 9 van de 10 keer haalt de accu de nacht.
    *[other] 9 van de 10 keer haalt de accu alle { $n } nachten.
 }
-verdict-none = Al vanaf de eerste nacht krap ({ $chance }).
+verdict-none = Al vanaf de eerste nacht is het krap ({ $chance }).
 verdict-safe-one = Op { $first } lukt het 9 van de 10 keer.
 verdict-safe-two = Op { $first } en { $last } lukt het 9 van de 10 keer.
 verdict-safe-more = Van { $first } tot en met { $last } lukt het 9 van de 10 keer.

@@ -60,9 +60,9 @@ way-reaches = { $n ->
    *[other] Haalt { $n } nachten met een kans van { $chance }
 }
 way-falls-short = { $n ->
-    [0] Haalt nog niet één nacht met een kans van { $chance }. De kans op wat je wilt is { $reached }
-    [one] Haalt maar { $n } nacht met een kans van { $chance }. De kans op wat je wilt is { $reached }
-   *[other] Haalt maar { $n } nachten met een kans van { $chance }. De kans op wat je wilt is { $reached }
+    [0] Haalt nog niet één nacht met een kans van { $chance }. De kans op wat je wilt, is { $reached }
+    [one] Haalt maar { $n } nacht met een kans van { $chance }. De kans op wat je wilt, is { $reached }
+   *[other] Haalt maar { $n } nachten met een kans van { $chance }. De kans op wat je wilt, is { $reached }
 }
 way-price = Kosten
 way-facts = 9 van de 10 keer: { $sure_n ->
@@ -180,7 +180,7 @@ prices-lithium-weight = Gewicht LiFePO4, per 100 Ah bij 12 V
 prices-dc-dc = DC-DC-lader, inclusief inbouw
 
 year-title = Nachten door het jaar heen
-year-told = Hetzelfde verblijf op deze plaats met deze configuratie, beginnend in elke maand.
+year-told = Hetzelfde verblijf op deze plaats met deze configuratie, voor elke beginmaand.
 year-progress = Het jaar wordt doorgerekend: { $done } van 12 maanden
 
 part-compare = Naast elkaar
@@ -211,7 +211,7 @@ compare-weight-per-kwh = Accugewicht per bruikbare kWh
 compare-life-cost = Prijs per bruikbare kWh over de levensduur
 compare-band = { $low } tot { $high }
 compare-life = Lood tegenover lithium bij jouw prijzen
-compare-life-how = Prijs gedeeld door de energie die de accu in zijn levensduur (cycli) levert, bij de gebruikelijke ontladingsdiepte. Voor het aantal cycli geldt een ruime marge van typische waarden. Gebruik je hem twee weken per jaar, dan bepaalt de ouderdom hoelang hij meegaat.
+compare-life-how = Prijs gedeeld door de energie die de accu in zijn levensduur (cycli) levert, bij de gebruikelijke ontladingsdiepte. Het aantal cycli loopt sterk uiteen, dus staat hier een ruime marge. Gebruik je hem twee weken per jaar, dan bepaalt de ouderdom hoelang hij meegaat.
 compare-batteries = Waarom de accu’s verschillend presteren
 compare-batteries-how = Elk op de eigen reis, bij gemiddeld weer en de temperatuur van de accu daar. Kou maakt een deel van de lading van een loodaccu onbereikbaar en maakt laden van lithium onmogelijk. Bijna vol laadt lood langzaam en verliest het een deel van de lading.
 reason-usable = Bruikbaar deel van de energie op het etiket

@@ -2,7 +2,7 @@
 origins-hint = Tik op een cijfer om te zien hoe het is berekend.
 from-balance = Dit zijn gemiddelden over het hele verblijf, van aankomst tot vertrek, bij gemiddeld weer.
 from-total = Zoveel nemen alle apparaten die hieronder aanstaan op een hele dag van deze reis uit de accu, verliezen van de omvormer inbegrepen.
-from-sun = Bij nominaal vermogen zouden je panelen ({ $peak }) in dit licht { $light } per dag geven. { $lost } daarvan gaat verloren aan schaduw, glas, warmte, vuil, kabels en de laadregelaar. { $unused } komt als de accu het niet kan opnemen.
+from-sun = Bij nominaal vermogen zouden je panelen ({ $peak }) in dit licht { $light } per dag geven. { $lost } daarvan gaat verloren aan schaduw, glas, warmte, vuil, kabels en de laadregelaar. Nog eens { $unused } komt op momenten dat de accu het niet kan opnemen.
 from-sun-snow = Sneeuw op de panelen neemt { $amount } van wat verloren gaat. Dat is geschat naar temperatuur en hellingshoek, als niemand ze veegt. Veeg ze alleen vanaf de grond: klim nooit op een bevroren dak.
 from-driving = { $sum } van de motor tijdens het rijden, verdeeld over { $days_n ->
     [one] { $days } dag

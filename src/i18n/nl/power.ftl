@@ -97,7 +97,7 @@ solar-temperature-hint = Uit het gegevensblad, meestal −0,3 tot −0,45 %/K.
 solar-self-use = Eigen verbruik van de laadregelaar
 solar-cold-volts = Panelen in serie: reken bij de grootste kou hier ({ $cold }) op { $share } meer spanning dan de Voc op het typeplaatje. De som moet onder de hoogste ingangsspanning van de laadregelaar blijven, anders gaat die kapot.
 solar-vmp = Spanning bij maximaal vermogen
-solar-vmp-hint = Vmp, van het typeplaatje: van het paneel, of van alle panelen in serie samen. Leeg: 18,2 V per 12 V.
+solar-vmp-hint = Vmp, van het typeplaatje: van het paneel, of van alle panelen in serie samen. Leeg laten voor 18,2 V per 12 V.
 
 inverter-title = Omvormer
 inverter-fitted = Er is een omvormer aan boord
@@ -175,7 +175,7 @@ every-words = { $n ->
    *[other] eens per { $n } dagen, voor het eerst op dag { $n }
 }
 
-stages-full = Van { $from } tot vol duurt ongeveer { $full } bij { $at }, terwijl apparaten { $drawn } van de { $amps } gebruiken. Eerst { $bulk } met volle stroom tot { $to } (bulk), daarna { $absorption } met afnemende stroom (absorptie).
+stages-full = Laden van { $from } tot vol duurt ongeveer { $full } bij { $at }, terwijl apparaten { $drawn } van de { $amps } gebruiken. Eerst { $bulk } met volle stroom tot { $to } (bulk), daarna { $absorption } met afnemende stroom (absorptie).
 stages-long = Vanaf { $from } is de accu bij { $at } na vier dagen nog niet vol, terwijl apparaten { $drawn } van de { $amps } gebruiken.
 stages-reach-bulk = In { $time } komt hij op { $reached }, nog in bulk.
 stages-reach-absorption = In { $time } komt hij op { $reached }, in absorptie.
@@ -192,7 +192,7 @@ parked-soc = Geladen tot
 parked-air = Temperatuur van de accu, als je die beter weet
 parked-drain = Totale stroom, zelfontlading inbegrepen
 parked-low = Tijd tot je ondergrens
-parked-air-hint = Leeg: volgens de plek van de accu en de gebruikelijke lucht daar, maand voor maand, met vorst zoals op één op de veertig dagen.
+parked-air-hint = Leeg laten voor de gebruikelijke temperatuur op de plek van de accu, maand voor maand. De vorst is dan zo streng als op één van de veertig dagen.
 parked-from = Gestald vanaf
 parked-draw-amps = Hetzelfde in ampère
 parked-empty = Tijd tot leeg

@@ -202,7 +202,7 @@ measure-told = Een schatting kan er de helft naast zitten. Met één meting weet
 measure-method = Hoe ga je meten?
 measure-to-result = Toon het resultaat
 method-current = Ampèremeter of stroomtang
-method-current-told = Lees de stroom af terwijl het draait, en op hetzelfde moment de spanning. Een meter gaat in de plusdraad, in serie, nooit rechtstreeks over de accu. Een stroomtang gaat om één enkele draad, vooraf op nul gezet.
+method-current-told = Lees de stroom af terwijl het apparaat draait, en op hetzelfde moment de spanning. Een meter gaat in de plusdraad, in serie, nooit rechtstreeks over de accu. Een stroomtang zet je eerst op nul, en dan gaat hij om één enkele draad.
 method-power = DC-vermogensmeter
 method-power-told = Een DC-vermogensmeter in de voeding van het apparaat toont het vermogen in watt.
 method-energy = Energiemeter, langere tijd
@@ -294,7 +294,7 @@ warn-few-cycles = { $n ->
     [one] De compressor sloeg maar { $n } keer aan. Drie keer of meer is veel betrouwbaarder.
    *[other] De compressor sloeg maar { $n } keer aan. Drie keer of meer is veel betrouwbaarder.
 }
-warn-never-stopped = Hij stopte niet: hij was nog aan het afkoelen, of kan het niet koud houden.
+warn-never-stopped = De compressor stopte niet: de koelkast was nog aan het afkoelen, of krijgt het niet koud genoeg.
 warn-not-sine = De meter kan er een tiende naast zitten, doordat de omvormer geen zuivere sinus geeft.
 
 unknown-title = Meet dit eerst

@@ -12,4 +12,4 @@ lantern-dark = uit: raakt waarschijnlijk leeg
 term-soc = Laadtoestand.
 term-soc-text = Hoe vol de accu is: 100% is vol, 0% is leeg. Aan de spanning alleen kun je dat niet zien zolang er stroom wordt verbruikt of geladen.
 term-chance = Kans.
-term-chance-text = Niemand kent het weer van tevoren, dus worden duizenden mogelijke weersverlopen doorgerekend. 90% betekent dat de accu het in 9 van de 10 daarvan haalde.
+term-chance-text = Niemand kent het weer van tevoren, dus worden honderden mogelijke weersverlopen doorgerekend. 90% betekent dat de accu het in 9 van de 10 daarvan haalt.
