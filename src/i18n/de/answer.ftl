@@ -35,7 +35,7 @@ from-lowest = In 9 von 10 Durchläufen sinkt der Ladezustand nie tiefer. Solange
 answer-most = Braucht am meisten: { $name }, { $share } des Tagesbedarfs
 answer-figures = Mehr Zahlen
 verdict-all = { $n ->
-    [one] Deine Nacht hält die Batterie in 9 von 10 Fällen durch.
+    [one] Die Batterie hält deine Nacht in 9 von 10 Fällen durch.
    *[other] Alle { $n } Nächte hält die Batterie in 9 von 10 Fällen durch.
 }
 verdict-none = Schon die erste Nacht wird knapp ({ $chance }).

@@ -136,8 +136,8 @@ change-lithium = LiFePO4 mit derselben Kapazität: { $amount }
 change-solar = Mehr Solarleistung: { $amount }
 change-dc-dc = Ein Ladebooster mit { $amount }
 change-dc-dc-drive = { $n ->
-    [one] Ein Ladebooster mit { $amount }, und jeden Tag eine Stunde fahren
-   *[other] Ein Ladebooster mit { $amount }, und alle { $n } Tage eine Stunde fahren
+    [one] Ein Ladebooster mit { $amount }, dazu jeden Tag eine Stunde fahren
+   *[other] Ein Ladebooster mit { $amount }, dazu alle { $n } Tage eine Stunde fahren
 }
 
 part-buy = Was kaufen?
@@ -150,7 +150,7 @@ buy-this-month = Monat der Reise
 buy-progress = Größen werden durchgerechnet: { $done }
 buy-hard = Der schwierigste der gewählten Monate ist { $months }. Die Größen unten gelten dafür.
 buy-least = Am wenigsten zu kaufen
-buy-cheapest = Am günstigsten, alles neu
+buy-cheapest = Am günstigsten bei Neukauf
 buy-lightest = Am leichtesten
 buy-choice = { $kind } { $battery } mit { $solar } Solar
 buy-price = { $more } zusätzlich zu dem, was du hast; { $all }, wenn alles neu ist; { $weight } insgesamt

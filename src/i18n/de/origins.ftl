@@ -8,11 +8,11 @@ from-driving = { $sum } vom Motor während der Fahrt, verteilt auf { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tage
 }. Wann du fährst, steht unter „Reise“ und „Batterie“.
-from-hook-up = { $sum } vom Netzladegerät, verteilt auf { $days_n ->
+from-hook-up = { $sum } vom 230-V-Ladegerät, verteilt auf { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tage
 }. Wann du am Landstrom hängst, steht unter „Reise“ und „Batterie“.
-from-other = { $sum } aus den weiteren Quellen unter „Batterie“, verteilt auf { $days_n ->
+from-other = { $sum } aus den anderen Quellen unter „Batterie“, verteilt auf { $days_n ->
     [one] { $days } Tag
    *[other] { $days } Tage
 }.
@@ -21,7 +21,7 @@ from-loads-direct = Direkt aus der Batterie: { $amount } pro Tag.
 from-loads-mains = An den Steckdosen des Wechselrichters: { $amount } pro Tag.
 from-inverter-idle = Allein dafür, dass er eingeschaltet ist: { $amount } pro Tag.
 from-inverter-conversion = Verlust beim Umwandeln: { $amount } pro Tag.
-from-electronics = Solarladeregler und Batterie-Elektronik verbrauchen { $power }, Tag und Nacht.
+from-electronics = Solarladeregler und Batterie-Elektronik nehmen Tag und Nacht { $power } auf.
 from-heating = Heizung der Batterie: { $amount } pro Tag.
 from-charging = Ladeverluste: { $amount } pro Tag.
 from-charging-flooded = Zu nassen Bleibatterien widersprechen sich die Quellen: Von halb bis fast voll brauchen sie 1,1 bis 1,5 Ah für jede gespeicherte Ah. Hier zählen 1,3 Ah.

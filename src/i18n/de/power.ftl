@@ -94,7 +94,7 @@ solar-wiring = Verlust in Kabeln
 solar-mismatch = Verlust durch Fehlanpassung
 solar-temperature = Temperaturkoeffizient
 solar-temperature-hint = Aus dem Datenblatt, meist −0,3 bis −0,45 %/K.
-solar-cold-volts = Module in Reihe: Rechne bei der größten Kälte hier ({ $cold }) mit { $share } mehr Spannung als der Leerlaufspannung (Voc) auf dem Typenschild. Die Summe muss unter der höchsten Eingangsspannung des Reglers bleiben, sonst wird er zerstört.
+solar-cold-volts = Module in Reihe: Rechne bei der größten Kälte hier ({ $cold }) mit einer Spannung, die { $share } über der Leerlaufspannung (Voc) auf dem Typenschild liegt. Die Summe muss unter der höchsten Eingangsspannung des Reglers bleiben, sonst wird er zerstört.
 solar-vmp = MPP-Spannung (Vmp)
 solar-vmp-hint = Vom Typenschild: des Moduls oder aller in Reihe. Leer: 18,2 V je 12 V.
 solar-self-use = Eigenverbrauch des Reglers
@@ -109,7 +109,7 @@ inverter-switching = Eingeschaltet
 inverter-when-used = Nur bei Bedarf
 inverter-all-day = Tag und Nacht
 inverter-power-save = Sparmodus bei Leerlauf
-inverter-asleep = Verbrauch im Sparmodus
+inverter-asleep = Leistungsaufnahme im Sparmodus
 inverter-missing = { $n ->
     [one] Ein Gerät braucht 230 V, aber es ist kein Wechselrichter eingebaut. Gerechnet wird, als wäre einer da.
    *[other] { $n } Geräte brauchen 230 V, aber es ist kein Wechselrichter eingebaut. Gerechnet wird, als wäre einer da.
@@ -131,7 +131,7 @@ charger-dc-dc = Ladebooster
 charger-relay = Trennrelais
 driving-amps = Ladestrom
 amps-hint = Höchstwert. Eine volle Batterie nimmt weniger auf.
-driving-every = Gefahren wird alle
+driving-every = Alle wie viele Tage fährst du?
 driving-minutes = Fahrzeit an so einem Tag
 driving-from = Abfahrt um
 driving-taper = Eine fast volle Bleibatterie nimmt in einer Stunde Fahrt wenig auf; ihr letztes Fünftel braucht viele Stunden.
@@ -146,7 +146,7 @@ relay-smart-hint = Senkt zeitweise ihre Spannung, wie in vielen Fahrzeugen seit 
 hook-up-title = Landstrom
 hook-up-fitted = Ein 230-V-Ladegerät ist an Bord
 hook-up-amps = Ladestrom
-hook-up-every = Landstrom alle
+hook-up-every = Alle wie viele Tage Landstrom?
 hook-up-from = Angesteckt um
 hook-up-hours = Dauer
 hook-up-through = 230-V-Geräte laufen über Landstrom
@@ -163,7 +163,7 @@ other-generator = Generator
 other-fuel-cell = Brennstoffzelle
 other-wind = Windgenerator
 other-amps = Ladestrom
-other-every = Läuft alle
+other-every = Alle wie viele Tage läuft sie?
 other-from = Ab
 other-hours = Dauer
 other-fuel = Kraftstoff je Stunde
@@ -175,18 +175,18 @@ every-words = { $n ->
    *[other] alle { $n } Tage, zuerst an Tag { $n }
 }
 
-stages-full = Von { $from } bis voll dauert es bei { $at } etwa { $full }; Geräte verbrauchen dabei { $drawn } von den { $amps }. Zuerst { $bulk } mit vollem Strom bis { $to } (Hauptladung, Bulk), dann { $absorption } mit sinkendem Strom (Absorption).
-stages-long = Ab { $from } ist die Batterie bei { $at } auch nach vier Tagen nicht voll; Geräte verbrauchen dabei { $drawn } von den { $amps }.
+stages-full = Von { $from } bis voll dauert es bei { $at } etwa { $full }; von den { $amps } nehmen Geräte dabei { $drawn } auf. Zuerst { $bulk } mit vollem Strom bis { $to } (Hauptladung, Bulk), dann { $absorption } mit sinkendem Strom (Absorption).
+stages-long = Ab { $from } ist die Batterie bei { $at } auch nach vier Tagen nicht voll; von den { $amps } nehmen Geräte dabei { $drawn } auf.
 stages-reach-bulk = In { $time } kommt sie auf { $reached }, noch in der Hauptladung (Bulk).
 stages-reach-absorption = In { $time } kommt sie auf { $reached }, in der Absorption.
 stages-reach-float = In { $time } ist sie voll, und das Ladegerät geht in die Erhaltungsladung (Float).
-stages-starved = Für die Batterie bleibt nichts übrig: Geräte verbrauchen währenddessen { $drawn }.
+stages-starved = Für die Batterie bleibt nichts übrig: Geräte nehmen währenddessen { $drawn } auf.
 stages-cold = Bei { $at } nimmt die Batterie keine Ladung auf.
 
 parked-title = Abgestellt und ungenutzt
 parked-open = Wie lange hält die Batterie im Stand?
 parked-hint = Nichts lädt und niemand ist an Bord. Die Selbstentladung und alles, was an bleibt (Ortungsgerät, Alarmanlage, Uhr), leeren die Batterie.
-parked-draw = Dauerverbrauch
+parked-draw = Dauernde Leistungsaufnahme
 parked-draw-hint = Übernommen von deinen immer eingeschalteten Geräten und dem Standby.
 parked-soc = Geladen auf
 parked-air = Temperatur der Batterie, wenn du sie kennst

@@ -33,9 +33,9 @@ file-save = Dieses Setup als Datei speichern
 file-save-all = Alle Setups als eine Datei speichern
 file-open = Datei öffnen
 file-drop = Oder zieh sie irgendwo auf die Seite. Ihre Setups kommen zu deinen dazu; ersetzt wird nichts.
-aside-there = In diesem Browser liegen Daten beiseite, die sich nicht lesen ließen.
+aside-there = In diesem Browser liegen beiseitegelegte Daten, die sich nicht lesen ließen.
 aside-drop-title = Aus diesem Browser entfernen
-aside-drop-about = Speichere es vorher als Datei. Hier entfernt, ist es weg.
+aside-drop-about = Speichere die Daten vorher als Datei. Hier entfernt, sind sie weg.
 aside-drop = Endgültig entfernen
 
 post-card = Antwort weitergeben
@@ -109,4 +109,4 @@ csv-soc-end = Ladezustand am Ende (%)
 print-button = Auf eine Seite drucken
 print-failed = Der Browser konnte nicht drucken.
 print-setup = Berechnet aus
-print-note = Eine Schätzung von Nightbank, kein Versprechen. Nicht eingerechnet: Schnee auf den Modulen sowie Schatten und alles andere, was nicht eingetragen ist. Die Anleitungen der Hersteller und die örtlichen Vorschriften gehen vor. Der Code öffnet dieses Setup auf einem Handy; Namen und Reisedaten gehen darin mit.
+print-note = Eine Schätzung von Nightbank, kein Versprechen. Nicht eingerechnet: Schatten und alles andere, was nicht eingetragen ist. Die Anleitungen der Hersteller und die örtlichen Vorschriften gehen vor. Der Code öffnet dieses Setup auf einem Handy; Namen und Reisedaten gehen darin mit.

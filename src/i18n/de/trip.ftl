@@ -2,7 +2,7 @@
 trip-title = Wo und wann
 place-title = Ort
 place-search = Anderer Ort
-place-search-hint = Stadt, oder 52.1, 5.2
+place-search-hint = Stadt oder 52.1, 5.2
 place-found = { $n ->
     [one] Ein Ort gefunden.
    *[other] { $n } Orte gefunden.
@@ -34,7 +34,7 @@ locate-asking = Standort wird ermittelt …
 locate-refused = Der Standort wurde nicht freigegeben. Gib stattdessen einen Ort ein.
 locate-failed = Dein Standort ließ sich nicht ermitteln. Gib stattdessen einen Ort ein.
 locate-timed-out = Die Ortung hat zu lange gedauert. Versuche es unter freiem Himmel noch einmal oder gib einen Ort ein.
-locate-hint = Wird nur abgefragt, wenn du tippst, auf etwa 10 km gerundet und bleibt auf diesem Gerät.
+locate-hint = Dein Standort wird nur abgefragt, wenn du tippst. Er wird auf etwa 10 km gerundet und bleibt auf diesem Gerät.
 locate-missing = Dieser Browser gibt der Seite keinen Standort. Gib stattdessen einen Ort ein.
 
 dates-title = Reisetage
@@ -76,7 +76,7 @@ climate-not-fetched = Die Klimatabelle ließ sich nicht laden; es gelten typisch
 climate-air-latitude = Lufttemperatur nur nach Breitengrad und Höhe geschätzt: kann um 5 °C und mehr danebenliegen.
 climate-impossible = Die Werte für { $months } sind physikalisch nicht möglich. Es zählt der nächste mögliche Wert.
 climate-months = Monat für Monat
-climate-months-caption = Sonne pro Tag auf ebener Fläche, und mittlere Lufttemperatur
+climate-months-caption = Sonne pro Tag auf ebener Fläche und mittlere Lufttemperatur
 climate-month = Monat
 climate-own-sun = Eigene Werte für die Sonne
 climate-own-sun-hint = Sonne auf ebener Fläche, aus beliebiger Quelle. Volle Sonnenstunden (Peak Sun Hours) pro Tag sind dasselbe wie kWh/m² pro Tag. Leere Monate behalten den voreingestellten Wert.

@@ -12,4 +12,4 @@ lantern-dark = dunkel: wird wohl leer
 term-soc = Ladezustand.
 term-soc-text = Wie voll die Batterie ist: 100 % ist voll, 0 % ist leer. Allein an der Spannung lässt er sich nicht ablesen, solange Strom entnommen oder geladen wird.
 term-chance = Chance.
-term-chance-text = Niemand kennt das Wetter im Voraus, deshalb werden zweitausend mögliche Wetterverläufe durchgerechnet. 90 % heißt: In 9 von 10 Fällen hielt die Batterie durch.
+term-chance-text = Niemand kennt das Wetter im Voraus, deshalb werden Hunderte möglicher Wetterverläufe durchgerechnet. 90 % heißt: In 9 von 10 Fällen hielt die Batterie durch.
