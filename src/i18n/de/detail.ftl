@@ -35,7 +35,7 @@ note-lead-full = Die Batterie wird pro Woche an etwa { $days_n ->
    *[other] { $days } Tagen
 } voll. Blei braucht das mindestens etwa einmal pro Woche, sonst altert es schnell (Sulfatierung).
 note-lead-full-daily = Die Batterie wird fast jeden Tag voll. So altert Blei nicht vor der Zeit.
-note-unmet = Batterie leer ab { $when }: Danach läuft nichts mehr.
+note-unmet = Batterie leer ab { $when }: Danach läuft nichts, bis wieder geladen wird.
 note-unused-sun = Im Schnitt bleiben pro Tag { $amount } Solarstrom ungenutzt, weil die Batterie schon voll ist. Lass stromhungrige Geräte um die Mittagszeit laufen.
 note-no-inverter = Etwas läuft über einen Wechselrichter, aber unter „Batterie“ ist keiner eingetragen.
 note-fuel = Andere Quellen verbrennen während des Aufenthalts { $litres } L Kraftstoff. Lass sie nie in oder nahe an einem geschlossenen Raum laufen: Kohlenmonoxid tötet.

@@ -35,7 +35,7 @@ note-lead-full = La batterie est pleine environ { $days_n ->
    *[other] { $days } jours
 } par semaine. Le plomb en a besoin au moins une fois par semaine environ, sinon il vieillit vite (sulfatation).
 note-lead-full-daily = La batterie est pleine presque chaque jour : le plomb ne vieillit pas trop tôt.
-note-unmet = Batterie vide à partir du { $when } : plus rien ne fonctionne ensuite.
+note-unmet = Batterie vide à partir du { $when } : plus rien ne fonctionne tant que rien ne la recharge.
 note-unused-sun = En moyenne, { $amount } de soleil par jour sont perdus, la batterie étant pleine. Utilisez les appareils gourmands vers midi.
 note-no-inverter = Un appareil passe par un convertisseur, mais vous n’en avez saisi aucun sous « Énergie ».
 note-fuel = Les autres sources brûlent { $litres } L de carburant pendant le séjour. N’en faites jamais tourner une dans un espace fermé ni à proximité : le monoxyde de carbone tue.

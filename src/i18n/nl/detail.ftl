@@ -35,7 +35,7 @@ note-lead-full = De accu wordt ongeveer { $days_n ->
    *[other] { $days } dagen
 } per week vol. Lood heeft dat minstens ongeveer één keer per week nodig, anders veroudert het snel (sulfatering).
 note-lead-full-daily = De accu wordt bijna elke dag vol. Zo veroudert lood niet te vroeg.
-note-unmet = Accu leeg vanaf { $when }: daarna draait er niets meer.
+note-unmet = Accu leeg vanaf { $when }: daarna draait er niets tot er weer wordt geladen.
 note-unused-sun = Gemiddeld gaat per dag { $amount } zonnestroom verloren doordat de accu al vol is. Gebruik grote verbruikers rond het middaguur.
 note-no-inverter = Er werkt iets via een omvormer, maar bij ‘Accu’ heb je er geen ingevuld.
 note-fuel = Andere bronnen verbruiken tijdens het verblijf { $litres } L brandstof. Laat er nooit een draaien in of bij een afgesloten ruimte: koolmonoxide is dodelijk.

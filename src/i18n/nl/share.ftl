@@ -109,4 +109,4 @@ csv-soc-end = Laadtoestand aan het eind (%)
 print-button = Afdrukken op één pagina
 print-failed = De browser kon niet afdrukken.
 print-setup = Gebaseerd op
-print-note = Een schatting van Nightbank, geen belofte. Niet meegerekend: sneeuw op de panelen, en schaduw of andere dingen die niet zijn ingevuld. De handleidingen van de fabrikanten en de plaatselijke regels gaan voor. De code opent deze configuratie op een telefoon, met de namen en reisdata erin.
+print-note = Een schatting van Nightbank, geen belofte. Niet meegerekend: schaduw en andere dingen die niet zijn ingevuld. De handleidingen van de fabrikanten en de plaatselijke regels gaan voor. De code opent deze configuratie op een telefoon, met de namen en reisdata erin.

@@ -10,7 +10,8 @@ const ELSEWHERE: &[Caution] = &[Caution::CountedElsewhere];
 #[rustfmt::skip]
 pub(super) const TABLE: [Appliance; 22] = [
     dc(126, "app-control-panel", G, [0.3, 1.4, 3.0], ON,
-        "control panel power unit display distribution bordkontrolle panel kontrolltafel stromverteiler tableau commande bedieningspaneel voeding"),
+        "control panel power unit display distribution bordkontrolle panel kontrolltafel stromverteiler tableau commande bedieningspaneel voeding")
+        .stays_on(),
     dc(127, "app-whole-van-standby", G, [2.0, 14.0, 20.0], ON,
         "phantom parasitic whole van standby ruhestrom stiller verbraucher consommation fantome veille sluipverbruik"),
     dc(128, "app-gas-alarm", G, [0.6, 1.0, 2.5], ON,
@@ -37,7 +38,7 @@ pub(super) const TABLE: [Appliance; 22] = [
     dc(136, "app-battery-monitor", G, [0.01, 0.2, 1.0], ON,
         "battery monitor bms shunt bluetooth batteriecomputer batteriemonitor moniteur batterie accumonitor").stays_on(),
     dc(137, "app-solar-controller", G, [0.05, 0.3, 1.0], ON,
-        "solar charge controller regulator self laderegler solarregler regulateur solaire laadregelaar zonnepaneel")
+        "solar charge controller regulator self laderegler solarregler regulateur solaire laadregelaar zonnepaneel").stays_on()
         .caution(ELSEWHERE),
     dc(138, "app-unexplained-standby", G, [0.8, 3.1, 6.0], ON,
         "unexplained standby everything off drain leak ruhestrom kriechstrom veille inexpliquee fuite lekstroom onverklaard stand by"),
