@@ -134,7 +134,7 @@ app-spin-dryer = Wäscheschleuder
 app-iron = Reisebügeleisen
 
 ## Tools
-app-e-bike = E-Bike, laden (500 Wh)
+app-e-bike = E-Bike, laden (625 Wh)
 app-e-scooter = E-Scooter, laden (300 Wh)
 app-power-tool-charger = Werkzeug-Ladegerät
 app-vacuum = Staubsauger, 12 V oder Handgerät

@@ -134,7 +134,7 @@ app-spin-dryer = Spin dryer
 app-iron = Travel iron
 
 ## Tools
-app-e-bike = E-bike, charging (500 Wh)
+app-e-bike = E-bike, charging (625 Wh)
 app-e-scooter = E-scooter, charging (300 Wh)
 app-power-tool-charger = Power tool charger
 app-vacuum = Vacuum cleaner, 12 V or handheld

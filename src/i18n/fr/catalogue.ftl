@@ -134,7 +134,7 @@ app-spin-dryer = Essoreuse
 app-iron = Fer à repasser de voyage
 
 ## Tools
-app-e-bike = Vélo électrique, recharge (500 Wh)
+app-e-bike = Vélo électrique, recharge (625 Wh)
 app-e-scooter = Trottinette électrique, recharge (300 Wh)
 app-power-tool-charger = Chargeur d’outils électroportatifs
 app-vacuum = Aspirateur, 12 V ou à main

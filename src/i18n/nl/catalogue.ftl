@@ -134,7 +134,7 @@ app-spin-dryer = Centrifuge
 app-iron = Reisstrijkijzer
 
 ## Tools
-app-e-bike = E-bike, laden (500 Wh)
+app-e-bike = E-bike, laden (625 Wh)
 app-e-scooter = E-step, laden (300 Wh)
 app-power-tool-charger = Lader voor gereedschap
 app-vacuum = Stofzuiger, 12 V of handmodel
