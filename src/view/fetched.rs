@@ -1,5 +1,6 @@
 //! Files beside the page that are fetched when they are first needed.
 
+use super::lang::t;
 use js_sys::{Array, ArrayBuffer, Function, Reflect, Uint8Array};
 use leptos::prelude::*;
 use std::cell::{Cell, OnceCell};
@@ -21,6 +22,18 @@ pub enum FileState<T> {
     Here(Arc<T>),
     /// Could not be fetched or read.
     Failed,
+}
+
+impl<T> FileState<T> {
+    /// Why it is not here, in the words of one of two keys; `None` once it is.
+    #[must_use]
+    pub fn lacking(&self, coming: &'static str, failed: &'static str) -> Option<String> {
+        match self {
+            Self::Coming => Some(t(coming)),
+            Self::Failed => Some(t(failed)),
+            Self::Here(_) => None,
+        }
+    }
 }
 
 impl<T> Clone for FileState<T> {

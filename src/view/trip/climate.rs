@@ -7,8 +7,7 @@ use crate::model::{AirSource, ClimateSource, Vehicle};
 use crate::physics::solar::sun::monthly_extraterrestrial;
 use crate::units::{Celsius, WattHoursPerSquareMetre, Watts};
 use crate::view::climate_file;
-use crate::view::fetched::FileState;
-use crate::view::lang::{celsius, month_name, number, number_fixed, t, t_args, watts};
+use crate::view::lang::{celsius, key, month_name, number, number_fixed, t, t_args, watts};
 use crate::view::lens::Lens;
 use crate::view::outlook::{Calculation, climate_source};
 use crate::view::state::AppState;
@@ -43,11 +42,8 @@ fn without_table(climate: &Climate) -> Option<AnyView> {
     if climate.air_source == AirSource::World {
         return None;
     }
-    let text = match climate_file::state() {
-        FileState::Coming => t("climate-coming"),
-        FileState::Failed => t("climate-not-fetched"),
-        FileState::Here(_) => return None,
-    };
+    let text =
+        climate_file::state().lacking(key!("climate-coming"), key!("climate-not-fetched"))?;
     Some(view! { <p class="notice" role="status">{text}</p> }.into_any())
 }
 

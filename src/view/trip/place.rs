@@ -10,10 +10,9 @@ use crate::model::places::{nearest, search};
 use crate::model::{Place, Setup};
 use crate::units::{Degrees, Metres};
 use crate::view::climate_file;
-use crate::view::fetched::FileState;
 use crate::view::focus;
 use crate::view::icons::{Icon, icon};
-use crate::view::lang::{lang, number, quantity, t, t_args};
+use crate::view::lang::{key, lang, number, quantity, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::places_file;
 use crate::view::state::AppState;
@@ -180,11 +179,7 @@ fn list_state(query: &str) -> Option<AnyView> {
     if query.trim().is_empty() || !by_name {
         return None;
     }
-    let text = match places_file::state() {
-        FileState::Coming => t("places-coming"),
-        FileState::Failed => t("places-not-fetched"),
-        FileState::Here(_) => return None,
-    };
+    let text = places_file::state().lacking(key!("places-coming"), key!("places-not-fetched"))?;
     Some(view! { <p class="field-hint" role="status">{text}</p> }.into_any())
 }
 
