@@ -8,7 +8,7 @@
 use super::course::{advance_hour, sun_row};
 use super::odds::SEED;
 use super::plan::TripPlan;
-use super::weather::{Sequence, WeatherError, WeatherSequences};
+use super::weather::{Sequence, WeatherError};
 use crate::physics::battery::{BankState, ChargeStage};
 use crate::units::Amps;
 
@@ -23,16 +23,14 @@ const WEEK: f64 = 7.0;
 /// lithium, and for a stay without a whole day.
 ///
 /// # Errors
-/// [`WeatherError`] as of [`WeatherSequences::with_persistence`].
+/// [`WeatherError`] as of [`super::plan::TripSun::sequences`].
 pub fn days_full_a_week(plan: &TripPlan) -> Result<Option<f64>, WeatherError> {
     // The day of arrival and the morning of leaving are no whole days.
     let whole_days = plan.nights_wanted.saturating_sub(1);
     if !plan.bank.chemistry.is_lead() || whole_days == 0 {
         return Ok(None);
     }
-    let sun = &plan.sun;
-    let mut weather = WeatherSequences::with_persistence(sun.days.clone(), SEED, sun.persistence)?
-        .with_climate_error(sun.climate_error_frac);
+    let mut weather = plan.sun.sequences(SEED)?;
     // A power of two, so that they lie evenly.
     let sequences = 1_usize << (DAYS_PLAYED / whole_days).clamp(1, MOST_SEQUENCES).ilog2();
     let mut sequence = Sequence::default();

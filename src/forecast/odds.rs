@@ -173,8 +173,7 @@ impl OddsRun {
     fn with_band(plan: Arc<TripPlan>, sequences: usize, band: bool) -> Result<Self, WeatherError> {
         let sun = &plan.sun;
         let maps = HourMaps::new(&plan.bank, plan.steps_per_hour);
-        let weather = WeatherSequences::with_persistence(sun.days.clone(), SEED, sun.persistence)?
-            .with_climate_error(sun.climate_error_frac);
+        let weather = sun.sequences(SEED)?;
         Ok(Self {
             wanted: sequences.max(1),
             played: 0,

@@ -13,6 +13,7 @@ use super::supply::{HourSupply, day_supply};
 use super::surroundings::{FIRST_WHOLE_DAY, Surroundings};
 use super::weather::{
     AirSpread, DayClimate, ForecastDay, MonthlyClearness, Persistence, WeatherError,
+    WeatherSequences,
 };
 use crate::model::{Setup, Trip};
 use crate::physics::battery::temperature::{air_temperature, unheated_temperature, warmed};
@@ -176,6 +177,15 @@ impl TripSun {
             climate_error_frac,
             horizon_nights,
         })
+    }
+
+    /// The weather of the trip as it may come, sequence by sequence, the error of its climate among it.
+    ///
+    /// # Errors
+    /// [`WeatherError`] as of [`WeatherSequences::with_persistence`].
+    pub fn sequences(&self, seed: u64) -> Result<WeatherSequences, WeatherError> {
+        let plain = WeatherSequences::with_persistence(self.days.clone(), seed, self.persistence)?;
+        Ok(plain.with_climate_error(self.climate_error_frac))
     }
 
     /// The same trip with the panels of `setup`, whose trip and system voltage are those it was worked out
