@@ -191,8 +191,10 @@ impl OddsRun {
     /// The same with maps made before, where they are those of this battery.
     #[must_use]
     pub fn reading(mut self, maps: &SharedMaps) -> Self {
-        if open(maps).are_of(&self.plan.bank, self.plan.steps_per_hour) {
-            self.pace = Pace::Mapped(Mapped::new(&self.plan, maps.clone()));
+        if let Pace::Mapped(mapped) = &mut self.pace
+            && open(maps).are_of(&self.plan.bank, self.plan.steps_per_hour)
+        {
+            mapped.maps = maps.clone();
         }
         self
     }
