@@ -13,7 +13,9 @@ use crate::units::{Hours, WattHours};
 use std::sync::Arc;
 
 /// Hours of the trip that make one unit of work.
-const HOURS_A_UNIT: usize = 5 * 340;
+const HOURS_A_UNIT: usize = 5 * HOURS_A_FORTNIGHT;
+/// Hours of a fortnight with its arrival, about.
+const HOURS_A_FORTNIGHT: usize = 340;
 /// Units of laying out a plan and playing its average course, for one fortnight.
 const PLAN_UNITS: usize = 8;
 /// Units of working out the sun of one fortnight.
@@ -137,7 +139,7 @@ impl Trial {
     /// Units of work it took to make this trial, the sun apart.
     #[must_use]
     pub fn set_up_units(&self) -> usize {
-        PLAN_UNITS * self.unit_hours.div_ceil(340)
+        PLAN_UNITS * self.unit_hours.div_ceil(HOURS_A_FORTNIGHT)
     }
 
     fn units_of(&self, sequences: usize) -> usize {

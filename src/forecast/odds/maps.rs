@@ -135,7 +135,11 @@ impl HourMaps {
     pub fn gain_frac(&mut self, charge: Charge, power: Watts, at: Level) -> f64 {
         let power = self.place(power);
         let gain = self.gains.read(charge.0, power, at.0);
-        if gain.is_nan() { self.gain_of_new(charge, power, at) } else { gain }
+        if gain.is_nan() {
+            self.read_new(|maps| &mut maps.gains, Self::gain_line, (charge, power, at))
+        } else {
+            gain
+        }
     }
 
     /// Mean voltage over the hour above the rested one at its start, while `surplus`, told at that
@@ -145,23 +149,26 @@ impl HourMaps {
     pub fn lift(&mut self, charge: Charge, surplus: Watts, at: Level) -> Volts {
         let power = self.place(surplus);
         let lift = self.lifts.read(charge.0, power, at.0);
-        Volts(if lift.is_nan() { self.lift_of_new(charge, power, at) } else { lift })
+        Volts(if lift.is_nan() {
+            self.read_new(|maps| &mut maps.lifts, Self::lift_line, (charge, power, at))
+        } else {
+            lift
+        })
     }
 
+    /// Makes what is read for the first time of one of the maps, by its lines, and reads it.
     #[cold]
-    fn gain_of_new(&mut self, charge: Charge, power: Place, at: Level) -> f64 {
-        let mut gains = std::mem::take(&mut self.gains);
-        gains.make(power, at.0, |level, power| self.gain_line(level, self.power_at(power)));
-        self.gains = gains;
-        self.gains.read(charge.0, power, at.0)
-    }
-
-    #[cold]
-    fn lift_of_new(&mut self, charge: Charge, power: Place, at: Level) -> f64 {
-        let mut lifts = std::mem::take(&mut self.lifts);
-        lifts.make(power, at.0, |level, power| self.lift_line(level, self.power_at(power)));
-        self.lifts = lifts;
-        self.lifts.read(charge.0, power, at.0)
+    fn read_new(
+        &mut self,
+        map: fn(&mut Self) -> &mut Map,
+        line: fn(&Self, usize, Watts) -> [f32; POINTS],
+        (charge, power, at): (Charge, Place, Level),
+    ) -> f64 {
+        let mut made = std::mem::take(map(self));
+        made.make(power, at.0, |level, power| line(self, level, self.power_at(power)));
+        let read = made.read(charge.0, power, at.0);
+        *map(self) = made;
+        read
     }
 
     /// The place of a power: exponent and leading bits of `1 + |P| / smallest` count the intervals, the
