@@ -3,10 +3,17 @@
 
 use crate::trip_common;
 
+use nightbank::advice::changes::Change;
+use nightbank::advice::changes::candidates::candidates;
+use nightbank::advice::changes::improvements::HelpsJob;
+use nightbank::advice::trial::Trial;
+use nightbank::forecast::course::AverageCourse;
+use nightbank::forecast::odds::{OddsCache, SEQUENCES as SEQUENCES_SHOWN};
+use nightbank::forecast::weather::{DrawnWeather, Sequence};
 use nightbank::forecast::{MonthlyClimate, Odds, OddsRun, TripPlan, plan::TripSun};
 use nightbank::model::{
-    Bank, BatteryPlace, Chemistry, Controller, Correction, Driving, DrivingCharger, EveryNth,
-    Setup, SolarArray,
+    Bank, BatteryPlace, Chemistry, Controller, Correction, Driving, DrivingCharger, DutyCycle,
+    EveryNth, Load, Setup, SolarArray, Usage,
 };
 use nightbank::physics::battery::{BankPhysics, BankState};
 use nightbank::units::{Amps, Celsius, Hours, Metres, SquareMillimetres, Volts, Watts};
@@ -161,41 +168,24 @@ fn the_second_well_does_not_move_the_charge() {
 #[test]
 fn few_even_sequences_tell_what_very_many_plain_ones_do() {
     const MANY: usize = 100_000;
-    let setups = [
-        (Chemistry::Agm, 100.0, 17.0, 110.0, 5, 14),
-        (Chemistry::Agm, 200.0, 20.0, 120.0, 3, 10),
-        (Chemistry::Flooded, 120.0, 17.0, 150.0, 4, 7),
-        (Chemistry::Gel, 150.0, 30.0, 220.0, 9, 14),
-        (Chemistry::LiFePo4, 100.0, 24.0, 150.0, 10, 5),
-        (Chemistry::LiFePo4, 200.0, 25.0, 260.0, 2, 14),
-        (Chemistry::LiFePo4, 300.0, 40.0, 300.0, 8, 30),
-    ];
     let chances = |run: OddsRun| {
         let mut run = run;
         while run.advance(MANY) {}
         run.odds().lasting_frac
     };
-    let of_one =
-        |(chemistry, ah, load_w, peak_w, month, nights): (Chemistry, f64, f64, f64, u8, u8)| {
-            let mut setup = steady(load_w);
-            setup.bank.chemistry = chemistry;
-            setup.bank.capacity_20h.0 = ah;
-            setup.bank.soc_min_frac = chemistry.usual_soc_min_frac();
-            (setup.trip.month, setup.trip.nights) = (month, nights);
-            setup.solar.push(SolarArray { peak: Watts(peak_w), ..SolarArray::default() });
-            let sun = Arc::new(TripSun::build(&setup, &climate(2.0)).expect("valid climate"));
-            let plan = Arc::new(TripPlan::build(&setup, sun));
-            let run = |n| OddsRun::nights_only(plan.clone(), n).expect("valid weather");
-            let many = chances(run(MANY).plain());
-            [chances(run(nightbank::forecast::odds::SEQUENCES)), chances(run(2000).plain())].map(
-                |few| {
-                    let open = many.iter().zip(few).filter(|(p, _)| (0.02..0.98).contains(*p));
-                    open.map(|(p, few)| (*p, few)).collect::<Vec<_>>()
-                },
-            )
-        };
+    let of_one = |open| {
+        let setup = open_setup(open);
+        let sun = Arc::new(TripSun::build(&setup, &climate(2.0)).expect("valid climate"));
+        let plan = Arc::new(TripPlan::build(&setup, sun));
+        let run = |n| OddsRun::nights_only(plan.clone(), n).expect("valid weather");
+        let many = chances(run(MANY).plain());
+        [chances(run(SEQUENCES_SHOWN)), chances(run(2000).plain())].map(|few| {
+            let open = many.iter().zip(few).filter(|(p, _)| (0.02..0.98).contains(*p));
+            open.map(|(p, few)| (*p, few)).collect::<Vec<_>>()
+        })
+    };
     let all: Vec<[Vec<(f64, f64)>; 2]> = std::thread::scope(|scope| {
-        let playing = setups.map(|setup| scope.spawn(move || of_one(setup)));
+        let playing = OPEN.map(|open| scope.spawn(move || of_one(open)));
         playing.into_iter().map(|one| one.join().expect("played")).collect()
     });
     let rms = |which: usize, off: fn(&(f64, f64)) -> f64| {
@@ -213,6 +203,164 @@ fn few_even_sequences_tell_what_very_many_plain_ones_do() {
     let by_chance = rms(0, |(p, _)| (p * (1.0 - p) / 2000.0).sqrt());
     println!("even {even:.4}, 2,000 plain {plain:.4}, such by chance {by_chance:.4}");
     assert!(even <= 0.009, "{even}");
+}
+
+/// What others have worked out of a battery, of the weather and of what follows the air changes no figure,
+/// whoever it was and in whatever order it was read.
+#[test]
+fn figures_do_not_hang_on_what_is_shared() {
+    let rng = TestRng::deterministic_rng(RngAlgorithm::ChaCha);
+    let mut runner = TestRunner::new_with_rng(Config::default(), rng);
+    let mut other: Option<(OddsCache, Arc<TripPlan>)> = None;
+    let mut shared = 0;
+    for number in 0..30_u8 {
+        let mut setup = arbitrary_setup().new_tree(&mut runner).expect("a setup").current();
+        setup.trip = steady(1.0).trip;
+        setup.trip.nights = 3 + number / 3 % 2 * 14;
+        let cycle = DutyCycle::AirTemperature { frac_at_25c: 0.1 * f64::from(1 + number / 3 % 4) };
+        setup.loads.push(Load { usage: Usage::Duty { cycle }, ..steady(40.0).loads.remove(0) });
+        if number % 3 > 0 {
+            setup.bank = Bank::default();
+        }
+        let sun = Arc::new(TripSun::build(&setup, &climate(2.0)).expect("valid climate"));
+        let like = other.as_ref().map(|other| &*other.1);
+        let plan = Arc::new(TripPlan::build_like(&setup, sun.clone(), like));
+        let cache = other.as_ref().map(|other| &other.0);
+        shared += usize::from(cache.is_some_and(|cache| cache.is_of(&plan)));
+        let mut run = OddsRun::with_cache(plan.clone(), 60, cache).expect("valid weather");
+        other = Some((run.cache(), plan));
+        let alone = Arc::new(TripPlan::build(&setup, sun));
+        let mut alone = OddsRun::new(alone, 60).expect("valid weather");
+        while run.advance(7 + usize::from(number)) {}
+        while alone.advance(60) {}
+        assert_eq!(run.odds(), alone.odds(), "{setup:?}");
+    }
+    assert!((5..25).contains(&shared), "{shared}");
+}
+
+/// More sequences than are kept are those of a run that keeps none, also for the second to read them.
+#[test]
+fn sequences_beyond_those_kept_are_drawn_again() {
+    let sun = TripSun::build(&steady(10.0), &climate(2.0)).expect("valid climate");
+    let mut drawn = DrawnWeather::new(sun.sequences(7).expect("valid weather"));
+    for number in [600, 3, 600, 511, 512, 0, 599] {
+        let mut alone = sun.sequences(7).expect("valid weather");
+        let mut sequence = Sequence::default();
+        (0..=number).for_each(|_| alone.fill(&mut sequence));
+        let read = drawn.sequence(number);
+        assert_eq!(read.k_frac, sequence.k_frac, "{number}");
+        assert_eq!(read.air_anomaly_k, sequence.air_anomaly_k, "{number}");
+        assert_eq!(read.use_normal, sequence.use_normal, "{number}");
+    }
+}
+
+/// What setups are compared by in average weather is what the books say: the same hour of the limit, the
+/// lowest charge within 0.0003, the same hours too cold to charge.
+#[test]
+fn the_quick_average_course_is_the_booked_one() {
+    let rng = TestRng::deterministic_rng(RngAlgorithm::ChaCha);
+    let mut runner = TestRunner::new_with_rng(Config::default(), rng);
+    let setups = (arbitrary_setup(), -20.0..30.0_f64, 0..4_u8);
+    let (mut low, mut locked) = (0, 0);
+    for _ in 0..150 {
+        let (mut setup, air_c, kind) = setups.new_tree(&mut runner).expect("a setup").current();
+        setup.bank.heated = kind == 1;
+        if kind == 3 {
+            setup.bank.chemistry = Chemistry::LiFePo4;
+            setup.bank.place = BatteryPlace::Outside;
+        }
+        setup.correction.restart = (kind == 2).then_some((Hours(20.0), 0.7));
+        let sun = Arc::new(TripSun::build(&setup, &climate(air_c)).expect("valid climate"));
+        let plan = TripPlan::build(&setup, sun);
+        let (quick, booked) = (AverageCourse::of(&plan), AverageCourse::booked(&plan));
+        assert_eq!(quick.first_low, booked.first_low, "{setup:?}");
+        assert!((quick.lowest_frac - booked.lowest_frac).abs() < 3e-4, "{quick:?} {booked:?}");
+        assert!((quick.cold_locked - booked.cold_locked).0.abs() < 0.01, "{quick:?} {booked:?}");
+        low += usize::from(quick.first_low.is_some());
+        locked += usize::from(quick.cold_locked.0 > 0.0);
+    }
+    assert!(low > 30 && locked > 5, "{low} {locked}");
+}
+
+/// Setups whose fate is open: chemistry, capacity [Ah], load [W], panel [W], month, nights.
+const OPEN: [(Chemistry, f64, f64, f64, u8, u8); 7] = [
+    (Chemistry::Agm, 100.0, 17.0, 110.0, 5, 14),
+    (Chemistry::Agm, 200.0, 20.0, 120.0, 3, 10),
+    (Chemistry::Flooded, 120.0, 17.0, 150.0, 4, 7),
+    (Chemistry::Gel, 150.0, 30.0, 220.0, 9, 14),
+    (Chemistry::LiFePo4, 100.0, 24.0, 150.0, 10, 5),
+    (Chemistry::LiFePo4, 200.0, 25.0, 260.0, 2, 14),
+    (Chemistry::LiFePo4, 300.0, 40.0, 300.0, 8, 30),
+];
+
+fn open_setup(
+    (chemistry, ah, load_w, peak_w, month, nights): (Chemistry, f64, f64, f64, u8, u8),
+) -> Setup {
+    let mut setup = steady(load_w);
+    setup.bank.chemistry = chemistry;
+    setup.bank.capacity_20h.0 = ah;
+    setup.bank.soc_min_frac = chemistry.usual_soc_min_frac();
+    (setup.trip.month, setup.trip.nights) = (month, nights);
+    setup.solar.push(SolarArray { peak: Watts(peak_w), ..SolarArray::default() });
+    setup
+}
+
+/// What is compared is played with fewer sequences than what is shown: sizes with 64, the best changes with 128, ways with 256.
+/// They tell the chances of all 512 to 8, 4 and 3 points, 2.9, 1.6 and 0.7 on the root of the mean square.
+#[test]
+fn few_sequences_tell_what_all_do() {
+    let mut off = [64, 128, 256].map(|count| (count, Vec::new()));
+    for open in OPEN {
+        let setup = open_setup(open);
+        let sun = Arc::new(TripSun::build(&setup, &climate(2.0)).expect("valid climate"));
+        let plan = Arc::new(TripPlan::build(&setup, sun));
+        let mut run = OddsRun::nights_only(plan, SEQUENCES_SHOWN).expect("valid weather");
+        let mut few = Vec::new();
+        for (count, _) in &off {
+            run.advance(count - run.played());
+            few.push(run.odds().lasting_frac);
+        }
+        run.advance(SEQUENCES_SHOWN);
+        let all = run.odds().lasting_frac;
+        for ((_, off), few) in off.iter_mut().zip(few) {
+            let open = all.iter().zip(few).filter(|(all, _)| (0.02..0.98).contains(*all));
+            off.extend(open.map(|(all, few)| (few - all).abs()));
+        }
+    }
+    for ((count, off), most) in off.iter().zip([0.08, 0.04, 0.03]) {
+        let rms = (off.iter().map(|off| off * off).sum::<f64>() / off.len() as f64).sqrt();
+        let worst = off.iter().copied().fold(0.0, f64::max);
+        println!("{count}: rms {rms:.4}, at most {worst:.4} of {} chances", off.len());
+        assert!(off.len() > 40 && worst <= most, "{count} {worst}");
+    }
+}
+
+/// The change named first is the best of all, every one played with 512 sequences, to a twentieth of a
+/// night.
+#[test]
+fn the_change_named_first_is_the_best_of_all_played_in_full() {
+    let of_one = |open| {
+        let setup = Setup {
+            driving: Driving { fitted: true, every: EveryNth(0), ..Driving::default() },
+            ..open_setup(open)
+        };
+        let sky = climate(2.0);
+        let mut job = HelpsJob::new(&setup, &sky).expect("valid climate");
+        while job.advance(500).expect("valid climate") {}
+        let in_full = |change: &Change| {
+            let trial = Trial::with_climate(&change.apply(&setup), &sky, SEQUENCES_SHOWN);
+            trial.expect("valid climate").finished().outcome().nights_mean
+        };
+        let changes = candidates(&setup, job.baseline());
+        let best = changes.iter().map(in_full).fold(f64::NEG_INFINITY, f64::max);
+        (best - in_full(&job.helps()[0].change), changes.len())
+    };
+    let behind: Vec<(f64, usize)> = std::thread::scope(|scope| {
+        let playing = OPEN.map(|open| scope.spawn(move || of_one(open)));
+        playing.into_iter().map(|one| one.join().expect("played")).collect()
+    });
+    println!("nights behind the best, of so many changes: {behind:?}");
+    assert!(behind.iter().all(|(nights, changes)| *nights <= 0.05 && *changes > 5), "{behind:?}");
 }
 
 proptest! {

@@ -1,11 +1,12 @@
 //! The same setup at another time of year, and what becomes of it month by month.
 
-use super::trial::{Outcome, SUN_UNITS, Trial};
+use super::trial::{Outcome, SUN_UNITS, Trial, TrialCache};
 use crate::forecast::MonthlyClimate;
-use crate::forecast::odds::SharedMaps;
+use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::model::trip::Weather;
 use crate::model::{Setup, limits};
+use std::sync::Arc;
 
 /// Sequences for each month of the strip.
 const SEQUENCES: usize = 128;
@@ -48,8 +49,8 @@ pub struct YearStripJob {
     climate: MonthlyClimate,
     months: Vec<Outcome>,
     playing: Option<Trial>,
-    /// Those of the battery, from the month before.
-    maps: Option<SharedMaps>,
+    /// Of the month before.
+    cache: Option<TrialCache>,
 }
 
 impl YearStripJob {
@@ -61,7 +62,7 @@ impl YearStripJob {
             climate: *climate,
             months: Vec::new(),
             playing: None,
-            maps: None,
+            cache: None,
         }
     }
 
@@ -82,9 +83,9 @@ impl YearStripJob {
                 let month = self.months.len() as u8 + 1;
                 let nights = usize::from(self.setup.trip.nights);
                 let setup = in_month(&self.setup, month, nights);
-                let trial = Trial::with_climate(&setup, &self.climate, SEQUENCES)?;
-                let trial = trial.reading(self.maps.as_ref());
-                self.maps = trial.maps();
+                let sun = Arc::new(TripSun::build(&setup, &self.climate)?);
+                let trial = Trial::new(&setup, sun, SEQUENCES, self.cache.as_ref())?;
+                self.cache = Some(trial.cache());
                 left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
                 self.playing = Some(trial);
             }

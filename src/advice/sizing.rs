@@ -13,8 +13,7 @@
 
 use super::changes::cost::battery_price;
 use super::season::in_month;
-use super::trial::{SUN_UNITS, Trial};
-use crate::forecast::odds::SharedMaps;
+use super::trial::{SUN_UNITS, Trial, TrialCache};
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{MonthlyClimate, TripPlan};
@@ -96,6 +95,8 @@ struct HardMonth {
     month: u8,
     with_panels: Arc<TripSun>,
     without: Arc<TripSun>,
+    /// Of the size played last.
+    cache: Option<TrialCache>,
 }
 
 /// One size that is searched.
@@ -131,8 +132,6 @@ pub struct SizingJob {
     search: Option<Search>,
     /// Trials of the searched size still to be played, one a hard month.
     playing: Vec<Trial>,
-    /// Of the battery played last.
-    maps: Option<SharedMaps>,
     curves: Vec<Curve>,
 }
 
@@ -163,7 +162,6 @@ impl SizingJob {
             done: 0,
             search: None,
             playing: Vec::new(),
-            maps: None,
             curves: [own, other].map(Curve::new).to_vec(),
             aim,
         }
@@ -218,7 +216,7 @@ impl SizingJob {
         let sun = Arc::new(TripSun::build(&setup, &self.climate)?);
         let days = sun.average.iter().take(self.aim.nights + 1);
         let yield_w: f64 = days.flatten().map(|hour| hour.mppt.0 + 13.0 * hour.pwm.0).sum();
-        let trial = Trial::new(&setup, sun, 1)?;
+        let trial = Trial::new(&setup, sun, 1, None)?;
         *left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
         let outcome = trial.outcome();
         let until = outcome.first_low.map_or(f64::INFINITY, |low| low.0);
@@ -241,7 +239,7 @@ impl SizingJob {
             reference.solar.clear();
             let without = Arc::new(with_panels.with_panels(&reference));
             *left = left.saturating_sub(2 * SUN_UNITS);
-            self.hard.push(HardMonth { month, with_panels, without });
+            self.hard.push(HardMonth { month, with_panels, without, cache: None });
         }
         Ok(())
     }
@@ -276,7 +274,7 @@ impl SizingJob {
         };
         let setup = sized(&self.setup, search.chemistry, battery, solar);
         self.playing.clear();
-        for hard in &self.hard {
+        for hard in &mut self.hard {
             let mut setup = in_month(&setup, hard.month, self.aim.nights);
             let sun = if solar.0 > 0.0 {
                 setup.correction.sun_factor *= solar / REFERENCE;
@@ -284,13 +282,14 @@ impl SizingJob {
             } else {
                 hard.without.clone()
             };
-            let mut plan = TripPlan::build(&setup, sun);
+            let cache = hard.cache.as_ref();
+            let mut plan = TripPlan::build_like(&setup, sun, cache.map(TrialCache::plan));
             if let Some(morning) = plan.mornings.get(self.aim.nights - 1).copied() {
                 plan.mornings.truncate(self.aim.nights);
                 plan.hours.truncate(morning);
             }
-            let trial = Trial::of_plan(Arc::new(plan), SEQUENCES)?.reading(self.maps.as_ref());
-            self.maps = trial.maps();
+            let trial = Trial::of_plan(Arc::new(plan), SEQUENCES, cache)?;
+            hard.cache = Some(trial.cache());
             *left = left.saturating_sub(trial.set_up_units());
             self.playing.push(trial);
         }

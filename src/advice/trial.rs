@@ -4,10 +4,11 @@
 //! between two setups is the setups' own and not the draw's. Work goes in portions: `units` count
 //! played fortnights, about the time of five weather sequences over fourteen nights.
 
-use crate::forecast::odds::{self, EVEN_FRAC, SURE_FRAC, SharedMaps};
+use crate::forecast::course::AverageCourse;
+use crate::forecast::odds::{self, EVEN_FRAC, OddsCache, SURE_FRAC};
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
-use crate::forecast::{Course, MonthlyClimate, OddsRun, TripPlan};
+use crate::forecast::{MonthlyClimate, OddsRun, TripPlan};
 use crate::model::Setup;
 use crate::units::{Hours, WattHours};
 use std::sync::Arc;
@@ -62,6 +63,22 @@ impl Outcome {
     }
 }
 
+/// What one trial has worked out and others may read: the same figures are sooner there. Kept for the
+/// battery, the weather and the loads that others share with it.
+#[derive(Clone, Debug)]
+pub struct TrialCache {
+    plan: Arc<TripPlan>,
+    odds: OddsCache,
+}
+
+impl TrialCache {
+    /// The plan that was played.
+    #[must_use]
+    pub fn plan(&self) -> &TripPlan {
+        &self.plan
+    }
+}
+
 /// A setup being tried out.
 #[derive(Clone, Debug)]
 pub struct Trial {
@@ -74,15 +91,21 @@ pub struct Trial {
 
 impl Trial {
     /// Lays out the trip, plays it in average weather and gets ready to play `sequences` weather
-    /// sequences. `sun` must belong to the setup's trip and panels.
+    /// sequences. `sun` must belong to the setup's trip and panels; `cache` may be of any trial.
     ///
     /// # Errors
     /// [`WeatherError`] as of [`OddsRun::new`].
-    pub fn new(setup: &Setup, sun: Arc<TripSun>, sequences: usize) -> Result<Self, WeatherError> {
-        Self::of_plan(Arc::new(TripPlan::build(setup, sun)), sequences)
+    pub fn new(
+        setup: &Setup,
+        sun: Arc<TripSun>,
+        sequences: usize,
+        cache: Option<&TrialCache>,
+    ) -> Result<Self, WeatherError> {
+        let plan = TripPlan::build_like(setup, sun, cache.map(TrialCache::plan));
+        Self::of_plan(Arc::new(plan), sequences, cache)
     }
 
-    /// As [`Self::new`] with the sun worked out on the spot.
+    /// As [`Self::new`] with the sun worked out on the spot, and [`Self::booked`].
     ///
     /// # Errors
     /// [`WeatherError`] where the climate or a day's weather is not a number in range.
@@ -91,16 +114,22 @@ impl Trial {
         climate: &MonthlyClimate,
         sequences: usize,
     ) -> Result<Self, WeatherError> {
-        Self::new(setup, Arc::new(TripSun::build(setup, climate)?), sequences)
+        Self::new(setup, Arc::new(TripSun::build(setup, climate)?), sequences, None)
+            .map(Self::booked)
     }
 
     /// Tries a plan laid out before.
     ///
     /// # Errors
     /// [`WeatherError`] as of [`OddsRun::new`].
-    pub fn of_plan(plan: Arc<TripPlan>, sequences: usize) -> Result<Self, WeatherError> {
-        let odds = OddsRun::nights_only(plan.clone(), sequences)?;
-        let course = Course::average(&plan);
+    pub fn of_plan(
+        plan: Arc<TripPlan>,
+        sequences: usize,
+        cache: Option<&TrialCache>,
+    ) -> Result<Self, WeatherError> {
+        let cache = cache.map(|cache| &cache.odds);
+        let odds = OddsRun::nights_only_with_cache(plan.clone(), sequences, cache)?;
+        let course = AverageCourse::of(&plan);
         let whole_day = plan.hours.iter().filter(|hour| hour.day == 1);
         let average = Outcome {
             nights: plan.nights_before(course.first_low),
@@ -109,31 +138,30 @@ impl Trial {
             nights_even: 0,
             nights_mean: 0.0,
             lasting_frac: Vec::new(),
-            lowest_frac: course.lowest.0,
+            lowest_frac: course.lowest_frac,
             first_low: course.first_low.map(|hour| Hours((hour + 1) as f64)),
             need_per_day: whole_day
                 .map(|hour| (hour.demand.total() + hour.electronics) * Hours(1.0))
                 .sum(),
-            cold_locked: course.ledger.cold_locked,
+            cold_locked: course.cold_locked,
             sequences: 0,
         };
         let unit_hours = plan.hours.len().max(1);
         Ok(Self { plan, odds, average, unit_hours, more: true })
     }
 
-    /// The same with maps made before, where they are those of its battery.
+    /// The same with the lowest state of charge in average weather as the booked course has it, for what is
+    /// shown; without, it may be 0.0003 off.
     #[must_use]
-    pub fn reading(mut self, maps: Option<&SharedMaps>) -> Self {
-        if let Some(maps) = maps {
-            self.odds = self.odds.reading(maps);
-        }
+    pub fn booked(mut self) -> Self {
+        self.average.lowest_frac = AverageCourse::booked(&self.plan).lowest_frac;
         self
     }
 
-    /// The maps of its battery, for other trials.
+    /// What is worked out here, for other trials to read.
     #[must_use]
-    pub fn maps(&self) -> Option<SharedMaps> {
-        self.odds.maps().cloned()
+    pub fn cache(&self) -> TrialCache {
+        TrialCache { plan: self.plan.clone(), odds: self.odds.cache() }
     }
 
     /// Units of work it took to make this trial, the sun apart.

@@ -3,11 +3,12 @@
 
 use super::demand::{LoadDay, at_battery, follows_air};
 use super::surroundings::Surroundings;
-use crate::model::Setup;
+use crate::model::{Load, Setup, Vehicle};
 use crate::physics::battery::{BankPhysics, Conditions};
 use crate::physics::indoors::battery_kept_at;
 use crate::physics::inverter::InverterCurve;
 use crate::units::{Celsius, Watts};
+use std::sync::{Arc, OnceLock};
 
 /// Battery temperatures of the table: from the first, in steps, so many.
 const COLDEST_BATTERY_C: f64 = -45.0;
@@ -27,39 +28,45 @@ pub struct AirResponse {
     conditions: Vec<Conditions>,
     /// The battery is kept at this, or at nothing: minus infinity.
     at_least_c: f64,
-    /// Draw at the battery of all that follows the air, by air temperature and hour of the day;
-    /// empty if nothing does.
-    draw: Vec<[Watts; 24]>,
+    draw: Arc<AirDraw>,
+}
+
+/// Draw of what follows the air, and of what it is.
+#[derive(Clone, Debug)]
+struct AirDraw {
+    followers: Followers,
+    /// At the battery, by air temperature and hour of the day, each worked out when it is first read;
+    /// empty if nothing follows the air.
+    table: Vec<OnceLock<[Watts; 24]>>,
+}
+
+/// What follows the air, with all that its draw hangs on.
+#[derive(Clone, Debug, PartialEq)]
+struct Followers {
+    loads: Vec<Load>,
+    curve: InverterCurve,
+    use_factor: f64,
+    vehicle: Vehicle,
+    heated_to: Option<Celsius>,
 }
 
 impl AirResponse {
-    /// For the battery and the loads of a setup.
+    /// For the battery and the loads of a setup; the draw is taken from `like` where it is the same there.
     #[must_use]
-    pub fn of(setup: &Setup, bank: &BankPhysics) -> Self {
+    pub fn like(setup: &Setup, bank: &BankPhysics, like: Option<&Self>) -> Self {
         let conditions = (0..=BATTERY_STEPS)
             .map(|i| bank.conditions(Celsius(COLDEST_BATTERY_C + i as f64 * BATTERY_STEP_K)))
             .collect();
-        let followers: Vec<_> = setup.enabled_loads().filter(|load| follows_air(load)).collect();
-        let curve = InverterCurve::of(&setup.inverter);
-        let factor = setup.correction.use_factor;
-        let draw_at = |air: Celsius| {
-            let mut sum = [Watts::ZERO; 24];
-            let around = Surroundings::at_rest(setup, [air; 24]);
-            for load in &followers {
-                let day = LoadDay::of(load, &around);
-                for (sum, hour) in sum.iter_mut().zip(day.hours) {
-                    *sum += at_battery(load, hour, &curve) * factor;
-                }
-            }
-            sum
+        let followers = Followers {
+            loads: setup.enabled_loads().filter(|load| follows_air(load)).cloned().collect(),
+            curve: InverterCurve::of(&setup.inverter),
+            use_factor: setup.correction.use_factor,
+            vehicle: setup.vehicle,
+            heated_to: setup.trip.heated_to,
         };
-        let draw = if followers.is_empty() {
-            Vec::new()
-        } else {
-            (0..=AIR_STEPS)
-                .map(|i| draw_at(Celsius(COLDEST_AIR_C + i as f64 * AIR_STEP_K)))
-                .collect()
-        };
+        let known = like.filter(|like| like.draw.followers == followers);
+        let draw =
+            known.map_or_else(|| Arc::new(AirDraw::of(followers)), |known| known.draw.clone());
         let kept_at = battery_kept_at(setup.bank.place, setup.trip.heated_to);
         Self { conditions, at_least_c: kept_at.map_or(f64::NEG_INFINITY, |at| at.0), draw }
     }
@@ -91,7 +98,7 @@ impl AirResponse {
     #[inline]
     #[must_use]
     pub fn extra_draw(&self, hour_of_day: usize, air: Celsius, anomaly_k: f64) -> Watts {
-        if self.draw.is_empty() {
+        if self.draw.table.is_empty() {
             return Watts::ZERO;
         }
         self.draw_at(hour_of_day, air.0 + anomaly_k) - self.draw_at(hour_of_day, air.0)
@@ -100,8 +107,37 @@ impl AirResponse {
     fn draw_at(&self, hour_of_day: usize, air_c: f64) -> Watts {
         let x = ((air_c - COLDEST_AIR_C) / AIR_STEP_K).clamp(0.0, AIR_STEPS as f64);
         let i = (x as usize).min(AIR_STEPS - 1);
-        let (here, next) = (self.draw[i][hour_of_day], self.draw[i + 1][hour_of_day]);
+        let (here, next) = (self.draw.at(i)[hour_of_day], self.draw.at(i + 1)[hour_of_day]);
         here + (next - here) * (x - i as f64)
+    }
+}
+
+impl AirDraw {
+    fn of(followers: Followers) -> Self {
+        let steps = if followers.loads.is_empty() { 0 } else { AIR_STEPS + 1 };
+        Self { table: vec![OnceLock::new(); steps], followers }
+    }
+
+    /// At step `i` of the table.
+    #[inline]
+    fn at(&self, i: usize) -> &[Watts; 24] {
+        self.table[i]
+            .get_or_init(|| self.followers.draw_at(Celsius(COLDEST_AIR_C + i as f64 * AIR_STEP_K)))
+    }
+}
+
+impl Followers {
+    #[cold]
+    fn draw_at(&self, air: Celsius) -> [Watts; 24] {
+        let mut sum = [Watts::ZERO; 24];
+        let around = Surroundings::of_vehicle(self.vehicle, self.heated_to, [air; 24]);
+        for load in &self.loads {
+            let day = LoadDay::of(load, &around);
+            for (sum, hour) in sum.iter_mut().zip(day.hours) {
+                *sum += at_battery(load, hour, &self.curve) * self.use_factor;
+            }
+        }
+        sum
     }
 }
 

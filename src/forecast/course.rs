@@ -16,7 +16,6 @@ use super::offer::{Circuit, Offer, offer};
 use super::plan::{PlanHour, TripPlan};
 use crate::physics::battery::{BankPhysics, BankState, ChargeStage, Conditions, Flow};
 use crate::physics::solar::panel::HourYield;
-use crate::physics::solar::yield_table::BINS;
 use crate::units::{Celsius, Hours, Litres, Volts, WattHours, Watts};
 
 /// One hour of a course.
@@ -85,10 +84,7 @@ impl Course {
     #[must_use]
     pub fn average(plan: &TripPlan) -> Self {
         Self::play_rows(plan, |day| {
-            plan.sun.average.get(day).copied().unwrap_or_default().map(|hour| HourYield {
-                mppt: hour.mppt * plan.sun_factor,
-                pwm: hour.pwm * plan.sun_factor,
-            })
+            plan.sun.average.get(day).copied().unwrap_or_default().map(|hour| taught(plan, hour))
         })
     }
 
@@ -172,6 +168,77 @@ impl Course {
     }
 }
 
+/// The quick step of a battery stays closer than this to the booked one over a trip, 0..1 (see
+/// [`BankPhysics::advance`]).
+const QUICK_OFF_FRAC: f64 = 3e-4;
+
+/// What a course in average weather comes to, without its books: what setups are compared by.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AverageCourse {
+    /// First hour at whose end the limit is passed; the same as of [`Course::average`].
+    pub first_low: Option<usize>,
+    /// Lowest state of charge over the stay asked for, 0..1, within 0.0003 of that of the booked course.
+    pub lowest_frac: f64,
+    /// Time of the stay in which a surplus met a battery too cold to charge.
+    pub cold_locked: Hours,
+}
+
+impl AverageCourse {
+    /// Of a plan. Played by the quick steps of the odds, or booked where the charge comes so close to the
+    /// limit that they might tell another hour.
+    #[must_use]
+    pub fn of(plan: &TripPlan) -> Self {
+        Self::quick(plan).unwrap_or_else(|| Self::booked(plan))
+    }
+
+    /// By the course with its books.
+    #[must_use]
+    pub fn booked(plan: &TripPlan) -> Self {
+        let course = Course::average(plan);
+        Self {
+            first_low: course.first_low,
+            lowest_frac: course.lowest.0,
+            cold_locked: course.ledger.cold_locked,
+        }
+    }
+
+    /// By quick steps; `None` where the limit is passed or kept by too little to say.
+    fn quick(plan: &TripPlan) -> Option<Self> {
+        let mut state = BankState::rested(plan.start_soc_frac);
+        let stay = plan.stay_hours();
+        let start = Self { first_low: None, lowest_frac: state.soc_frac, cold_locked: Hours::ZERO };
+        let mut course = start;
+        let mut close = false;
+        for (index, hour) in plan.hours.iter().enumerate() {
+            if let Some(soc_frac) = plan.restarts_at(index) {
+                state = BankState::rested(soc_frac);
+                (course, close) = (Self { lowest_frac: 1.0, ..start }, false);
+            }
+            let row = plan.sun.average.get(hour.day).and_then(|row| row.get(hour.hour_of_day));
+            let sun = row.map_or_else(HourYield::default, |hour| taught(plan, *hour));
+            let locked_frac = advance_hour(plan, &mut state, &hour.into(), sun);
+            if course.first_low.is_none() {
+                let low_frac = hour.conditions.low_frac;
+                close |= (state.soc_frac - low_frac).abs() < QUICK_OFF_FRAC;
+                if is_low(&state, low_frac) {
+                    course.first_low = Some(index);
+                }
+            }
+            if index < stay {
+                course.lowest_frac = course.lowest_frac.min(state.soc_frac);
+                course.cold_locked += Hours(locked_frac);
+            }
+        }
+        (!close).then_some(course)
+    }
+}
+
+/// A yield with what readings taught.
+#[inline]
+pub(super) fn taught(plan: &TripPlan, hour: HourYield) -> HourYield {
+    HourYield { mppt: hour.mppt * plan.sun_factor, pwm: hour.pwm * plan.sun_factor }
+}
+
 /// Stage that an hour of charging leaves the battery in.
 fn stage(
     plan: &TripPlan,
@@ -196,19 +263,7 @@ pub(super) fn is_low(state: &BankState, low_frac: f64) -> bool {
 
 /// Yield by hour of a day at a clearness, with what readings taught.
 pub(super) fn sun_row(plan: &TripPlan, day: usize, k_frac: f64) -> [HourYield; 24] {
-    plan.sun.table.day_row(day, k_frac).map(|hour| HourYield {
-        mppt: hour.mppt * plan.sun_factor,
-        pwm: hour.pwm * plan.sun_factor,
-    })
-}
-
-/// Yield of one hour at each clearness value of its day, with what readings taught; see
-/// [`crate::physics::solar::yield_table::SolarTable::place`].
-pub(super) fn sun_of_hour(plan: &TripPlan, day: usize, hour_of_day: usize) -> [HourYield; BINS] {
-    plan.sun.table.hour_rows(day, hour_of_day).map(|hour| HourYield {
-        mppt: hour.mppt * plan.sun_factor,
-        pwm: hour.pwm * plan.sun_factor,
-    })
+    plan.sun.table.day_row(day, k_frac).map(|hour| taught(plan, hour))
 }
 
 impl TripPlan {
@@ -236,23 +291,27 @@ fn balance(
     (bank.charge(state, conditions, (surplus - heating) * share), heating, locked)
 }
 
-/// Plays one hour fast: only the state moves.
+/// Plays one hour fast: only the state moves. Tells the share of it in which a surplus met a battery too
+/// cold to charge.
 #[inline]
 pub(super) fn advance_hour(
     plan: &TripPlan,
     state: &mut BankState,
     hour: &Circuit<'_>,
     sun: HourYield,
-) {
+) -> f64 {
+    let mut locked_frac = 0.0;
     for _ in 0..plan.steps_per_hour {
         let offer = offer(&plan.bank, state, hour, sun);
         let mut surplus = offer.sun + offer.machines() - hour.load;
         let (heating, share) = plan.bank.warm(state, hour.conditions, surplus);
         if surplus.0 > 0.0 {
             surplus = (surplus - heating) * share;
+            locked_frac += (1.0 - share) / plan.steps_per_hour as f64;
         }
         plan.bank.advance(state, hour.conditions, surplus);
     }
+    locked_frac
 }
 
 /// Plays one hour and accounts for it; the mean voltage with it.

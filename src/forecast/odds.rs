@@ -17,7 +17,7 @@ mod maps;
 pub use maps::HourMaps;
 
 use super::plan::TripPlan;
-use super::weather::{WeatherError, WeatherSequences};
+use super::weather::{DrawnWeather, WeatherError};
 use block::{Block, Mapped, Now, Played};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
@@ -132,13 +132,38 @@ enum Pace {
 }
 
 /// Maps of a battery, shared by all runs that have it.
-pub type SharedMaps = Arc<Mutex<HourMaps>>;
+type SharedMaps = Arc<Mutex<HourMaps>>;
+
+/// What one run has worked out and others may read: maps of its battery, weather of its stay.
+#[derive(Clone, Debug)]
+pub struct OddsCache {
+    /// `None` where the run was played step by step.
+    maps: Option<SharedMaps>,
+    weather: Arc<Mutex<DrawnWeather>>,
+}
+
+impl OddsCache {
+    /// Whether maps as well as weather are those of this plan.
+    #[must_use]
+    pub fn is_of(&self, plan: &TripPlan) -> bool {
+        self.maps_of(plan).is_some() && self.has_weather_of(plan)
+    }
+
+    fn maps_of(&self, plan: &TripPlan) -> Option<&SharedMaps> {
+        let maps = self.maps.as_ref();
+        maps.filter(|maps| open(maps).are_of(&plan.bank, plan.steps_per_hour))
+    }
+
+    fn has_weather_of(&self, plan: &TripPlan) -> bool {
+        plan.sun.has_weather(&open(&self.weather))
+    }
+}
 
 /// Odds in the making.
 #[derive(Clone, Debug)]
 pub struct OddsRun {
     plan: Arc<TripPlan>,
-    weather: WeatherSequences,
+    weather: Arc<Mutex<DrawnWeather>>,
     pace: Pace,
     wanted: usize,
     played: usize,
@@ -159,7 +184,7 @@ impl OddsRun {
     /// # Errors
     /// [`WeatherError`] as of [`WeatherSequences::with_persistence`].
     pub fn new(plan: Arc<TripPlan>, sequences: usize) -> Result<Self, WeatherError> {
-        Self::with_band(plan, sequences, true)
+        Self::with_band(plan, sequences, true, None)
     }
 
     /// As [`Self::new`], counting nights only: quicker and smaller, for comparing setups.
@@ -167,13 +192,49 @@ impl OddsRun {
     /// # Errors
     /// [`WeatherError`] as of [`WeatherSequences::with_persistence`].
     pub fn nights_only(plan: Arc<TripPlan>, sequences: usize) -> Result<Self, WeatherError> {
-        Self::with_band(plan, sequences, false)
+        Self::with_band(plan, sequences, false, None)
     }
 
-    fn with_band(plan: Arc<TripPlan>, sequences: usize, band: bool) -> Result<Self, WeatherError> {
-        let sun = &plan.sun;
-        let maps = HourMaps::new(&plan.bank, plan.steps_per_hour);
-        let weather = sun.sequences(SEED)?;
+    /// As [`Self::new`], reading what another run has worked out as far as it is this one's too. The
+    /// figures are the same, and sooner there.
+    ///
+    /// # Errors
+    /// [`WeatherError`] as of [`WeatherSequences::with_persistence`].
+    pub fn with_cache(
+        plan: Arc<TripPlan>,
+        sequences: usize,
+        cache: Option<&OddsCache>,
+    ) -> Result<Self, WeatherError> {
+        Self::with_band(plan, sequences, true, cache)
+    }
+
+    /// As [`Self::nights_only`], with a cache as of [`Self::with_cache`].
+    ///
+    /// # Errors
+    /// [`WeatherError`] as of [`WeatherSequences::with_persistence`].
+    pub fn nights_only_with_cache(
+        plan: Arc<TripPlan>,
+        sequences: usize,
+        cache: Option<&OddsCache>,
+    ) -> Result<Self, WeatherError> {
+        Self::with_band(plan, sequences, false, cache)
+    }
+
+    fn with_band(
+        plan: Arc<TripPlan>,
+        sequences: usize,
+        band: bool,
+        cache: Option<&OddsCache>,
+    ) -> Result<Self, WeatherError> {
+        let maps = cache.and_then(|cache| cache.maps_of(&plan)).cloned();
+        let maps = maps.unwrap_or_else(|| {
+            Arc::new(Mutex::new(HourMaps::new(&plan.bank, plan.steps_per_hour)))
+        });
+        let weather = cache.filter(|cache| cache.has_weather_of(&plan));
+        let weather = match weather {
+            Some(cache) => cache.weather.clone(),
+            None => Arc::new(Mutex::new(DrawnWeather::new(plan.sun.sequences(SEED)?))),
+        };
         Ok(Self {
             wanted: sequences.max(1),
             played: 0,
@@ -181,22 +242,11 @@ impl OddsRun {
             lowest: vec![0; LEVELS + 1],
             lasted: vec![0; plan.mornings.len()],
             levels: if band { vec![0; plan.hours.len() * (LEVELS + 1)] } else { Vec::new() },
-            pace: Pace::Mapped(Mapped::new(&plan, Arc::new(Mutex::new(maps)))),
+            pace: Pace::Mapped(Mapped::new(&plan, maps)),
             block: Block::default(),
             weather,
             plan,
         })
-    }
-
-    /// The same with maps made before, where they are those of this battery.
-    #[must_use]
-    pub fn reading(mut self, maps: &SharedMaps) -> Self {
-        if let Pace::Mapped(mapped) = &mut self.pace
-            && open(maps).are_of(&self.plan.bank, self.plan.steps_per_hour)
-        {
-            mapped.maps = maps.clone();
-        }
-        self
     }
 
     /// The same with every hour played step by step: many times slower, to hold the maps to.
@@ -209,17 +259,19 @@ impl OddsRun {
     /// The same with plain random sequences, not spread evenly: to hold the others to.
     #[must_use]
     pub fn plain(mut self) -> Self {
-        self.weather = self.weather.plain();
+        let plain = open(&self.weather).plain();
+        self.weather = Arc::new(Mutex::new(plain));
         self
     }
 
-    /// The maps that are read, for others with the same battery.
+    /// What is worked out here, for others to read.
     #[must_use]
-    pub fn maps(&self) -> Option<&SharedMaps> {
-        match &self.pace {
-            Pace::Mapped(mapped) => Some(&mapped.maps),
+    pub fn cache(&self) -> OddsCache {
+        let maps = match &self.pace {
+            Pace::Mapped(mapped) => Some(mapped.maps.clone()),
             Pace::Stepped => None,
-        }
+        };
+        OddsCache { maps, weather: self.weather.clone() }
     }
 
     /// Wants at least so many sequences in all; those played before stay played, so that the
@@ -233,7 +285,9 @@ impl OddsRun {
         let last = self.wanted.min(self.played.saturating_add(count));
         while self.played < last {
             let block = (last - self.played).min(BLOCK);
-            self.block.draw(&self.plan, &mut self.weather, block);
+            let mut weather = open(&self.weather);
+            self.block.draw(&self.plan, &mut weather, (self.played, block));
+            drop(weather);
             self.play_block();
             self.played += block;
         }
@@ -364,9 +418,9 @@ impl OddsRun {
     }
 }
 
-/// Maps to read; whoever held them before left them whole, whatever came of it.
-fn open(maps: &Mutex<HourMaps>) -> MutexGuard<'_, HourMaps> {
-    maps.lock().unwrap_or_else(PoisonError::into_inner)
+/// Something shared, to read; whoever held it before left it whole, whatever came of it.
+fn open<T>(shared: &Mutex<T>) -> MutexGuard<'_, T> {
+    shared.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 /// Of counts, the share of `all` up to and with each.

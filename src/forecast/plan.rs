@@ -12,7 +12,7 @@ use super::demand::{Demands, HourDemand};
 use super::supply::{HourSupply, day_supply};
 use super::surroundings::{FIRST_WHOLE_DAY, Surroundings};
 use super::weather::{
-    AirSpread, DayClimate, ForecastDay, MonthlyClearness, Persistence, WeatherError,
+    AirSpread, DayClimate, DrawnWeather, ForecastDay, MonthlyClearness, Persistence, WeatherError,
     WeatherSequences,
 };
 use crate::model::{Setup, Trip};
@@ -188,6 +188,12 @@ impl TripSun {
         Ok(plain.with_climate_error(self.climate_error_frac))
     }
 
+    /// Whether `drawn` is the weather of this trip.
+    #[must_use]
+    pub fn has_weather(&self, drawn: &DrawnWeather) -> bool {
+        drawn.is_of(&self.days, self.persistence, self.climate_error_frac)
+    }
+
     /// The same trip with the panels of `setup`, whose trip and system voltage are those it was worked out
     /// for: sky and air stay.
     #[must_use]
@@ -286,9 +292,24 @@ impl TripPlan {
         Self::with_steps(setup, sun, STEPS_PER_HOUR)
     }
 
+    /// As [`Self::build`]; what is the same in `like`, the plan of another setup, is taken from it.
+    #[must_use]
+    pub fn build_like(setup: &Setup, sun: Arc<TripSun>, like: Option<&Self>) -> Self {
+        Self::laid_out(setup, sun, STEPS_PER_HOUR, like)
+    }
+
     /// As [`Self::build`] with another number of steps in an hour, at least 1.
     #[must_use]
     pub fn with_steps(setup: &Setup, sun: Arc<TripSun>, steps_per_hour: usize) -> Self {
+        Self::laid_out(setup, sun, steps_per_hour, None)
+    }
+
+    fn laid_out(
+        setup: &Setup,
+        sun: Arc<TripSun>,
+        steps_per_hour: usize,
+        like: Option<&Self>,
+    ) -> Self {
         let steps_per_hour = steps_per_hour.max(1);
         let bank = BankPhysics::new(&setup.bank, Hours(1.0 / steps_per_hour as f64));
         let trip = &setup.trip;
@@ -345,8 +366,9 @@ impl TripPlan {
         let first_whole_day =
             Surroundings::on_day(setup, FIRST_WHOLE_DAY, sun.first_whole_day_air());
         let use_error_frac = use_error_frac(setup, &first_whole_day);
+        let like = like.map(|like| &*like.air_response);
         Self {
-            air_response: Arc::new(AirResponse::of(setup, &bank)),
+            air_response: Arc::new(AirResponse::like(setup, &bank, like)),
             use_error_frac,
             bank,
             hours,

@@ -1,7 +1,7 @@
 //! What surrounds the appliances on a day, by hour: air outside and inside, heat needed, driving.
 
 use super::supply::{HourSupply, day_supply};
-use crate::model::{LoadPlace, Setup};
+use crate::model::{LoadPlace, Setup, Vehicle};
 use crate::physics::indoors::{air_inside, heat_needed};
 use crate::units::{Celsius, Watts};
 
@@ -25,11 +25,20 @@ impl Surroundings {
     /// Of a setup with this air outside, on a day without driving.
     #[must_use]
     pub fn at_rest(setup: &Setup, outside: [Celsius; 24]) -> Self {
-        let heated_to = setup.trip.heated_to;
+        Self::of_vehicle(setup.vehicle, setup.trip.heated_to, outside)
+    }
+
+    /// Of a vehicle kept at `heated_to` with this air outside, on a day without driving.
+    #[must_use]
+    pub fn of_vehicle(
+        vehicle: Vehicle,
+        heated_to: Option<Celsius>,
+        outside: [Celsius; 24],
+    ) -> Self {
         Self {
             outside,
             inside: outside.map(|air| air_inside(air, heated_to)),
-            heat: outside.map(|air| heat_needed(setup.vehicle, air, heated_to)),
+            heat: outside.map(|air| heat_needed(vehicle, air, heated_to)),
             driving_frac: [0.0; 24],
         }
     }

@@ -45,6 +45,7 @@
 mod day_air;
 mod day_climate;
 mod day_distribution;
+mod drawn;
 mod lattice;
 mod monthly;
 mod persistence;
@@ -56,6 +57,7 @@ pub use day_distribution::{
     CLEAR_DAY_QUANTILE, DULL_DAY_QUANTILE, DayDistribution, MAX_MONTHLY_MEAN_FRAC,
     MIN_MONTHLY_MEAN_FRAC, MIXED_DAY_QUANTILE,
 };
+pub use drawn::{DrawnSequence, DrawnWeather};
 pub use monthly::{DAYS_PER_YEAR, MonthlyClearness};
 pub use persistence::Persistence;
 pub use sequences::{ForecastDay, Sequence, WeatherSequences};

@@ -43,7 +43,6 @@ fn main() {
     let (mut piece_s, mut stepped_s) = (f64::INFINITY, f64::INFINITY);
     for _ in 0..ROUNDS {
         let Ok(mut run) = OddsRun::new(plan.clone(), SEQUENCES) else { return };
-        let Ok(known) = OddsRun::new(plan.clone(), SEQUENCES) else { return };
         let play = |run: &mut OddsRun, by_piece_s: &mut Vec<f64>| {
             for best_s in by_piece_s {
                 *best_s = best_s.min(best_of(1, || {
@@ -54,9 +53,11 @@ fn main() {
             }
         };
         play(&mut run, &mut odds_by_piece_s);
-        if let Some(maps) = run.maps() {
-            play(&mut known.reading(maps), &mut known_by_piece_s);
-        }
+        let cache = run.cache();
+        let Ok(mut known) = OddsRun::with_cache(plan.clone(), SEQUENCES, Some(&cache)) else {
+            return;
+        };
+        play(&mut known, &mut known_by_piece_s);
         piece_s = piece_s.min(best_of(2, || _ = mapped.advance(PIECE)));
         stepped_s = stepped_s.min(best_of(1, || _ = stepped.advance(PIECE)));
     }

@@ -9,9 +9,8 @@
 use super::candidates::candidates;
 use super::cost::{Cost, Hazard};
 use super::{Change, Family};
-use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
+use crate::advice::trial::{Outcome, SUN_UNITS, Trial, TrialCache};
 use crate::forecast::MonthlyClimate;
-use crate::forecast::odds::SharedMaps;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::model::Setup;
@@ -117,8 +116,8 @@ enum Playing {
 pub struct HelpsJob {
     setup: Setup,
     sun: Arc<TripSun>,
-    /// Those of the battery as it is.
-    maps: Option<SharedMaps>,
+    /// Of the setup as it is.
+    cache: TrialCache,
     /// The setup as it is, after the sequences of each round.
     baselines: Vec<Outcome>,
     /// The same, as far as it is known.
@@ -137,11 +136,11 @@ impl HelpsJob {
     /// [`WeatherError`] where the climate or a day's weather is not a number in range.
     pub fn new(setup: &Setup, climate: &MonthlyClimate) -> Result<Self, WeatherError> {
         let sun = Arc::new(TripSun::build(setup, climate)?);
-        let trial = Trial::new(setup, sun.clone(), ROUNDS[0].0)?;
+        let trial = Trial::new(setup, sun.clone(), ROUNDS[0].0, None)?.booked();
         Ok(Self {
             setup: setup.clone(),
             sun,
-            maps: trial.maps(),
+            cache: trial.cache(),
             baselines: Vec::new(),
             baseline: trial.outcome(),
             candidates: Vec::new(),
@@ -232,7 +231,9 @@ impl HelpsJob {
     fn start(&mut self, index: usize, left: &mut usize) -> Result<(), WeatherError> {
         let sequences = self.sequences();
         let Some(candidate) = self.candidates.get_mut(index) else { return Ok(()) };
-        if let Some(mut trial) = candidate.trial.take() {
+        let is_last_round = self.round == ROUNDS.len();
+        if let Some(trial) = candidate.trial.take() {
+            let mut trial = if is_last_round { trial.booked() } else { trial };
             trial.want(sequences);
             self.playing = Some(Playing::Candidate(index, trial));
             return Ok(());
@@ -248,7 +249,8 @@ impl HelpsJob {
             }
             None => self.sun.clone(),
         };
-        let trial = Trial::new(&changed, sun, sequences)?.reading(self.maps.as_ref());
+        let trial = Trial::new(&changed, sun, sequences, Some(&self.cache))?;
+        let trial = if is_last_round { trial.booked() } else { trial };
         *left = left.saturating_sub(trial.set_up_units());
         self.playing = Some(Playing::Candidate(index, trial));
         Ok(())

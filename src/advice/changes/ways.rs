@@ -10,9 +10,9 @@
 use super::candidates::candidates;
 use super::cost::{Bill, Cost};
 use super::{Change, Family};
-use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
+use crate::advice::trial::{Outcome, SUN_UNITS, Trial, TrialCache};
 use crate::forecast::MonthlyClimate;
-use crate::forecast::odds::{SharedMaps, reaches};
+use crate::forecast::odds::reaches;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::model::{Setup, limits};
@@ -123,8 +123,8 @@ pub struct WaysJob {
     ways: Vec<Way>,
     steps: Vec<Change>,
     sun: Arc<TripSun>,
-    /// Of the battery with the steps so far.
-    maps: Option<SharedMaps>,
+    /// Of the setup with the steps so far.
+    cache: Option<TrialCache>,
     outcome: Option<Outcome>,
     baseline: Option<Outcome>,
     near: f64,
@@ -145,7 +145,7 @@ impl WaysJob {
         let aim =
             Aim { nights: usize::from(nights), chance_frac: aim.chance_frac.clamp(0.01, 0.99) };
         let sun = Arc::new(TripSun::build(&base, climate)?);
-        let standing = Trial::new(&base, sun.clone(), VERIFY_SEQUENCES)?;
+        let standing = Trial::new(&base, sun.clone(), VERIFY_SEQUENCES, None)?.booked();
         Ok(Self {
             base,
             base_sun: sun.clone(),
@@ -154,7 +154,7 @@ impl WaysJob {
             ways: Vec::new(),
             steps: Vec::new(),
             sun,
-            maps: standing.maps(),
+            cache: Some(standing.cache()),
             outcome: None,
             baseline: None,
             near: 0.0,
@@ -239,7 +239,8 @@ impl WaysJob {
         } else {
             self.sun.clone()
         };
-        let trial = Trial::new(setup, sun.clone(), sequences)?.reading(self.maps.as_ref());
+        let trial = Trial::new(setup, sun.clone(), sequences, self.cache.as_ref())?;
+        let trial = if sequences == VERIFY_SEQUENCES { trial.booked() } else { trial };
         *left = left.saturating_sub(trial.set_up_units());
         Ok((trial, sun))
     }
@@ -296,7 +297,7 @@ impl WaysJob {
         if fresh {
             self.steps.push(change);
             self.sun = sun;
-            self.maps = trial.maps();
+            self.cache = Some(trial.cache());
             self.phase = Phase::Standing(trial);
         } else {
             self.phase = Phase::Choosing(index, trial);
@@ -372,8 +373,9 @@ impl WaysJob {
         self.phase = if self.kinds.is_empty() {
             Phase::Between
         } else {
-            let trial = Trial::new(&self.base, self.sun.clone(), VERIFY_SEQUENCES)?;
-            self.maps = trial.maps();
+            let cache = self.cache.as_ref();
+            let trial = Trial::new(&self.base, self.sun.clone(), VERIFY_SEQUENCES, cache)?.booked();
+            self.cache = Some(trial.cache());
             Phase::Standing(trial)
         };
         Ok(())

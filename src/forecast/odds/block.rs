@@ -1,15 +1,15 @@
 //! Sequences of weather played side by side, hour by hour.
 
+use super::SharedMaps;
 use super::maps::{Charge, HourMaps, Level};
-use crate::forecast::course::{advance_hour, is_low, sun_of_hour};
+use crate::forecast::course::{advance_hour, is_low, taught};
 use crate::forecast::offer::Circuit;
 use crate::forecast::plan::{PlanHour, TripPlan};
-use crate::forecast::weather::{Sequence, WeatherSequences};
+use crate::forecast::weather::DrawnWeather;
 use crate::physics::battery::BankState;
 use crate::physics::solar::panel::HourYield;
-use crate::physics::solar::yield_table::{BINS, between};
 use crate::units::{Celsius, Hours, Watts};
-use std::sync::{Arc, Mutex};
+use std::sync::Arc;
 
 /// One sequence on its way through the trip.
 #[derive(Clone, Debug)]
@@ -61,18 +61,22 @@ pub(super) struct Block {
     sky: Vec<SkyDay>,
     /// Sequences drawn.
     count: usize,
-    drawn: Sequence,
 }
 
 impl Block {
-    /// Draws the next `count` sequences of a plan.
-    pub(super) fn draw(&mut self, plan: &TripPlan, weather: &mut WeatherSequences, count: usize) {
+    /// Takes the `count` sequences of a plan from number `first` on.
+    pub(super) fn draw(
+        &mut self,
+        plan: &TripPlan,
+        weather: &mut DrawnWeather,
+        (first, count): (usize, usize),
+    ) {
         self.count = count;
         self.sky.resize(weather.days() * count, SkyDay::default());
         self.played.clear();
         for index in 0..count {
-            weather.fill(&mut self.drawn);
-            let days = self.drawn.k_frac.iter().zip(&self.drawn.air_anomaly_k).enumerate();
+            let drawn = weather.sequence(first + index);
+            let days = drawn.k_frac.iter().zip(drawn.air_anomaly_k).enumerate();
             for (day, (k_frac, anomaly_k)) in days {
                 if let Some(sky) = self.sky.get_mut(day * count + index) {
                     let clearness = plan.sun.table.place(day, *k_frac);
@@ -82,7 +86,7 @@ impl Block {
             let state = BankState::rested(plan.start_soc_frac);
             self.played.push(Played {
                 index,
-                use_off: use_factor(plan.use_error_frac, self.drawn.use_normal) - 1.0,
+                use_off: use_factor(plan.use_error_frac, drawn.use_normal) - 1.0,
                 lowest: state.soc_frac,
                 state,
                 first_low: None,
@@ -113,13 +117,13 @@ pub(super) struct Reach {
 /// The hours as the maps of the battery tell them.
 #[derive(Clone, Debug)]
 pub(super) struct Mapped {
-    pub(super) maps: Arc<Mutex<HourMaps>>,
+    pub(super) maps: SharedMaps,
     /// By temperature, as [`AirResponse::place`] counts.
     pub(super) reach: Arc<[Reach]>,
 }
 
 impl Mapped {
-    pub(super) fn new(plan: &TripPlan, maps: Arc<Mutex<HourMaps>>) -> Self {
+    pub(super) fn new(plan: &TripPlan, maps: SharedMaps) -> Self {
         let reach = plan.air_response.all_conditions().iter().map(|at| Reach {
             level: Level::of(at.temperature),
             low_frac: at.low_frac,
@@ -135,7 +139,6 @@ impl Mapped {
 pub(super) struct Now<'a> {
     plan: &'a TripPlan,
     hour: &'a PlanHour,
-    sun: [HourYield; BINS],
     /// The sun may shine.
     is_lit: bool,
     /// A source gives a current whatever the voltage.
@@ -146,14 +149,13 @@ pub(super) struct Now<'a> {
 
 impl<'a> Now<'a> {
     pub(super) fn of(plan: &'a TripPlan, hour: &'a PlanHour) -> Self {
-        let sun = sun_of_hour(plan, hour.day, hour.hour_of_day);
+        let [mppt, pwm] = plan.sun.table.shines(hour.day, hour.hour_of_day);
         Self {
             plan,
             hour,
-            is_lit: sun.iter().any(|sun| sun.mppt.0 > 0.0 || sun.pwm.0 > 0.0),
-            has_currents: hour.offered.0 > 0.0 || sun.iter().any(|sun| sun.pwm.0 > 0.0),
+            is_lit: mppt || pwm,
+            has_currents: hour.offered.0 > 0.0 || pwm,
             use_off_by: hour.demand.total(),
-            sun,
         }
     }
 
@@ -181,11 +183,8 @@ impl<'a> Now<'a> {
         if !self.is_lit {
             return HourYield::default();
         }
-        let (below, part) = sky.clearness;
-        match (self.sun.get(below), self.sun.get(below + 1)) {
-            (Some(low), Some(high)) => between(*low, *high, part),
-            _ => HourYield::default(),
-        }
+        let PlanHour { day, hour_of_day, .. } = *self.hour;
+        taught(self.plan, self.plan.sun.table.hour_at(day, hour_of_day, sky.clearness))
     }
 
     /// Plays the hour step by step; tells the limit the user set, where the cold puts it.

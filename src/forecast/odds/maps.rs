@@ -243,7 +243,7 @@ impl HourMaps {
 
 impl Map {
     fn new() -> Self {
-        Self { sheets: vec![Sheet::new(); LEVELS - 1], lines: vec![None; LEVELS * POWERS] }
+        Self { sheets: vec![Sheet::new(); LEVELS - 1], lines: Vec::new() }
     }
 
     /// On straight lines between the eight corners; not a number where one has not been made.
@@ -266,6 +266,7 @@ impl Map {
     fn make(&mut self, power: Place, level: Place, line: impl Fn(usize, usize) -> [f32; POINTS]) {
         let Some(sheet) = self.sheets.get_mut(level.first) else { return };
         sheet.resize(POWERS * CELLS, [f32::NAN; 4]);
+        self.lines.resize(LEVELS * POWERS, None);
         for power in [power.first, power.first + 1] {
             let [colder, warmer] = [level.first, level.first + 1].map(|level| {
                 let known = self.lines.get_mut(level * POWERS + power);

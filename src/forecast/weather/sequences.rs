@@ -116,6 +116,7 @@ pub struct Sequence {
 #[derive(Debug, Clone)]
 pub struct WeatherSequences {
     days: Vec<ForecastDay>,
+    persistence: Persistence,
     chains: Chains,
     seed: u64,
     next_sequence: u64,
@@ -169,6 +170,7 @@ impl WeatherSequences {
             misses: vec![0.0; given.len()],
             lattice: Some(Lattice::new(chains, |j| scramble(seed, !j))),
             days,
+            persistence,
             chains,
             seed,
             next_sequence: 0,
@@ -180,6 +182,20 @@ impl WeatherSequences {
     #[must_use]
     pub fn days(&self) -> usize {
         self.days.len()
+    }
+
+    /// Whether these are, with their seed, the sequences of these days, persistence and error of the
+    /// climate.
+    #[must_use]
+    pub fn are_of(&self, days: &[ForecastDay], by: Persistence, climate_error_frac: f64) -> bool {
+        self.persistence == by
+            && self.climate_error_frac == climate_error_frac.max(0.0)
+            && self.days == days
+    }
+
+    /// Goes on with the sequence of this number, 0 the first.
+    pub fn go_to(&mut self, number: u64) {
+        self.next_sequence = number;
     }
 
     /// The same with a climate that may be off: each sequence scales the clearness of all its days

@@ -179,12 +179,25 @@ impl SolarTable {
         place(k_step, k_frac).unwrap_or((0, 0.0))
     }
 
-    /// Yield of one hour at each of the [`BINS`] clearness values; see [`Self::place`].
+    /// Yield of one hour at a place as of [`Self::place`].
+    #[inline]
     #[must_use]
-    pub fn hour_rows(&self, day: usize, hour: usize) -> [HourYield; BINS] {
-        self.days.get(day).map_or([HourYield::default(); BINS], |day| {
-            std::array::from_fn(|bin| day.rows[bin].get(hour).copied().unwrap_or_default())
-        })
+    pub fn hour_at(&self, day: usize, hour: usize, (below, part): (usize, f64)) -> HourYield {
+        let row = |at: usize| self.days.get(day)?.rows.get(at)?.get(hour);
+        match (row(below), row(below + 1)) {
+            (Some(low), Some(high)) => between(*low, *high, part),
+            _ => HourYield::default(),
+        }
+    }
+
+    /// Whether an hour can yield anything at all: to MPPT, to PWM controllers.
+    #[must_use]
+    pub fn shines(&self, day: usize, hour: usize) -> [bool; 2] {
+        let rows = self.days.get(day).map_or(&[][..], |day| &day.rows);
+        let any = |of: fn(&HourYield) -> f64| {
+            rows.iter().any(|row| row.get(hour).is_some_and(|at| of(at) > 0.0))
+        };
+        [any(|at| at.mppt.0), any(|at| at.pwm.0)]
     }
 
     /// Energy offered to the battery on a day, PWM current told at 13.2 V (26.4 V at 24 V).
@@ -278,8 +291,7 @@ impl TableDay {
 
 /// Yield part of the way, 0..1, from one clearness value to the next.
 #[inline]
-#[must_use]
-pub fn between(low: HourYield, high: HourYield, weight: f64) -> HourYield {
+fn between(low: HourYield, high: HourYield, weight: f64) -> HourYield {
     HourYield {
         mppt: Watts(low.mppt.0 + (high.mppt.0 - low.mppt.0) * weight),
         pwm: Amps(low.pwm.0 + (high.pwm.0 - low.pwm.0) * weight),

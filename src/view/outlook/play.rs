@@ -1,23 +1,24 @@
 //! The odds, played in slices between which the page can take input, and shown as they firm up.
 
 use super::Calculation;
-use crate::forecast::odds::{SEQUENCES, SharedMaps};
+use crate::forecast::odds::{OddsCache, SEQUENCES};
 use crate::forecast::{Odds, OddsRun};
-use crate::view::jobs::{Generation, Generations, Stage, play_after};
+use crate::view::jobs::{Generation, Generations, Stage, now_ms, play_after};
 use crate::view::tasks::{Task, run_as_tasks};
 use leptos::prelude::*;
 
-/// Pause after the last edit before the odds are played [ms].
-const ODDS_AFTER_MS: u64 = 150;
-/// Sequences after which the odds are first shown; the next time they are all played.
+/// Sequences after which the odds are first shown, where all would take longer than [`SHOWN_AFTER_MS`]; the
+/// next time they are all played.
 const FIRST_SHOWN: usize = 128;
+/// To show odds takes a slow phone about as long as to play them: what is whole by then is shown once [ms].
+const SHOWN_AFTER_MS: f64 = 100.0;
 
 /// Plays the odds of each plan of the calculation from here on.
 pub fn follow(calculation: Calculation) {
     let generations = Generations::default();
-    // The battery mostly stays the same from edit to edit, and its maps with it.
-    let maps = StoredValue::new(None::<SharedMaps>);
-    Effect::new(move |before: Option<()>| {
+    // From edit to edit battery or weather mostly stay the same, and what is known of them.
+    let cache = StoredValue::new(None::<OddsCache>);
+    Effect::new(move |_| {
         let plan = calculation.plan.get();
         let generation = generations.begin();
         let Some(plan) = plan else {
@@ -30,24 +31,26 @@ pub fn follow(calculation: Calculation) {
                 odds.played = 0;
             }
         });
-        // The first answer need not wait for typing to pause.
-        let pause_ms = if before.is_some() { ODDS_AFTER_MS } else { 0 };
         let mut shown = false;
+        let begun_ms = now_ms();
+        // In slices that the next edit ends: nothing is gained by waiting for typing to pause.
         play_after(
-            pause_ms,
+            0,
             generation,
             move || {
-                let run = OddsRun::new(plan.0, SEQUENCES)?;
-                let run = match maps.try_get_value().flatten() {
-                    Some(before) => run.reading(&before),
-                    None => run,
-                };
-                maps.try_set_value(run.maps().cloned());
+                let before = cache.try_get_value().flatten();
+                let run = OddsRun::with_cache(plan.0, SEQUENCES, before.as_ref())?;
+                cache.try_set_value(Some(run.cache()));
                 Ok(run)
             },
             move |run: Option<&OddsRun>, stage| match run.filter(|_| stage != Stage::Failed) {
                 None => calculation.forget_odds(),
-                Some(run) if stage == Stage::Done || !shown && run.played() >= FIRST_SHOWN => {
+                Some(run)
+                    if stage == Stage::Done
+                        || !shown
+                            && run.played() >= FIRST_SHOWN
+                            && now_ms() - begun_ms > SHOWN_AFTER_MS =>
+                {
                     shown = true;
                     show(calculation, run.odds(), generation);
                 }
