@@ -40,6 +40,8 @@
 //! That fans and coolers begin at 15 degrees Celsius, run their usual share at 25 and twice that at 35
 //! is common practice, no source.
 
+pub mod inverter_share;
+
 use super::surroundings::{FIRST_WHOLE_DAY, Surroundings};
 use crate::model::{DutyCycle, Feed, Inverter, InverterSwitching, Load, LoadPlace, Setup, Usage};
 use crate::physics::fridge;
