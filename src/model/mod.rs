@@ -10,6 +10,7 @@ pub mod charging;
 pub mod climate;
 pub mod example;
 pub mod inverter;
+pub mod light_scenes;
 pub mod limits;
 pub mod load;
 pub mod log;
