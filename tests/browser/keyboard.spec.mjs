@@ -146,24 +146,21 @@ for (const [kind, viewport] of Object.entries({ "a phone": { width: 360, height:
     await hands.write("toast");
     await hands.to(/^Toaster/);
     await hands.press();
-    await hands.to("Done");
-    await hands.press();
-    assert.equal((await hands.here()).name, "Add an appliance", "back where the sheet was opened");
-    await hands.undisturbed();
-    await hands.back(/^Toaster/);
-    await hands.press();
-    await hands.to("or minutes a day");
+    await hands.to("How long a day");
     await hands.write("60");
     await hands.to("Done");
     await hands.press();
-    assert.match((await hands.here()).name, /^Toaster/, "back at the row");
+    assert.match((await hands.here()).name, /^Toaster/, "at its row");
+    await hands.undisturbed();
 
     // A copy of it, and away with that.
     await hands.press();
+    await hands.to("More exact");
+    await hands.press();
     await hands.to("Duplicate");
     await hands.press();
-    assert.match((await hands.here()).name, /^Toaster/, "at the copy");
-    await hands.to("Delete");
+    assert.match((await hands.here()).name, /a day, \d+% of your use/, "at the copy");
+    await hands.to("Take it away again");
     await hands.press();
     await page.getByTestId("toast").waitFor();
     assert.notEqual((await hands.here()).name, "", "at a row beside it");

@@ -94,10 +94,10 @@ test("an appliance that follows the air says so where it is edited", async (t) =
   const { page } = nightbank;
   await nightbank.openPart("Appliances");
   await page.getByTestId("load-button").filter({ hasText: "Compressor fridge" }).click();
-  const told = page.getByTestId("load-editor").getByText(/it runs: \d+% of the time/);
+  const told = page.getByTestId("quick").getByText(/it runs: \d+% of the time/);
   await told.waitFor();
   const before = await told.innerText();
-  await page.getByTestId("load-editor").getByLabel(/Share of the time at 25/).fill("60");
+  await page.getByTestId("quick").getByLabel(/Share of the time at 25/).fill("60");
   await eventually("it follows", async () => (await told.innerText()) !== before);
 });
 

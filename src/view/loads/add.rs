@@ -1,6 +1,6 @@
 //! Adding an appliance: from the catalogue in two taps, or a blank one.
 
-use super::editor::button_id;
+use super::list::{LoadList, SEARCH_ID};
 use crate::i18n::Arg;
 use crate::model::catalogue::{Appliance, search};
 use crate::model::limits::MAX_LOADS;
@@ -8,14 +8,13 @@ use crate::model::{Feed, Group, Load};
 use crate::view::focus;
 use crate::view::icons::{Icon, icon};
 use crate::view::lang::{number, t, t_args};
-use crate::view::state::AppState;
-use crate::view::widgets::{Sheet, button, fresh_id, quiet_button};
+use crate::view::widgets::{button, icon_button, quiet_button};
 use crate::view::words::names::group_name;
 use leptos::ev::Event;
 use leptos::prelude::*;
 
 /// What the sheet shows: a field to search and the catalogue.
-pub(super) fn view(app: AppState, sheet: Sheet, open: RwSignal<Option<u32>>) -> AnyView {
+pub(super) fn view(list: LoadList) -> AnyView {
     let query = RwSignal::new(String::new());
     let found = Memo::new(move |_| {
         query.with(|query| {
@@ -23,24 +22,22 @@ pub(super) fn view(app: AppState, sheet: Sheet, open: RwSignal<Option<u32>>) -> 
             ids
         })
     });
-    let id = fresh_id("find");
     let blank = move || {
-        if let Some(added) = add(app, |fresh| Load { id: fresh, ..Load::default() }) {
-            open.try_set(Some(added));
-            sheet.close();
-            focus::to_new(button_id(added));
+        if let Some(added) = add(list, |fresh| Load { id: fresh, ..Load::default() }) {
+            list.show_added(added);
         }
     };
     view! {
         <div class="field find">
-            <label class="unseen" for=id.clone()>{t("add-search")}</label>
+            <label class="unseen" for=SEARCH_ID>{t("add-search")}</label>
             <div class="field-box">
                 {icon(Icon::Search)}
                 <input
-                    id=id
+                    id=SEARCH_ID
                     type="search"
                     autocomplete="off"
                     placeholder=t("add-search")
+                    prop:value=move || query.get()
                     on:input=move |event: Event| {
                         query.try_set(event_target_value(&event));
                     }
@@ -53,17 +50,18 @@ pub(super) fn view(app: AppState, sheet: Sheet, open: RwSignal<Option<u32>>) -> 
                 query.with(|query| !query.is_empty()).then(|| t_args("add-found", &[("n", count)]))
             }}
         </p>
-        {move || catalogue(app, found, query.with(|query| query.trim().is_empty()))}
+        {move || catalogue(list, query, found)}
         <div class="button-row">
             {quiet_button(Some(Icon::Add), t("add-blank"), blank)}
-            {button(Some(Icon::Done), t("add-done"), move || sheet.close())}
+            {button(Some(Icon::Done), t("add-done"), move || list.sheet.close())}
         </div>
     }
     .into_any()
 }
 
 /// The entries found; under their groups while nothing is typed.
-fn catalogue(app: AppState, found: Memo<Vec<u16>>, by_group: bool) -> AnyView {
+fn catalogue(list: LoadList, query: RwSignal<String>, found: Memo<Vec<u16>>) -> AnyView {
+    let by_group = query.with(|query| query.trim().is_empty());
     let mut last: Option<Group> = None;
     let rows: Vec<AnyView> = found
         .get()
@@ -74,7 +72,7 @@ fn catalogue(app: AppState, found: Memo<Vec<u16>>, by_group: bool) -> AnyView {
                 last = Some(known.group);
                 view! { <li class="find-group">{group_name(known.group)}</li> }
             });
-            view! { {head} {entry(app, known)} }.into_any()
+            view! { {head} {entry(list, query, known)} }.into_any()
         })
         .collect();
     if rows.is_empty() {
@@ -83,39 +81,51 @@ fn catalogue(app: AppState, found: Memo<Vec<u16>>, by_group: bool) -> AnyView {
     view! { <ul class="find-list">{rows}</ul> }.into_any()
 }
 
-fn entry(app: AppState, known: &'static Appliance) -> AnyView {
+/// An appliance of the catalogue: pressed it is added and shown; its plus adds it as it usually is.
+fn entry(list: LoadList, query: RwSignal<String>, known: &'static Appliance) -> AnyView {
+    let app = list.app;
     let count = Memo::new(move |_| {
         app.setup.with(|setup| {
             setup.loads.iter().filter(|load| load.appliance == Some(known.id)).count()
         })
     });
-    let press = move |_| {
-        let name = t(known.key);
-        let added = add(app, |fresh| {
+    let add_it = move || {
+        let added = add(list, |fresh| {
             let system = app.setup.with_untracked(|setup| setup.bank.system);
             known.to_load(fresh, system)
         });
         if added.is_some() {
-            app.tell(t_args("add-added", &[("name", Arg::Text(&name))]), true);
+            app.tell(t_args("add-added", &[("name", Arg::Text(&t(known.key)))]), true);
+        }
+        added
+    };
+    let and_show = move |_| {
+        if let Some(added) = add_it() {
+            list.show_added(added);
         }
     };
+    let as_usual = move || {
+        // Whoever searched searches on.
+        if add_it().is_some() && query.with_untracked(|query| !query.is_empty()) {
+            query.set(String::new());
+            focus::to(SEARCH_ID);
+        }
+    };
+    let usual = t_args("add-usual", &[("name", Arg::Text(&t(known.key)))]);
+    let in_list = move || {
+        let count = count.get();
+        (count > 0).then(|| {
+            let words = t_args("add-in-list", &[("n", Arg::Count(count as i32))]);
+            view! { <span class="find-count">{icon(Icon::Done)}{words}</span> }
+        })
+    };
     view! {
-        <li>
-            <button type="button" class="find-entry" on:click=press>
+        <li class="find-row">
+            <button type="button" class="find-entry" on:click=and_show>
                 <span class="find-name">{t(known.key)}</span>
-                <small>{usual_draw(known)}</small>
-                <span class="find-count">
-                    {move || {
-                        let count = count.get();
-                        if count == 0 {
-                            icon(Icon::Add)
-                        } else {
-                            let words = t_args("add-in-list", &[("n", Arg::Count(count as i32))]);
-                            view! { {icon(Icon::Done)} <span>{words}</span> }.into_any()
-                        }
-                    }}
-                </span>
+                <small>{usual_draw(known)} " " {in_list}</small>
             </button>
+            {icon_button(Icon::Add, usual, as_usual)}
         </li>
     }
     .into_any()
@@ -135,11 +145,12 @@ fn usual_draw(known: &Appliance) -> String {
 }
 
 /// Adds a load and gives its id; `None` where the list is full, which is told.
-fn add(app: AppState, make: impl FnOnce(u32) -> Load) -> Option<u32> {
+fn add(list: LoadList, make: impl FnOnce(u32) -> Load) -> Option<u32> {
+    let app = list.app;
     let (count, fresh) =
         app.setup.with_untracked(|setup| (setup.loads.len(), setup.fresh_load_id()));
     if count >= MAX_LOADS {
-        app.tell(t_args("loads-full", &[("most", Arg::Count(MAX_LOADS as i32))]), false);
+        list.tell_full();
         return None;
     }
     let load = make(fresh);

@@ -1,76 +1,154 @@
-//! Appliances: the list, and the way to add one.
+//! Appliances: the list, biggest first, and a sheet over it to add one, to set one, or to set the lamps.
 
 mod add;
+mod badges;
 mod draw;
 mod editor;
+mod light;
+mod list;
+mod pictures;
+mod quick;
 mod row;
 mod usage;
 mod window;
 
-use super::icons::Icon;
-use super::lang::{number, t, t_args, watt_hours_a_day};
+use super::answer::spoken;
+use super::focus;
+use super::icons::{Icon, icon};
+use super::lang::{number, t, t_args, watt_hours, watt_hours_a_day};
+use super::load_energy::{self, DayUse};
+use super::outlook::{self, Calculation};
 use super::state::AppState;
 use super::widgets::{Sheet, Term, button, sheet, tip_with};
-use super::words::names::group_name;
-use crate::forecast::demand::LoadEnergy;
+use super::words::names::{drawer_name, load_name_by_id};
+use crate::forecast::outlook::Drawer;
 use crate::i18n::Arg;
-use crate::model::Group;
 use crate::model::limits::MAX_LOADS;
 use crate::units::WattHours;
 use leptos::prelude::*;
-
-/// A line of the list.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-enum Line {
-    /// Head of a group.
-    Head(Group),
-    /// A load, by id.
-    Row(u32),
-}
+use list::{LoadList, Shown};
+use pictures::Picture;
 
 /// Id of the heading of this part.
 pub const LOADS_TITLE_ID: &str = "loads-title";
 
+/// The rows in the order they stand in.
+#[derive(Clone, Debug, PartialEq)]
+struct Order {
+    ids: Vec<u32>,
+    /// The sheet lay over them.
+    covered: bool,
+}
+
 /// The part "Loads".
 #[must_use]
-pub fn view(app: AppState, needs: Memo<LoadEnergy>) -> AnyView {
-    let lines = Memo::new(move |_| app.setup.with(|setup| lines(&setup.loads)));
-    let adding = Sheet::default();
-    let open = RwSignal::new(None);
+pub fn view(app: AppState, calculation: Calculation) -> AnyView {
+    let list = LoadList {
+        app,
+        day: load_energy::follow(app, calculation),
+        badges: badges::follow(app, calculation),
+        answer: outlook::answer(app, calculation),
+        sheet: Sheet::default(),
+        shown: RwSignal::new(Shown::Catalogue),
+    };
+    let order = follow_order(list);
+    keep_the_place(list);
     let full = Memo::new(move |_| app.setup.with(|setup| setup.loads.len() >= MAX_LOADS));
+    let none = Memo::new(move |_| app.setup.with(|setup| setup.loads.is_empty()));
+    let title = Signal::derive(move || match list.shown.get() {
+        Shown::Catalogue => t("add-title"),
+        Shown::Load { id, .. } => app.setup.with(|setup| load_name_by_id(setup, id)),
+        Shown::Light => t("light-title"),
+    });
+    let inside = move || match list.shown.get() {
+        Shown::Catalogue => add::view(list),
+        // What lies behind a sheet is not read out.
+        Shown::Load { id, added } => {
+            view! { {quick::view(list, id, added)} {spoken(list.answer)} }.into_any()
+        }
+        Shown::Light => view! { {light::view(list)} {spoken(list.answer)} }.into_any(),
+    };
     view! {
         <div class="section-head">
             <h1 id=LOADS_TITLE_ID tabindex="-1">{t("loads-title")}</h1>
-            <span class="section-figure">
-                {move || watt_hours_a_day(needs.with(|needs| needs.total))}
+            <span class="section-figure" data-testid="loads-total">
+                {move || watt_hours_a_day(list.day.with(|day| day.total))}
             </span>
             {tip_with(Term::WattAndWattHour, t("from-total"))}
         </div>
         {scaled(app)}
         <ol class="load-list">
             <For
-                each=move || lines.get()
-                key=|line| *line
-                children=move |line| match line {
-                    Line::Head(group) => group_head(app, needs, group),
-                    Line::Row(id) => row::view(app, needs, open, id),
-                }
+                each=move || order.get().ids
+                key=|id| *id
+                children=move |id| row::view(list, id)
             />
+            {move || others(list)}
         </ol>
-        {move || lines.with(Vec::is_empty).then(|| view! { <p class="quiet">{t("loads-none")}</p> })}
+        {move || none.get().then(|| view! { <p class="quiet">{t("loads-none")}</p> })}
+        {light::door(list)}
         <div class="add-bar" data-testid="add-bar">
             {move || {
                 if full.get() {
                     let most = t_args("loads-full", &[("most", Arg::Count(MAX_LOADS as i32))]);
                     view! { <p class="quiet">{most}</p> }.into_any()
                 } else {
-                    button(Some(Icon::Add), t("loads-add"), move || adding.show())
+                    button(Some(Icon::Add), t("loads-add"), move || list.open(Shown::Catalogue))
                 }
             }}
         </div>
-        {sheet(adding, t("add-title"), move || add::view(app, adding, open))}
+        {sheet(list.sheet, title, inside)}
     }
     .into_any()
+}
+
+/// Biggest first, what is switched off last. It is sorted anew when the list is opened, when the sheet
+/// over it goes away, and when rows come or go otherwise: so no row jumps away under the finger.
+fn follow_order(list: LoadList) -> Memo<Order> {
+    let LoadList { app, day, sheet, .. } = list;
+    let here =
+        Memo::new(move |_| app.setup.with(|setup| setup.loads.iter().map(|l| l.id).collect()));
+    Memo::new(move |before: Option<&Order>| {
+        let here: Vec<u32> = here.get();
+        let covered = sheet.is_open();
+        let same_rows = |before: &Order| {
+            before.ids.len() == here.len() && before.ids.iter().all(|id| here.contains(id))
+        };
+        let kept = before.filter(|before| covered || !before.covered && same_rows(before));
+        let ids = match kept {
+            Some(before) => {
+                let old = before.ids.iter().filter(|id| here.contains(id));
+                let new = here.iter().filter(|id| !before.ids.contains(id));
+                old.chain(new).copied().collect()
+            }
+            None => biggest_first(app, &day.get_untracked()),
+        };
+        Order { ids, covered }
+    })
+}
+
+fn biggest_first(app: AppState, day: &DayUse) -> Vec<u32> {
+    let mut rows: Vec<(bool, WattHours, u32)> = app.setup.with_untracked(|setup| {
+        let row = |load: &crate::model::Load| (!load.enabled, day.of_load(load.id), load.id);
+        setup.loads.iter().map(row).collect()
+    });
+    // Of the same size: in the order they were added.
+    rows.sort_by(|a, b| a.0.cmp(&b.0).then(b.1.0.total_cmp(&a.1.0)));
+    rows.into_iter().map(|(_, _, id)| id).collect()
+}
+
+/// When the sheet goes away, the row it was about has the focus, wherever it stands now.
+fn keep_the_place(list: LoadList) {
+    Effect::new(move |was_open: Option<bool>| {
+        let open = list.sheet.is_open();
+        if was_open == Some(true)
+            && !open
+            && let Some(Shown::Load { id, .. }) = list.shown.try_get_untracked()
+        {
+            focus::to_new(row::button_id(id));
+        }
+        open
+    });
 }
 
 /// That readings on site have scaled every figure of the list, where they have.
@@ -87,30 +165,25 @@ fn scaled(app: AppState) -> AnyView {
     view! { {line} }.into_any()
 }
 
-fn lines(loads: &[crate::model::Load]) -> Vec<Line> {
-    let mut lines = Vec::new();
-    for group in Group::ALL {
-        let mut rows = loads.iter().filter(|load| load.group == group).peekable();
-        if rows.peek().is_some() {
-            lines.push(Line::Head(group));
-            lines.extend(rows.map(|load| Line::Row(load.id)));
-        }
-    }
-    lines
-}
-
-fn group_head(app: AppState, needs: Memo<LoadEnergy>, group: Group) -> AnyView {
-    let sum = move || -> WattHours {
-        app.setup.with(|setup| {
-            let own = setup.loads.iter().filter(|load| load.group == group);
-            needs.with(|needs| own.map(|load| needs.of_load(load.id)).sum())
-        })
-    };
-    view! {
-        <li class="load-group">
-            <h2>{group_name(group)}</h2>
-            <span>{move || watt_hours_a_day(sum())}</span>
-        </li>
-    }
-    .into_any()
+/// What draws and is no appliance of the list, so that all rows add up to the figure above them.
+fn others(list: LoadList) -> Vec<AnyView> {
+    list.day.with(|day| {
+        let row = |(drawer, energy): &(Drawer, WattHours)| {
+            let name = list.app.setup.with_untracked(|setup| drawer_name(setup, *drawer));
+            let picture = match drawer {
+                Drawer::InverterIdle => icon(Icon::Power),
+                Drawer::Load(_) | Drawer::Electronics => Picture::Standby.view(),
+            };
+            view! {
+                <li class="load load-other">
+                    {picture}
+                    <span class="load-name">{name}</span>
+                    <span class="load-energy" data-testid="other-energy">{watt_hours(*energy)}</span>
+                    {row::bar(day.share(*energy))}
+                </li>
+            }
+            .into_any()
+        };
+        day.others.iter().map(row).collect()
+    })
 }

@@ -9,7 +9,7 @@ use crate::units::{Litres, LitresPerMinute, MilliAmpHours, Volts, WattHours, Wat
 use crate::view::lang::{key, t};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
-use crate::view::widgets::{NumberField, Term, choice_row, select_field, toggle};
+use crate::view::widgets::{NumberField, choice_row, select_field, toggle};
 use leptos::prelude::*;
 
 /// A rule, without its figures.
@@ -75,6 +75,40 @@ impl Rule {
         })
     }
 
+    /// What stands in the place of a figure where none says how much it is used.
+    fn told(self) -> Option<String> {
+        match self {
+            Self::AlwaysOn => Some(t("use-always-told")),
+            Self::Heating => Some(t("use-heating-told")),
+            Self::WhileDriving => Some(t("use-driving-hint")),
+            Self::Daily
+            | Self::DutyByAir
+            | Self::DutyFixed
+            | Self::Charges
+            | Self::Litres
+            | Self::Uses
+            | Self::Energy
+            | Self::Cooling => None,
+        }
+    }
+
+    /// What to know of the rule, beside its figures.
+    fn hint(self) -> Option<String> {
+        match self {
+            Self::DutyByAir => Some(t("use-duty-at-25-hint")),
+            Self::Cooling => Some(t("use-cooling-hint")),
+            Self::Charges => Some(t("use-cell-hint")),
+            Self::Energy => Some(t("use-energy-hint")),
+            Self::Daily
+            | Self::AlwaysOn
+            | Self::DutyFixed
+            | Self::Litres
+            | Self::Uses
+            | Self::Heating
+            | Self::WhileDriving => None,
+        }
+    }
+
     /// The rule with figures to start from, those of `before` where they mean the same.
     fn start(self, before: &Usage) -> Usage {
         let frac = match before {
@@ -112,7 +146,29 @@ impl Rule {
     }
 }
 
-/// The rule of the load with this id, and its figures.
+/// Up to so many minutes a day a time is entered in minutes, beyond it in hours.
+const IN_MINUTES_BELOW: f64 = 90.0;
+
+/// The rule of the load with this id now.
+fn rule_of(app: AppState, id: u32) -> Memo<Option<Rule>> {
+    Memo::new(move |_| app.setup.with(|setup| setup.load(id).map(|load| Rule::of(&load.usage))))
+}
+
+/// How long, how often, how much: one line for each figure that says how the appliance is used.
+pub(super) fn lines(app: AppState, id: u32) -> AnyView {
+    let rule = rule_of(app, id);
+    let lines = move || {
+        let fields = rule.get().map(|rule| main_figures(app, id, rule)).unwrap_or_default();
+        fields.into_iter().map(|field| field.view(app)).collect_view()
+    };
+    view! {
+        {lines}
+        {move || rule.get().and_then(Rule::told).map(|told| view! { <p class="field-hint">{told}</p> })}
+    }
+    .into_any()
+}
+
+/// The rule of the load with this id, and the figures that are seldom changed.
 pub(super) fn view(app: AppState, id: u32) -> AnyView {
     let rule = Lens::<Rule>::load(
         id,
@@ -123,16 +179,13 @@ pub(super) fn view(app: AppState, id: u32) -> AnyView {
             }
         },
     );
-    let now = {
-        let rule = rule.clone();
-        Memo::new(move |_| rule.read(app))
-    };
+    let now = rule_of(app, id);
     let names = Rule::ALL.into_iter().map(Rule::name).collect();
     view! {
         <fieldset class="group">
             <legend>{t("use-title")}</legend>
             {select_field(app, t("use-rule"), names, rule.choice(&Rule::ALL))}
-            {move || now.get().map(|rule| figures(app, id, rule))}
+            {move || now.get().map(|rule| other_figures(app, id, rule))}
         </fieldset>
     }
     .into_any()
@@ -165,12 +218,72 @@ macro_rules! figure {
     };
 }
 
-fn figures(app: AppState, id: u32, rule: Rule) -> AnyView {
-    let fields = match rule {
-        Rule::AlwaysOn => return ().into_any(),
-        Rule::WhileDriving => {
-            return view! { <p class="field-hint">{t("use-driving-hint")}</p> }.into_any();
+/// The figures that say how much it is used.
+fn main_figures(app: AppState, id: u32, rule: Rule) -> Vec<NumberField> {
+    match rule {
+        Rule::AlwaysOn | Rule::WhileDriving | Rule::Heating => Vec::new(),
+        Rule::Daily => {
+            let minutes = figure!(id, x in Usage::Daily { minutes: x });
+            // Chosen once: the unit does not change while a figure is typed.
+            let short = minutes.peek(app).is_some_and(|now| now < IN_MINUTES_BELOW);
+            vec![if short {
+                NumberField::new(t("use-how-long"), "min", MINUTES_A_DAY, minutes).step(5.0)
+            } else {
+                let hours = minutes.map(|minutes| minutes / 60.0, |hours| hours * 60.0);
+                NumberField::new(t("use-how-long"), "h", HOURS_A_DAY, hours).step(0.5)
+            }]
         }
+        Rule::DutyByAir => {
+            let frac = figure!(
+                id,
+                x in Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c: x } }
+            );
+            vec![NumberField::percent(t("use-duty-at-25"), FRAC, frac).step(5.0)]
+        }
+        Rule::Cooling => {
+            let frac = figure!(
+                id,
+                x in Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c: x } }
+            );
+            vec![NumberField::percent(t("use-cooling-at-25"), FRAC, frac).step(5.0)]
+        }
+        Rule::DutyFixed => {
+            let frac = figure!(id, x in Usage::Duty { cycle: DutyCycle::Fixed { frac: x } });
+            vec![NumberField::percent(t("use-duty-share"), FRAC, frac).step(5.0)]
+        }
+        Rule::Charges => {
+            let days = figure!(id, x in Usage::Charges { every_days: x, .. });
+            let cell = figure!(id, x in Usage::Charges { cell: MilliAmpHours(x), .. });
+            vec![
+                NumberField::new(t("use-every-days"), "", CHARGE_EVERY_DAYS, days)
+                    .in_days()
+                    .step(1.0),
+                NumberField::new(t("use-cell"), "mAh", CELL_MAH, cell),
+            ]
+        }
+        Rule::Litres => {
+            let litres = figure!(id, x in Usage::Litres { litres_per_day: Litres(x), .. });
+            vec![NumberField::new(t("use-water"), "L", LITRES_A_DAY, litres).step(5.0)]
+        }
+        Rule::Uses => {
+            let per_day = figure!(id, x in Usage::Uses { per_day: x, .. });
+            let seconds = figure!(id, x in Usage::Uses { seconds: x, .. });
+            vec![
+                NumberField::new(t("use-times"), "", USES_A_DAY, per_day).step(1.0),
+                NumberField::new(t("use-seconds"), "s", SECONDS_A_USE, seconds).step(10.0),
+            ]
+        }
+        Rule::Energy => {
+            let energy = figure!(id, x in Usage::Energy { per_day: WattHours(x) });
+            let field = NumberField::new(t("use-energy-a-day"), "Wh", ENERGY_WH_A_DAY, energy);
+            vec![field.step(10.0)]
+        }
+    }
+}
+
+/// The figures that come with the appliance, and what there is to know of the rule.
+fn other_figures(app: AppState, id: u32, rule: Rule) -> AnyView {
+    let fields = match rule {
         Rule::Heating => {
             let heat = figure!(
                 id,
@@ -185,49 +298,27 @@ fn figures(app: AppState, id: u32, rule: Rule) -> AnyView {
                 NumberField::new(t("use-start"), "Wh", START_WH, start),
             ]
         }
-        Rule::Cooling => {
-            let frac = figure!(
-                id,
-                x in Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c: x } }
-            );
-            let field = NumberField::percent(t("use-cooling-at-25"), FRAC, frac);
-            vec![field.hint(t("use-cooling-hint"))]
-        }
-        Rule::Daily => {
-            let minutes = figure!(id, x in Usage::Daily { minutes: x });
-            let hours = minutes.clone().map(|minutes| minutes / 60.0, |hours| hours * 60.0);
+        Rule::Charges => {
+            let volts = figure!(id, x in Usage::Charges { cell_volts: Volts(x), .. });
+            let charger = figure!(id, x in Usage::Charges { charger_frac: x, .. });
             vec![
-                NumberField::new(t("use-hours"), "h", HOURS_A_DAY, hours),
-                NumberField::new(t("use-minutes"), "min", MINUTES_A_DAY, minutes),
+                NumberField::new(t("use-cell-volts"), "V", CELL_V, volts)
+                    .hint(t("use-cell-volts-hint")),
+                NumberField::percent(t("use-charger"), CONVERTER_FRAC, charger),
             ]
         }
-        Rule::DutyByAir => {
-            let frac = figure!(
-                id,
-                x in Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c: x } }
-            );
-            let field = NumberField::percent(t("use-duty-at-25"), FRAC, frac);
-            vec![field.term(Term::DutyCycle).hint(t("use-duty-at-25-hint"))]
+        Rule::Litres => {
+            let flow = figure!(id, x in Usage::Litres { flow: LitresPerMinute(x), .. });
+            vec![NumberField::new(t("use-flow"), "L/min", FLOW_L_MIN, flow)]
         }
-        Rule::DutyFixed => {
-            let frac = figure!(id, x in Usage::Duty { cycle: DutyCycle::Fixed { frac: x } });
-            vec![NumberField::percent(t("use-duty-share"), FRAC, frac).term(Term::DutyCycle)]
-        }
-        Rule::Charges => charges(id),
-        Rule::Litres => water(id),
-        Rule::Uses => {
-            let per_day = figure!(id, x in Usage::Uses { per_day: x, .. });
-            let seconds = figure!(id, x in Usage::Uses { seconds: x, .. });
-            vec![
-                NumberField::new(t("use-times"), "", USES_A_DAY, per_day),
-                NumberField::new(t("use-seconds"), "s", SECONDS_A_USE, seconds),
-            ]
-        }
-        Rule::Energy => {
-            let energy = figure!(id, x in Usage::Energy { per_day: WattHours(x) });
-            let field = NumberField::new(t("use-energy-a-day"), "Wh", ENERGY_WH_A_DAY, energy);
-            vec![field.term(Term::WattAndWattHour).hint(t("use-energy-hint"))]
-        }
+        Rule::Daily
+        | Rule::AlwaysOn
+        | Rule::DutyByAir
+        | Rule::DutyFixed
+        | Rule::Uses
+        | Rule::Energy
+        | Rule::Cooling
+        | Rule::WhileDriving => Vec::new(),
     };
     let fields: Vec<AnyView> = fields.into_iter().map(|field| field.view(app)).collect();
     let twice = (rule == Rule::Litres).then(|| pumped_twice(app, id));
@@ -238,33 +329,11 @@ fn figures(app: AppState, id: u32, rule: Rule) -> AnyView {
         choice_row(app, t("load-place"), names, place.choice(&LoadPlace::ALL))
     });
     view! {
+        {rule.hint().map(|hint| view! { <p class="field-hint">{hint}</p> })}
         <div class="fields">{fields}{twice}</div>
         {place}
     }
     .into_any()
-}
-
-/// A device with a cell of its own.
-fn charges(id: u32) -> Vec<NumberField> {
-    let days = figure!(id, x in Usage::Charges { every_days: x, .. });
-    let cell = figure!(id, x in Usage::Charges { cell: MilliAmpHours(x), .. });
-    let volts = figure!(id, x in Usage::Charges { cell_volts: Volts(x), .. });
-    let charger = figure!(id, x in Usage::Charges { charger_frac: x, .. });
-    vec![
-        NumberField::new(t("use-every-days"), "", CHARGE_EVERY_DAYS, days).in_days(),
-        NumberField::new(t("use-cell"), "mAh", CELL_MAH, cell).hint(t("use-cell-hint")),
-        NumberField::new(t("use-cell-volts"), "V", CELL_V, volts).hint(t("use-cell-volts-hint")),
-        NumberField::percent(t("use-charger"), CONVERTER_FRAC, charger),
-    ]
-}
-
-fn water(id: u32) -> Vec<NumberField> {
-    let litres = figure!(id, x in Usage::Litres { litres_per_day: Litres(x), .. });
-    let flow = figure!(id, x in Usage::Litres { flow: LitresPerMinute(x), .. });
-    vec![
-        NumberField::new(t("use-water"), "L", LITRES_A_DAY, litres),
-        NumberField::new(t("use-flow"), "L/min", FLOW_L_MIN, flow),
-    ]
 }
 
 fn pumped_twice(app: AppState, id: u32) -> AnyView {

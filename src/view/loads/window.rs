@@ -6,7 +6,7 @@ use crate::model::{DutyCycle, Load, Usage, Window};
 use crate::view::lang::{duration, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
-use crate::view::widgets::{radios, time_field};
+use crate::view::widgets::{select_field, time_field};
 use leptos::prelude::*;
 
 const PRESETS: [Window; 5] =
@@ -17,17 +17,24 @@ const OWN: usize = PRESETS.len();
 
 /// Window of the load with this id.
 pub(super) fn view(app: AppState, id: u32) -> AnyView {
-    let window = Memo::new(move |_| read(app, id, |load| load.window));
-    let own = RwSignal::new(!window.get_untracked().is_some_and(|now| PRESETS.contains(&now)));
-    let chosen = Signal::derive(move || {
-        let preset = PRESETS.iter().position(|preset| Some(*preset) == window.get());
-        Some(if own.get() { OWN } else { preset.unwrap_or(OWN) })
-    });
-    let choose = move |index: usize| {
-        own.try_set(index == OWN);
-        if let Some(preset) = PRESETS.get(index) {
-            set(id, *preset).write(app, ());
-        }
+    let now = app.setup.with_untracked(|setup| setup.load(id).map(|load| load.window));
+    let own = RwSignal::new(!now.is_some_and(|now| PRESETS.contains(&now)));
+    let chosen = Lens::<usize>::new(
+        move |setup| {
+            let now = setup.load(id)?.window;
+            let preset = PRESETS.iter().position(|preset| *preset == now);
+            Some(if own.get() { OWN } else { preset.unwrap_or(OWN) })
+        },
+        move |setup, index| {
+            own.try_set(index == OWN);
+            if let (Some(preset), Some(load)) = (PRESETS.get(index), setup.load_mut(id)) {
+                load.window = *preset;
+            }
+        },
+    );
+    let shown = {
+        let chosen = chosen.clone();
+        Memo::new(move |_| chosen.read(app))
     };
     let needed = Memo::new(move |_| {
         read(app, id, |load| {
@@ -60,8 +67,8 @@ pub(super) fn view(app: AppState, id: u32) -> AnyView {
                 .get()
                 .then(|| {
                     view! {
-                        {radios(t("window-title"), names.clone(), chosen, choose)}
-                        {move || (chosen.get() == Some(OWN)).then(|| times(app, id))}
+                        {select_field(app, t("window-title"), names.clone(), chosen.clone())}
+                        {move || (shown.get() == Some(OWN)).then(|| times(app, id))}
                         <p class="field-fault" aria-live="polite">
                             {move || {
                                 too_long
@@ -81,17 +88,6 @@ pub(super) fn view(app: AppState, id: u32) -> AnyView {
 
 fn read<T>(app: AppState, id: u32, get: impl Fn(&Load) -> T) -> Option<T> {
     app.setup.with(|setup| setup.load(id).map(get))
-}
-
-fn set(id: u32, window: Window) -> Lens<()> {
-    Lens::new(
-        |_| None,
-        move |setup, ()| {
-            if let Some(load) = setup.load_mut(id) {
-                load.window = window;
-            }
-        },
-    )
 }
 
 fn times(app: AppState, id: u32) -> AnyView {

@@ -16,7 +16,7 @@ use crate::view::share::{self, Outcome};
 use crate::view::state::AppState;
 use crate::view::tools::measure;
 use crate::view::widgets::Sheet;
-use crate::view::{change, load_energy, loads, more, power, start, trip};
+use crate::view::{change, loads, more, power, start, trip};
 use leptos::prelude::*;
 use wasm_split_helpers::SplitLoaderError;
 #[cfg(feature = "split")]
@@ -80,7 +80,7 @@ pub(super) fn split_forms(what: Forms, app: AppState, calculation: Calculation) 
     lang::add_english(ENGLISH_OUTLOOK);
     lang::add_english(ENGLISH_REST);
     Ok(match what {
-        Forms::Loads => loads::view(app, load_energy::follow(app, calculation)),
+        Forms::Loads => loads::view(app, calculation),
         Forms::Power => power::view(app),
         Forms::Trip => trip::view(app, calculation),
         Forms::Start(sheet) => start::questions(app, sheet),

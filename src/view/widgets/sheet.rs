@@ -41,14 +41,18 @@ impl Sheet {
 /// The sheet's place in the page. `inside` is built each time the sheet is shown.
 pub fn sheet(
     sheet: Sheet,
-    title: String,
+    title: impl Into<Signal<String>>,
     inside: impl Fn() -> AnyView + Send + Sync + 'static,
 ) -> AnyView {
-    boxed(sheet, title, Box::new(inside))
+    boxed(sheet, title.into(), Box::new(inside))
 }
 
 /// One function for all sheets, whatever they hold.
-fn boxed(sheet: Sheet, title: String, inside: Box<dyn Fn() -> AnyView + Send + Sync>) -> AnyView {
+fn boxed(
+    sheet: Sheet,
+    title: Signal<String>,
+    inside: Box<dyn Fn() -> AnyView + Send + Sync>,
+) -> AnyView {
     let node: NodeRef<Dialog> = NodeRef::new();
     let title_id = fresh_id("sheet");
     let labelled = title_id.clone();
@@ -81,7 +85,7 @@ fn boxed(sheet: Sheet, title: String, inside: Box<dyn Fn() -> AnyView + Send + S
         >
             <div class="sheet-page">
                 <header class="sheet-head">
-                    <h2 id=title_id>{title}</h2>
+                    <h2 id=title_id>{move || title.get()}</h2>
                     {icon_button(Icon::Close, t("sheet-close"), move || sheet.close())}
                 </header>
                 {app.map(|app| told_here(app, sheet))}

@@ -8,6 +8,12 @@ use crate::view::lang::{Shown, duration, number, percent, quantity, t, t_args, w
 /// One line: how many, how much, how used.
 #[must_use]
 pub fn load_summary(load: &Load) -> String {
+    load_summary_with(load, WattHours::ZERO)
+}
+
+/// The same with what the inverter takes a day on account of the load, where it takes something.
+#[must_use]
+pub fn load_summary_with(load: &Load, by_inverter: WattHours) -> String {
     let mut parts = Vec::new();
     let draws = !matches!(load.usage, Usage::Energy { .. } | Usage::Charges { .. });
     if draws {
@@ -15,7 +21,12 @@ pub fn load_summary(load: &Load) -> String {
     }
     parts.push(usage_words(&load.usage));
     if load.feed == Feed::Inverter {
-        parts.push(t("summary-inverter"));
+        parts.push(if by_inverter > WattHours::ZERO {
+            let amount = watt_hours(by_inverter);
+            t_args("summary-inverter-takes", &[("amount", Arg::Text(&amount))])
+        } else {
+            t("summary-inverter")
+        });
     }
     let line = parts.join(" · ");
     if load.quantity > 1 { format!("{} × {line}", load.quantity) } else { line }

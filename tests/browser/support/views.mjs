@@ -94,13 +94,36 @@ export const VIEWS = [
     },
   },
   {
+    name: "a load",
+    picture: true,
+    partial: true,
+    async open(page) {
+      await tab(page, "Appliances");
+      await page.getByTestId("load-button").first().click();
+      await page.getByTestId("quick").waitFor();
+    },
+    close: closeSheet,
+  },
+  {
     name: "a load, all open",
     async open(page) {
       await tab(page, "Appliances");
       await page.getByTestId("load-button").first().click();
-      await unfold(page);
+      await page.getByTestId("quick").waitFor();
+      await unfold(page, "dialog");
       await page.getByTestId("load-editor").locator("input[inputmode=decimal]").first().fill("12x");
     },
+    close: closeSheet,
+  },
+  {
+    name: "light",
+    picture: true,
+    async open(page) {
+      await tab(page, "Appliances");
+      await main(page).locator(".load-list ~ .button-row button").click();
+      await page.getByTestId("light").waitFor();
+    },
+    close: closeSheet,
   },
   {
     name: "add a load",
