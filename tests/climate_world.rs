@@ -151,6 +151,28 @@ fn nearly_every_region_has_cells() {
     assert!(without.len() <= 16, "{without:?}");
 }
 
+/// The regions' air (from memory, to about 2 K) against the climate of the world (measured, see
+/// `data/README.md`) at the same place and height.
+#[test]
+fn the_regions_have_the_air_measured_there() {
+    let (mut months, mut sum_k) = (0.0, 0.0);
+    for region in nightbank::model::regions::all() {
+        let Some(found) = world().at(region.latitude(), region.longitude()) else { continue };
+        // Fog over cold currents: the shore is cooler than the cell, which reaches inland.
+        let within_k =
+            if ["Namib coast", "Baja California"].contains(&region.name) { 4.5 } else { 3.0 };
+        for (month, (ours, measured)) in
+            region.air().into_iter().zip(found.air(region.altitude())).enumerate()
+        {
+            let off_k = (ours.0 - measured.0).abs();
+            assert!(off_k < within_k, "{} month {month}: {ours:?} {measured:?}", region.name);
+            months += 1.0;
+            sum_k += off_k;
+        }
+    }
+    assert!(months >= 2900.0 && sum_k / months < 0.5, "{months} {}", sum_k / months);
+}
+
 #[test]
 fn cut_and_changed_files_are_refused() {
     for length in [0, 3, 4, 7, 8, 500, FILE.len() - 1] {

@@ -1,17 +1,20 @@
 //! The list of the world's places: what people type is found, in four languages, and any text is
 //! safe.
 
+use nightbank::model::places::all;
 use nightbank::model::places::gazetteer::{FoundPlace, Gazetteer};
+use nightbank::model::regions::distance_km;
 use nightbank::units::Degrees;
 use proptest::prelude::*;
+use std::collections::HashMap;
 use std::sync::OnceLock;
 
 /// The file that the page fetches.
+static LIST: &str = include_str!("../src/model/places/places.txt");
+
 fn list() -> &'static Gazetteer {
-    static LIST: OnceLock<Gazetteer> = OnceLock::new();
-    LIST.get_or_init(|| {
-        Gazetteer::read(include_str!("../src/model/places/places.txt")).expect("the list")
-    })
+    static READ: OnceLock<Gazetteer> = OnceLock::new();
+    READ.get_or_init(|| Gazetteer::read(LIST).expect("the list"))
 }
 
 fn first(query: &str) -> FoundPlace {
@@ -76,6 +79,59 @@ fn towns_regions_countries_and_parks_are_found_in_four_languages() {
     assert_eq!(list().search("san", 5).len(), 5);
     // The more peopled first.
     assert!(first("London").place.longitude.0 > -1.0);
+}
+
+/// Both lists against each other: the towns the page carries (from general geography) lie where the list of
+/// GeoNames has one of that name.
+#[test]
+fn the_towns_of_the_page_lie_where_the_list_has_them() {
+    // The name is that of another place, of a country's part or of a landscape too.
+    const OTHERS: &[&str] = &[
+        "Irákleio",
+        "Jackson",
+        "La Paz",
+        "New York",
+        "Newcastle",
+        "Outer Banks",
+        "Palau",
+        "Springdale",
+        "White Sands",
+    ];
+    let mut listed: HashMap<&str, Vec<(Degrees, Degrees)>> = HashMap::new();
+    for line in LIST.lines().skip(2) {
+        let fields: Vec<&str> = line.split('\t').collect();
+        let degrees = |at: usize| Degrees(fields[at].parse::<f64>().expect(line) / 100.0);
+        for name in fields[0].split('/') {
+            listed.entry(name).or_default().push((degrees(3), degrees(4)));
+        }
+    }
+    let (mut compared, mut apart) = (0, Vec::new());
+    for town in all() {
+        let Some(namesakes) = listed.get(town.name()) else { continue };
+        let here = (town.latitude(), town.longitude());
+        compared += 1;
+        if namesakes.iter().all(|there| distance_km(here, *there) > 25.0) {
+            apart.push(town.name());
+        }
+    }
+    apart.sort_unstable();
+    println!("{compared} compared");
+    assert!(compared >= 400, "{compared}");
+    assert_eq!(apart, OTHERS);
+}
+
+/// No town of the list lies higher than the Altiplano, 4,150 m, which is its height of Peru's middle (public
+/// geography); the named ones lie by the sea. A map of heights has a mark for "no data" that is no height.
+#[test]
+fn heights_are_those_of_the_land() {
+    for line in LIST.lines().skip(2) {
+        let tens = line.rsplit('\t').next().and_then(|text| text.parse::<i32>().ok());
+        assert!(tens.is_some_and(|tens| (0..=415).contains(&tens)), "{line}");
+    }
+    for name in ["Kaikoura", "Vieste", "Trabzon", "Fisterra", "Apollo Bay", "Maldives"] {
+        let place = first(name).place;
+        assert!(place.altitude.0 <= 60.0, "{place:?}");
+    }
 }
 
 /// Zones of the IANA data base.

@@ -388,7 +388,9 @@ def main():
     def height(lat, lon):
         row = min(int((90 - lat) * 12), heights.shape[0] - 1)
         column = min(int((lon + 180) * 12), heights.shape[1] - 1)
-        return max(int(heights[row, column]) * 28 - 450, 0)
+        step = int(heights[row, column])
+        # 255: no data, at sea and on small islands; pvlib itself says 0 m there.
+        return 0 if step == 255 else max(step * 28 - 450, 0)
 
     regions, zones, out, seen = [], [], [], set()
 
