@@ -14,6 +14,7 @@ mod advice_helps;
 mod advice_on_site;
 mod advice_sizing;
 mod advice_ways;
+mod advice_wish;
 mod battery_reasons;
 mod battery_vectors;
 mod calibration;

@@ -94,6 +94,8 @@ pub struct Help {
     pub gain: Gain,
     /// What becomes of the trip with it.
     pub outcome: Outcome,
+    /// What becomes of the trip without it, under the same weather sequences.
+    pub before: Arc<Outcome>,
 }
 
 #[derive(Clone, Debug)]
@@ -119,7 +121,7 @@ pub struct HelpsJob {
     /// Of the setup as it is.
     cache: TrialCache,
     /// The setup as it is, after the sequences of each round.
-    baselines: Vec<Outcome>,
+    baselines: Vec<Arc<Outcome>>,
     /// The same, as far as it is known.
     baseline: Outcome,
     candidates: Vec<Candidate>,
@@ -186,7 +188,7 @@ impl HelpsJob {
             Playing::Candidate(index, trial) => {
                 let outcome = trial.outcome();
                 let round = self.round.saturating_sub(1);
-                let before = self.baselines.get(round).unwrap_or(&self.baseline);
+                let before = self.baselines.get(round).map_or(&self.baseline, |before| before);
                 let gain = Gain::between(before, &outcome);
                 if let Some(candidate) = self.candidates.get_mut(index) {
                     candidate.result = Some((gain, outcome));
@@ -202,7 +204,7 @@ impl HelpsJob {
     /// candidates.
     fn note_baseline(&mut self, mut trial: Trial) {
         self.baseline = trial.outcome();
-        self.baselines.push(self.baseline.clone());
+        self.baselines.push(Arc::new(self.baseline.clone()));
         if let Some((sequences, _)) = ROUNDS.get(self.baselines.len()) {
             trial.want(*sequences);
             self.playing = Some(Playing::Baseline(trial));
@@ -326,12 +328,14 @@ impl HelpsJob {
         known
             .filter_map(|candidate| {
                 let (gain, outcome) = candidate.result.as_ref()?;
+                let same_weather = |before: &&Arc<Outcome>| before.sequences == outcome.sequences;
                 Some(Help {
                     change: candidate.change,
                     cost: candidate.change.cost(&self.setup),
                     hazards: candidate.change.hazards(&self.setup),
                     gain: *gain,
                     outcome: outcome.clone(),
+                    before: self.baselines.iter().find(same_weather)?.clone(),
                 })
             })
             .collect()

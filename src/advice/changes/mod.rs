@@ -7,6 +7,7 @@ pub mod cost;
 mod edits;
 pub mod improvements;
 pub mod ways;
+pub mod wish;
 
 use crate::model::limits;
 use crate::model::{
@@ -14,6 +15,7 @@ use crate::model::{
     Usage,
 };
 use crate::units::{AmpHours, Amps, Degrees, Watts};
+pub use edits::noon_facing;
 use edits::{midday, on_array, on_load, within};
 
 /// Duty of a fridge set about 2 K warmer, over its duty before (common practice, no source: about

@@ -10,12 +10,14 @@
 //! the usual depth of the chemistry; so the cost is a band. It holds where the cycles are used up
 //! before the years are; batteries used two weeks a year age by the calendar.
 
+pub mod alternatives;
 pub mod battery_reasons;
 pub mod differences;
 
 use crate::advice::changes::cost::{battery_price, hardware};
 use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
 use crate::forecast::demand::LoadEnergy;
+use crate::forecast::odds::SEQUENCES;
 use crate::forecast::plan::DayAir;
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{MonthlyClimate, TripPlan};
@@ -27,8 +29,6 @@ use differences::{Difference, differences};
 
 /// Most setups side by side.
 pub const MOST_SETUPS: usize = 4;
-/// Sequences for each setup.
-const SEQUENCES: usize = 256;
 
 /// Price band of a kilowatt-hour through a battery over its life.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -12,6 +12,7 @@
 
 pub mod fit;
 pub mod measure;
+pub mod tilt;
 pub mod unknowns;
 
 use crate::forecast::{Course, TripPlan};

@@ -1,0 +1,84 @@
+//! Advice for one wish, the nights of the stay: what moves its chance, the most first, and the next step.
+
+use super::cost::Cost;
+use super::improvements::Help;
+use crate::forecast::odds::{SURE_FRAC, reaches};
+use std::cmp::Ordering;
+
+/// Least gain of a chance worth a line.
+const WORTH_FRAC: f64 = 0.01;
+/// What costs nothing comes before what does if it brings at least this share of its gain (common practice,
+/// no source).
+const FREE_SHARE: f64 = 0.5;
+
+/// Changes for a stay, ranked by what they do to the chance that the battery lasts.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Advice {
+    /// Nights whose chance the changes are ranked by: those wanted, or the first that is not sure yet where no
+    /// single change moves the chance of all.
+    pub nights: usize,
+    /// What moves that chance, the most first.
+    pub helps: Vec<Help>,
+}
+
+impl Help {
+    /// Chance, 0..1, of lasting `nights` nights without the change and with it, under the same weather.
+    #[must_use]
+    pub fn chances(&self, nights: usize) -> (f64, f64) {
+        (self.before.chance_of(nights), self.outcome.chance_of(nights))
+    }
+
+    /// What the change adds to the chance of lasting `nights` nights, -1..1.
+    #[must_use]
+    pub fn chance_gain(&self, nights: usize) -> f64 {
+        let (before, after) = self.chances(nights);
+        after - before
+    }
+
+    /// Asks for no money, no drive and no fee.
+    #[must_use]
+    pub fn is_free(&self) -> bool {
+        matches!(self.cost, Cost::Free | Cost::Effort)
+    }
+}
+
+impl Advice {
+    /// Ranks `helps` for a stay of `wanted` nights. Empty where nothing moves the chance, for one because all
+    /// nights are sure.
+    #[must_use]
+    pub fn of(helps: &[Help], wanted: usize) -> Self {
+        let moving = |nights: usize| -> Vec<Help> {
+            let moves = |help: &&Help| help.chance_gain(nights) >= WORTH_FRAC;
+            helps.iter().filter(moves).cloned().collect()
+        };
+        let mut advice = Self { nights: wanted, helps: moving(wanted) };
+        if let (true, Some(help)) = (advice.helps.is_empty(), helps.first()) {
+            let first_unsure = help.before.nights_at(SURE_FRAC) + 1;
+            if first_unsure < wanted {
+                advice = Self { nights: first_unsure, helps: moving(first_unsure) };
+            }
+        }
+        let nights = advice.nights;
+        advice.helps.sort_by(|a, b| by_chance(a, b, nights));
+        advice
+    }
+
+    /// The one change to try next: the best of those that cost nothing where it reaches the aim or brings half
+    /// as much as the best of all; else that.
+    #[must_use]
+    pub fn next_step(&self) -> Option<&Help> {
+        let best = self.helps.first()?;
+        let free = self.helps.iter().find(|help| help.is_free());
+        let enough = |help: &&Help| {
+            reaches(help.outcome.chance_of(self.nights), SURE_FRAC)
+                || help.chance_gain(self.nights) >= FREE_SHARE * best.chance_gain(self.nights)
+        };
+        free.filter(enough).or(Some(best))
+    }
+}
+
+/// By the chance gained, to a hundredth, then by all that the change brings.
+fn by_chance(a: &Help, b: &Help, nights: usize) -> Ordering {
+    let points = |help: &Help| (help.chance_gain(nights) * 100.0).round() as i64;
+    points(b).cmp(&points(a)).then_with(|| a.gain.rank(&b.gain))
+}
