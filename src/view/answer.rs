@@ -16,10 +16,12 @@ use std::time::Duration;
 /// The answer itself, as the start of the page shows it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct AnswerView {
-    /// Nights the battery lasts with nine chances in ten.
+    /// Nights the battery lasts with nine chances in ten, from now where the stay is under way.
     pub sure_nights: u16,
     /// Nights it lasts half the time.
     pub likely_nights: u16,
+    /// Today lies within the stay, and nights count from now.
+    pub from_now: bool,
     /// Nights asked for.
     pub asked_nights: u16,
     /// It lasts at least as long as was looked ahead.
@@ -129,13 +131,13 @@ pub fn answer_bar(app: AppState, answer: AnswerSignal) -> AnyView {
 
 /// The answer with its lanterns and the course of the battery, which has a part of its own.
 #[must_use]
-pub fn summary(answer: AnswerSignal, course: AnyView) -> AnyView {
+pub fn summary(app: AppState, answer: AnswerSignal, course: AnyView) -> AnyView {
     let there = Memo::new(move |_| answer.with(Option::is_some));
     view! {
         <section class="answer" id=ANSWER_ID tabindex="-1" aria-label=t("answer-name")>
             {move || {
                 if there.get() {
-                    headline(answer)
+                    headline(answer, app.night)
                 } else {
                     view! { <p class="answer-none">{t("answer-none")}</p> }.into_any()
                 }
@@ -147,7 +149,7 @@ pub fn summary(answer: AnswerSignal, course: AnyView) -> AnyView {
 }
 
 /// Built once so that open disclosures survive updates; only the figures are reactive.
-fn headline(answer: AnswerSignal) -> AnyView {
+fn headline(answer: AnswerSignal, open: RwSignal<Option<usize>>) -> AnyView {
     let shown = move |words: fn(&AnswerView) -> String| {
         move || answer.with(|answer| answer.as_ref().map(words))
     };
@@ -157,19 +159,28 @@ fn headline(answer: AnswerSignal) -> AnyView {
     let of_odds =
         Memo::new(move |_| answer.with(|a| a.as_ref().is_some_and(|a| a.chance_frac.is_some())));
     let working = Memo::new(move |_| answer.with(|a| a.as_ref().is_some_and(|a| a.working)));
-    let sure = move || t(if of_odds.get() { key!("answer-sure") } else { key!("answer-average") });
+    let from_now = Memo::new(move |_| answer.with(|a| a.as_ref().is_some_and(|a| a.from_now)));
+    let sure = move || {
+        t(match (of_odds.get(), from_now.get()) {
+            (true, true) => key!("answer-sure-from-now"),
+            (true, false) => key!("answer-sure"),
+            (false, _) => key!("answer-average"),
+        })
+    };
     let at_work = move || {
         working.get().then(|| view! { <p class="answer-working" data-testid="answer-working">{t("answer-working")}</p> })
     };
     let times = number(SEQUENCES as f64, 0);
     let runs = t_args("from-nights", &[("times", Arg::Text(&times))]);
     view! {
-        <p class="answer-figure" data-testid="answer-figure">
-            <strong>{shown(|answer| number(f64::from(answer.sure_nights), 0))}</strong>
-            <span>{shown(nights_words)}</span>
-        </p>
-        <div class="answer-sure" data-testid="answer-sure"><span>{sure}</span>{origin(runs)}</div>
-        {move || lanterns.get().map(lantern_row)}
+        <div class="answer-head">
+            <p class="answer-figure" data-testid="answer-figure">
+                <strong>{shown(|answer| number(f64::from(answer.sure_nights), 0))}</strong>
+                <span>{shown(nights_words)}</span>
+            </p>
+            <div class="answer-sure" data-testid="answer-sure"><span>{sure}</span>{origin(runs)}</div>
+        </div>
+        {move || lanterns.get().map(|nights| lantern_row(nights, Some(open)))}
         {at_work}
     }
     .into_any()

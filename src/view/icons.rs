@@ -53,6 +53,12 @@ pub enum Icon {
     Done,
     /// A chevron pointing back.
     Back,
+    /// A sun half behind a cloud.
+    SunAndCloud,
+    /// A cloud.
+    Cloud,
+    /// Steps with an arrow pointing up.
+    Try,
 }
 
 impl Icon {
@@ -96,6 +102,13 @@ impl Icon {
             }
             Self::Done => "M5 12.5l5 5 9-11",
             Self::Back => "M15 5l-7 7 7 7",
+            Self::SunAndCloud => {
+                "M9 6.5a3.5 3.5 0 0 0-2.5 6M9 2v1.5M3.5 5l1 1M14.5 5l-1 1M2 10.5h1.5M9 20h9a3.5 3.5 0 0 0 .5-7 5 5 0 0 0-9.5 0A3.5 3.5 0 0 0 9 20z"
+            }
+            Self::Cloud => {
+                "M7 19h10.5a4 4 0 0 0 .5-8 6 6 0 0 0-11.5 1A3.6 3.6 0 0 0 7 19zM8 22v.01M12 22v.01M16 22v.01"
+            }
+            Self::Try => "M4 19h6v-5h5V9h5M8 8l4-4 4 4M12 4v6",
         }
     }
 }

@@ -4,6 +4,7 @@ use super::working::Working;
 use crate::advice::changes::improvements::HelpsJob;
 use crate::advice::changes::ways::WaysJob;
 use crate::advice::compare::CompareJob;
+use crate::advice::compare::alternatives::AlternativesJob;
 use crate::advice::season::YearStripJob;
 use crate::advice::sizing::SizingJob;
 use crate::forecast::OddsRun;
@@ -38,7 +39,7 @@ macro_rules! goes_in_portions {
     };
 }
 
-goes_in_portions!(HelpsJob, WaysJob, SizingJob, YearStripJob, CompareJob);
+goes_in_portions!(HelpsJob, WaysJob, SizingJob, YearStripJob, CompareJob, AlternativesJob);
 
 impl Job for OddsRun {
     fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {

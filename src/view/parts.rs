@@ -155,7 +155,13 @@ impl Parts {
                 owner.with(|| now(split_outlook(Outlook::Odds(self.calculation))));
             }
         };
-        run_as_tasks(vec![Box::new(move || _ = self.outlook.try_set(State::Here)), Box::new(odds)]);
+        // The next step is a part of the answer too.
+        let change = move || self.fetch(Chunk::Change);
+        run_as_tasks(vec![
+            Box::new(move || _ = self.outlook.try_set(State::Here)),
+            Box::new(odds),
+            Box::new(change),
+        ]);
     }
 
     /// Attaches the chunk that saves setups, step by step; with the last task it is here.
@@ -252,7 +258,7 @@ impl Parts {
         let inside = move || {
             answers.get().then(|| {
                 self.show(Chunk::Outlook, move || {
-                    now(split_outlook(Outlook::Course(app, calculation)))
+                    now(split_outlook(Outlook::Course(app, calculation, Box::new(self))))
                 })
             })
         };
@@ -263,7 +269,9 @@ impl Parts {
     #[must_use]
     pub fn details(self) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
-        self.show(Chunk::Outlook, move || now(split_outlook(Outlook::Details(app, calculation))))
+        self.show(Chunk::Outlook, move || {
+            now(split_outlook(Outlook::Details(app, calculation, Box::new(self))))
+        })
     }
 
     /// The part "Loads".
@@ -295,10 +303,23 @@ impl Parts {
         self.show(Chunk::Forms, move || now(split_forms(what, app, calculation)))
     }
 
+    /// The change to try first, once its part is here.
+    #[must_use]
+    pub fn next_step(self) -> AnyView {
+        let (app, calculation) = (self.setups.app, self.calculation);
+        let here = move || match self.ready(Chunk::Change) {
+            State::Here => now(split_change(Change::NextStep(app, calculation))),
+            State::Away | State::Coming | State::Failed => {
+                view! { <p class="working">{t("answer-working")}</p> }.into_any()
+            }
+        };
+        view! { {here} }.into_any()
+    }
+
     /// The part "Change".
     #[must_use]
     pub fn change(self) -> AnyView {
-        self.show(Chunk::Change, move || now(split_change(Change::Change(self.setups.app))))
+        self.show(Chunk::Change, move || now(split_change(Change::Screens(self.setups.app))))
     }
 
     /// The course hour by hour in figures, and how far figures that nobody measured could move the

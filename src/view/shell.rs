@@ -117,7 +117,7 @@ fn page(setups: Setups, answer: AnswerSignal, parts: Parts, stages: Stages) -> A
             {notices(setups, parts, starting)}
             {answer::answer_bar(app, answer)}
             <aside class="answer-side">
-                {move || stages.answer.get().then(|| answer::summary(answer, parts.course()))}
+                {move || stages.answer.get().then(|| answer::summary(app, answer, parts.course()))}
             </aside>
             <main node_ref=main tabindex="-1">
                 {move || stages.part.get().then(|| open_part(app, parts))}
@@ -145,7 +145,6 @@ fn open_part(app: AppState, parts: Parts) -> AnyView {
         Tab::Nights => view! {
             <h1 class="unseen">{t("answer-name")}</h1>
             {parts.details()}
-            {parts.below_the_answer()}
         }
         .into_any(),
         Tab::Loads => parts.loads(),

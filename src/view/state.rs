@@ -147,6 +147,8 @@ pub struct AppState {
     pub screen: RwSignal<Screen>,
     /// Part of the page from which a screen of "Change" was opened, if it was another.
     pub opened_from: RwSignal<Option<Tab>>,
+    /// Night of the stay whose figures are open, from 0.
+    pub night: RwSignal<Option<usize>>,
     /// Look.
     pub theme: RwSignal<Theme>,
     /// Language in force; set by [`Self::choose_lang`].
@@ -173,6 +175,7 @@ impl AppState {
             tab: RwSignal::new(Tab::default()),
             screen: RwSignal::new(Screen::default()),
             opened_from: RwSignal::new(None),
+            night: RwSignal::new(None),
             theme: RwSignal::new(theme),
             lang: RwSignal::new(Lang::En),
             lang_asked: RwSignal::new(Lang::En),

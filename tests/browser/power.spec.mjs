@@ -173,6 +173,7 @@ test("the course in figures hour by hour, voltage and all; lead asks for fresh a
   await battery.getByRole("radio", { name: "LiFePO4" }).check({ force: true });
   await eventually("no word of it", async () => (await battery.getByText(/of fresh air an hour/).count()) === 0);
   await nightbank.openPart("Nights");
+  await nightbank.openDetails();
   const main = nightbank.main();
   await main.getByText("Hour by hour", { exact: true }).click();
   const days = main.locator("details").filter({ has: nightbank.page.getByText("Hour by hour", { exact: true }) }).locator("details");

@@ -7,6 +7,7 @@ answer-nights = { $n ->
 }
 answer-more = oder mehr
 answer-sure = hält die Batterie, in 9 von 10 Fällen
+answer-sure-from-now = hält die Batterie ab jetzt, in 9 von 10 Fällen
 answer-average = hält die Batterie, bei durchschnittlichem Wetter (die Chancen folgen)
 answer-likely = In der Hälfte der Fälle: { $n ->
     [one] { $n } Nacht
@@ -32,13 +33,13 @@ from-nights = Dein Aufenthalt wird { $times }-mal Stunde für Stunde durchgerech
 from-likely = In der Hälfte der Durchläufe hält die Batterie mindestens so viele Nächte. Wie viele du willst, stellst du unter „Reise“ ein.
 from-first-low = In 9 von 10 Durchläufen bleibt die Batterie bis zu dieser Stunde über deiner Untergrenze.
 from-lowest = In 9 von 10 Durchläufen sinkt der Ladezustand nie tiefer. Solange die Chancen noch fehlen, gilt das durchschnittliche Wetter.
-answer-most = Braucht am meisten: { $name }, { $share } des Tagesbedarfs
-answer-figures = Mehr Zahlen
+answer-most = Größter Verbraucher: { $name } ({ $share })
 verdict-all = { $n ->
     [one] Die Batterie hält deine Nacht in 9 von 10 Fällen durch.
    *[other] Alle { $n } Nächte hält die Batterie in 9 von 10 Fällen durch.
 }
 verdict-none = Schon die erste Nacht wird knapp ({ $chance }).
+verdict-none-now = Schon heute Nacht wird es knapp ({ $chance }).
 verdict-safe-one = { $first } hält die Batterie in 9 von 10 Fällen durch.
 verdict-safe-two = { $first } und { $last } hält die Batterie in 9 von 10 Fällen durch.
 verdict-safe-more = { $first } bis { $last } hält die Batterie in 9 von 10 Fällen durch.

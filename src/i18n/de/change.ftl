@@ -10,31 +10,46 @@ change-towards-north = Norden
 
 helps-title = Was am meisten hilft
 helps-told = Jede Änderung wird über deinen ganzen Aufenthalt durchgerechnet, mit denselben Wetterverläufen. Es ändert sich nichts, bis du auf „Übernehmen“ tippst.
-helps-now = So wie es ist: { $sure_n ->
-    [one] { $sure } Nacht
-   *[other] { $sure } Nächte
-} in 9 von 10 Fällen, { $even } in der Hälfte der Fälle.
 helps-progress = Änderungen werden durchgerechnet: { $done }
-helps-none = Keine Änderung bringt spürbar mehr. Vielleicht hält die Batterie ohnehin.
 helps-more = { $n ->
     [one] { $n } weitere Änderung
    *[other] { $n } weitere Änderungen
 }
-gain-mean = +{ $amount_n ->
-    [one] { $amount } Nacht
-   *[other] { $amount } Nächte
-} im Schnitt
-gain-hours = { $amount } länger bis zur Untergrenze
-gain-lowest = +{ $amount } beim niedrigsten Ladezustand
-help-sure = in 9 von 10 Fällen: { $from } → { $to_n ->
+helps-now = Chance auf { $n ->
+    [one] { $n } Nacht
+   *[other] { $n } Nächte
+}, so wie es ist: { $chance }.
+helps-too-far = { $n ->
+    [one] Für { $n } Nacht reicht keine einzelne Änderung.
+   *[other] Für { $n } Nächte reicht keine einzelne Änderung.
+}
+helps-sure = Für diesen Aufenthalt brauchst du nichts weiter. Länger bleiben? Verschiebe die Nächte auf der ersten Seite.
+helps-none = Nichts gefunden, was die Chance erhöht. „Mehr Nächte“ verbindet mehrere Änderungen.
+help-gain = { $from } → { $to }
+help-mean = { $to_n ->
     [one] { $to } Nacht
    *[other] { $to } Nächte
+} im Schnitt, { $more } mehr
+next-looking = Suche, was hilft …
+next-sure = { $n ->
+    [one] Für deine Nacht ist nichts zu tun.
+   *[other] Für deine { $n } Nächte ist nichts zu tun.
 }
-help-even = in der Hälfte der Fälle: { $from } → { $to_n ->
-    [one] { $to } Nacht
-   *[other] { $to } Nächte
+next-none = { $n ->
+    [one] Keine einzelne Änderung hilft für deine Nacht.
+   *[other] Keine einzelne Änderung hilft für deine { $n } Nächte.
 }
-help-lowest = niedrigster Ladezustand: { $from } → { $to }
+next-ways = { $n ->
+    [one] Wege zu { $n } Nacht ansehen
+   *[other] Wege zu { $n } Nächten ansehen
+}
+next-gain = { $n ->
+    [one] Chance auf { $n } Nacht: { $from } → { $to }
+   *[other] Chance auf { $n } Nächte: { $from } → { $to }
+}
+next-playing = Wird durchgerechnet …
+next-tried = Geändert: { $change }
+next-back = Zurücknehmen
 help-apply = Übernehmen
 help-apply-name = Übernehmen: { $change }
 toast-applied = Geändert: { $change }
@@ -265,3 +280,17 @@ value-every = { $n ->
    *[other] alle { $n } Tage
 }
 value-relay = Trennrelais, { $limit }
+alternatives-title = Was würde etwas ändern?
+alternative-as-it-is = So wie es ist
+alternative-battery = Eine zweite Batterie wie deine
+alternative-lithium = Lithium (LiFePO4), gleich groß
+alternative-panel = Ein zweites Modul wie deines
+alternative-drive = Jeden zweiten Tag eine Stunde fahren
+alternative-drive-charger = Ein Ladebooster und jeden zweiten Tag eine Stunde fahren
+alternative-lasts = { $sure_n ->
+    [one] { $sure } Nacht sicher
+   *[other] { $sure } Nächte sicher
+}. { $n ->
+    [one] Chance auf { $n } Nacht: { $chance }
+   *[other] Chance auf { $n } Nächte: { $chance }
+}

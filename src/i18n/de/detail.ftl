@@ -68,3 +68,14 @@ flow-into-battery = In die Batterie
 term-watt = W und Wh.
 term-watt-text = Ein Watt (W) sagt, wie schnell gerade Energie verbraucht wird, wie das Tempo eines Autos. Eine Wattstunde (Wh) ist eine Energiemenge, wie die gefahrene Strecke: 20 W für 3 h sind 60 Wh.
 flow-cables = Kabel von der Batterie
+answer-details = Einzelheiten
+wish-nights = { $n ->
+    [one] Du willst { $n } Nacht
+   *[other] Du willst { $n } Nächte
+}
+wish-chance = { $n ->
+    [one] Du willst { $n } Nacht. Chance: { $chance }
+   *[other] Du willst { $n } Nächte. Chance: { $chance }
+}
+night-title = Nacht ab { $night }: { $chance }
+night-figures = Bei durchschnittlichem Wetter sinkt der Ladezustand auf { $lowest }. Die Sonne bringt an diesem Tag { $sun }, du verbrauchst { $used }.

@@ -8,6 +8,7 @@ pair = { $label }: { $value }
 lantern-lit = hell: hält sehr wahrscheinlich
 lantern-low = schwach: hält vielleicht
 lantern-dark = dunkel: wird wohl leer
+lantern-past = vorbei
 
 term-soc = Ladezustand.
 term-soc-text = Wie voll die Batterie ist: 100 % ist voll, 0 % ist leer. Allein an der Spannung lässt er sich nicht ablesen, solange Strom entnommen oder geladen wird.

@@ -7,6 +7,7 @@ answer-nights = { $n ->
 }
 answer-more = or more
 answer-sure = on battery, 9 times out of 10
+answer-sure-from-now = on battery from now, 9 times out of 10
 answer-average = on battery, in average weather (odds to follow)
 answer-likely = Half the time: { $n ->
     [one] { $n } night
@@ -32,13 +33,13 @@ from-nights = Your stay is simulated hour by hour, { $times } times, each with d
 from-likely = In half the runs the battery lasts at least this long. Set your nights under Trip.
 from-first-low = In 9 of 10 runs the battery stays above your limit until this hour.
 from-lowest = In 9 of 10 runs the charge never gets lower. Until the odds are ready: in average weather.
-answer-most = Uses most: { $name }, { $share } of a day’s energy
-answer-figures = More figures
+answer-most = Uses most: { $name } ({ $share })
 verdict-all = { $n ->
     [one] Your night is safe 9 times out of 10.
    *[other] All { $n } nights are safe 9 times out of 10.
 }
 verdict-none = Tight from the first night ({ $chance }).
+verdict-none-now = Tight tonight ({ $chance }).
 verdict-safe-one = { $first } is safe 9 times out of 10.
 verdict-safe-two = { $first } and { $last } are safe 9 times out of 10.
 verdict-safe-more = { $first } to { $last } are safe 9 times out of 10.

@@ -10,31 +10,46 @@ change-towards-north = north
 
 helps-title = What helps most
 helps-told = Each change is tried on your whole stay, with the same runs of weather. Nothing changes until you tap Apply.
-helps-now = As it is: { $sure_n ->
-    [one] { $sure } night
-   *[other] { $sure } nights
-} 9 times out of 10, { $even } half the time.
 helps-progress = Trying every change: { $done }
-helps-none = Nothing found that makes a worthwhile difference. Perhaps the battery lasts anyway.
 helps-more = { $n ->
     [one] { $n } more change
    *[other] { $n } more changes
 }
-gain-mean = +{ $amount_n ->
-    [one] { $amount } night
-   *[other] { $amount } nights
-} on average
-gain-hours = { $amount } longer before your limit
-gain-lowest = +{ $amount } charge at the lowest point
-help-sure = 9 times out of 10: { $from } → { $to_n ->
+helps-now = Chance of { $n ->
+    [one] { $n } night
+   *[other] { $n } nights
+} as it is: { $chance }.
+helps-too-far = { $n ->
+    [one] No single change makes { $n } night likelier.
+   *[other] No single change makes { $n } nights likelier.
+}
+helps-sure = You need nothing more for this stay. Want to stay longer? Move the nights on the first screen.
+helps-none = Nothing found that makes it likelier. “More nights” combines several changes.
+help-gain = { $from } → { $to }
+help-mean = { $to_n ->
     [one] { $to } night
    *[other] { $to } nights
+} on average, { $more } more
+next-looking = Looking for what helps…
+next-sure = { $n ->
+    [one] Nothing to do for your night.
+   *[other] Nothing to do for your { $n } nights.
 }
-help-even = half the time: { $from } → { $to_n ->
-    [one] { $to } night
-   *[other] { $to } nights
+next-none = { $n ->
+    [one] No single change makes your night likelier.
+   *[other] No single change makes your { $n } nights likelier.
 }
-help-lowest = lowest charge in average weather: { $from } → { $to }
+next-ways = { $n ->
+    [one] See ways to { $n } night
+   *[other] See ways to { $n } nights
+}
+next-gain = { $n ->
+    [one] Chance of { $n } night: { $from } → { $to }
+   *[other] Chance of { $n } nights: { $from } → { $to }
+}
+next-playing = Trying it…
+next-tried = Done: { $change }
+next-back = Take it back
 help-apply = Apply
 help-apply-name = Apply: { $change }
 toast-applied = Changed: { $change }
@@ -265,3 +280,17 @@ value-every = { $n ->
    *[other] every { $n } days
 }
 value-relay = split-charge relay, { $limit }
+alternatives-title = What would make the difference?
+alternative-as-it-is = As it is
+alternative-battery = A second battery like yours
+alternative-lithium = Lithium (LiFePO4) of the same size
+alternative-panel = A second panel like yours
+alternative-drive = An hour’s drive every other day
+alternative-drive-charger = A DC-DC charger and an hour’s drive every other day
+alternative-lasts = { $sure_n ->
+    [one] { $sure } night safe
+   *[other] { $sure } nights safe
+}. { $n ->
+    [one] Chance of { $n } night: { $chance }
+   *[other] Chance of { $n } nights: { $chance }
+}

@@ -68,3 +68,14 @@ flow-into-battery = Into the battery
 term-watt = W and Wh.
 term-watt-text = A watt (W) says how fast energy is used right now, like the speed of a car. A watt-hour (Wh) is an amount of energy, like the distance driven: 20 W for 3 h is 60 Wh.
 flow-cables = Cables from the battery
+answer-details = Details
+wish-nights = { $n ->
+    [one] You want { $n } night
+   *[other] You want { $n } nights
+}
+wish-chance = { $n ->
+    [one] You want { $n } night. Chance: { $chance }
+   *[other] You want { $n } nights. Chance: { $chance }
+}
+night-title = Night of { $night }: { $chance }
+night-figures = In average weather the charge falls to { $lowest }. Solar brings { $sun } that day, and you use { $used }.

@@ -8,6 +8,7 @@ pair = { $label }: { $value }
 lantern-lit = lit: very likely lasts
 lantern-low = dim: might last
 lantern-dark = dark: likely runs out
+lantern-past = over
 
 term-soc = State of charge.
 term-soc-text = How full the battery is: 100% is full, 0% is empty. Voltage alone does not show it while anything is drawing or charging.

@@ -7,6 +7,7 @@ answer-nights = { $n ->
 }
 answer-more = ou plus
 answer-sure = sur batterie, 9 fois sur 10
+answer-sure-from-now = sur batterie à partir de maintenant, 9 fois sur 10
 answer-average = sur batterie, par temps moyen (probabilités en cours)
 answer-likely = Une fois sur deux : { $n ->
     [one] { $n } nuit
@@ -32,13 +33,13 @@ from-nights = Votre séjour est simulé heure par heure, { $times } fois, chaque
 from-likely = Dans la moitié des simulations, la batterie tient au moins ce nombre de nuits. Le nombre de nuits voulu se règle sous « Séjour ».
 from-first-low = Dans 9 simulations sur 10, la batterie reste au-dessus de votre limite jusqu’à cette heure.
 from-lowest = Dans 9 simulations sur 10, l’état de charge ne descend jamais plus bas. En attendant les probabilités, ce chiffre vaut par temps moyen.
-answer-most = Consomme le plus : { $name }, { $share } de l’énergie d’une journée
-answer-figures = Autres chiffres
+answer-most = Le plus gourmand : { $name } ({ $share })
 verdict-all = { $n ->
     [one] La batterie tient la nuit, 9 fois sur 10.
    *[other] La batterie tient les { $n } nuits, 9 fois sur 10.
 }
 verdict-none = Dès la première nuit, la batterie risque de ne pas tenir (probabilité de tenir : { $chance }).
+verdict-none-now = Juste dès cette nuit ({ $chance }).
 verdict-safe-one = La batterie tient la nuit du { $first }, 9 fois sur 10.
 verdict-safe-two = La batterie tient les nuits du { $first } et du { $last }, 9 fois sur 10.
 verdict-safe-more = La batterie tient les nuits du { $first } au { $last }, 9 fois sur 10.

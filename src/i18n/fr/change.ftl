@@ -10,31 +10,46 @@ change-towards-north = nord
 
 helps-title = Ce qui aide le plus
 helps-told = Chaque changement est essayé sur tout votre séjour, avec les mêmes scénarios météo. Rien ne change avant que vous appuyiez sur « Appliquer ».
-helps-now = En l’état : { $sure_n ->
-    [one] { $sure } nuit
-   *[other] { $sure } nuits
-} (9 fois sur 10), { $even } (une fois sur deux).
 helps-progress = Simulation de chaque changement : { $done }
-helps-none = Aucun changement vraiment utile trouvé. La batterie tient peut-être de toute façon.
 helps-more = { $n ->
     [one] { $n } autre changement
    *[other] { $n } autres changements
 }
-gain-mean = +{ $amount_n ->
-    [one] { $amount } nuit
-   *[other] { $amount } nuits
-} en moyenne
-gain-hours = +{ $amount } avant d’atteindre la limite
-gain-lowest = +{ $amount } de charge au point le plus bas
-help-sure = 9 fois sur 10 : { $from } → { $to_n ->
+helps-now = Chance de tenir { $n ->
+    [one] { $n } nuit
+   *[other] { $n } nuits
+} en l’état : { $chance }.
+helps-too-far = { $n ->
+    [one] Aucun changement seul n’aide à tenir { $n } nuit.
+   *[other] Aucun changement seul n’aide à tenir { $n } nuits.
+}
+helps-sure = Rien de plus à faire pour ce séjour. Rester plus longtemps ? Déplacez les nuits sur le premier écran.
+helps-none = Rien trouvé qui augmente cette chance. « Plus de nuits » combine plusieurs changements.
+help-gain = { $from } → { $to }
+help-mean = { $to_n ->
     [one] { $to } nuit
    *[other] { $to } nuits
+} en moyenne, { $more } de plus
+next-looking = Recherche de ce qui aide…
+next-sure = { $n ->
+    [one] Rien à faire pour votre nuit.
+   *[other] Rien à faire pour vos { $n } nuits.
 }
-help-even = une fois sur deux : { $from } → { $to_n ->
-    [one] { $to } nuit
-   *[other] { $to } nuits
+next-none = { $n ->
+    [one] Aucun changement seul n’aide pour votre nuit.
+   *[other] Aucun changement seul n’aide pour vos { $n } nuits.
 }
-help-lowest = point le plus bas : { $from } → { $to }
+next-ways = { $n ->
+    [one] Voir comment tenir { $n } nuit
+   *[other] Voir comment tenir { $n } nuits
+}
+next-gain = { $n ->
+    [one] Chance de tenir { $n } nuit : { $from } → { $to }
+   *[other] Chance de tenir { $n } nuits : { $from } → { $to }
+}
+next-playing = Simulation en cours…
+next-tried = Fait : { $change }
+next-back = Annuler ce changement
 help-apply = Appliquer
 help-apply-name = Appliquer : { $change }
 toast-applied = Modifié : { $change }
@@ -265,3 +280,17 @@ value-every = { $n ->
    *[other] tous les { $n } jours
 }
 value-relay = coupleur-séparateur, { $limit }
+alternatives-title = Qu’est-ce qui ferait la différence ?
+alternative-as-it-is = En l’état
+alternative-battery = Une deuxième batterie comme la vôtre
+alternative-lithium = Lithium (LiFePO4), même capacité
+alternative-panel = Un deuxième panneau comme le vôtre
+alternative-drive = Une heure de route un jour sur deux
+alternative-drive-charger = Un chargeur DC-DC et une heure de route un jour sur deux
+alternative-lasts = { $sure_n ->
+    [one] { $sure } nuit sûre
+   *[other] { $sure } nuits sûres
+}. { $n ->
+    [one] Chance de tenir { $n } nuit : { $chance }
+   *[other] Chance de tenir { $n } nuits : { $chance }
+}

@@ -68,3 +68,14 @@ flow-into-battery = Stocké dans la batterie
 term-watt = W et Wh.
 term-watt-text = Le watt (W) dit à quelle vitesse l’énergie est consommée à un instant donné, comme la vitesse d’une voiture. Le wattheure (Wh) est une quantité d’énergie, comme la distance parcourue : 20 W pendant 3 h font 60 Wh.
 flow-cables = Câbles de batterie
+answer-details = Détails
+wish-nights = { $n ->
+    [one] Vous voulez { $n } nuit
+   *[other] Vous voulez { $n } nuits
+}
+wish-chance = { $n ->
+    [one] Vous voulez { $n } nuit. Chance : { $chance }
+   *[other] Vous voulez { $n } nuits. Chance : { $chance }
+}
+night-title = Nuit du { $night } : { $chance }
+night-figures = Par temps moyen, l’état de charge descend à { $lowest }. Le soleil apporte { $sun } ce jour-là ; vous consommez { $used }.

@@ -8,6 +8,7 @@ pair = { $label } : { $value }
 lantern-lit = allumée : tient très probablement
 lantern-low = faible : tient peut-être
 lantern-dark = éteinte : se vide probablement
+lantern-past = passée
 
 term-soc = État de charge.
 term-soc-text = Le remplissage de la batterie : 100 % quand elle est pleine, 0 % quand elle est vide. La tension seule ne l’indique pas tant que quelque chose consomme ou charge.

@@ -7,6 +7,7 @@ answer-nights = { $n ->
 }
 answer-more = of meer
 answer-sure = op de accu, 9 van de 10 keer
+answer-sure-from-now = vanaf nu op de accu, 9 van de 10 keer
 answer-average = op de accu, bij gemiddeld weer (de kansen volgen)
 answer-likely = In de helft van de gevallen: { $n ->
     [one] { $n } nacht
@@ -32,13 +33,13 @@ from-nights = Je verblijf wordt { $times } keer uur voor uur doorgerekend, telke
 from-likely = In de helft van de berekeningen houdt de accu het minstens dit aantal nachten vol. Hoeveel nachten je wilt, stel je in bij ‘Reis’.
 from-first-low = In 9 van de 10 berekeningen blijft de accu tot dit uur boven je ondergrens.
 from-lowest = In 9 van de 10 berekeningen zakt de accu nooit lager. Tot de kansen klaar zijn, geldt dit voor gemiddeld weer.
-answer-most = Grootste verbruiker: { $name }, { $share } van de energie van een dag
-answer-figures = Meer cijfers
+answer-most = Verbruikt het meest: { $name } ({ $share })
 verdict-all = { $n ->
     [one] 9 van de 10 keer haalt de accu de nacht.
    *[other] 9 van de 10 keer haalt de accu alle { $n } nachten.
 }
 verdict-none = Al vanaf de eerste nacht is het krap ({ $chance }).
+verdict-none-now = Vannacht wordt het al krap ({ $chance }).
 verdict-safe-one = Op { $first } lukt het 9 van de 10 keer.
 verdict-safe-two = Op { $first } en { $last } lukt het 9 van de 10 keer.
 verdict-safe-more = Van { $first } tot en met { $last } lukt het 9 van de 10 keer.

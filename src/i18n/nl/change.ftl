@@ -10,31 +10,46 @@ change-towards-north = noorden
 
 helps-title = Wat het meest helpt
 helps-told = Elke verandering wordt over je hele verblijf doorgerekend, met dezelfde weersverlopen. Er verandert niets tot je op ‘Toepassen’ tikt.
-helps-now = Zoals het nu is: { $sure_n ->
-    [one] { $sure } nacht
-   *[other] { $sure } nachten
-} (9 van de 10 keer), { $even } (in de helft van de gevallen).
 helps-progress = Elke verandering wordt geprobeerd: { $done }
-helps-none = Niets gevonden dat de moeite waard is. Misschien haalt de accu het zo ook al.
 helps-more = { $n ->
     [one] Nog { $n } verandering
    *[other] Nog { $n } veranderingen
 }
-gain-mean = +{ $amount_n ->
-    [one] { $amount } nacht
-   *[other] { $amount } nachten
-} gemiddeld
-gain-hours = { $amount } later op je ondergrens
-gain-lowest = +{ $amount } lading op het laagste punt
-help-sure = 9 van de 10 keer: { $from } → { $to_n ->
+helps-now = Kans op { $n ->
+    [one] { $n } nacht
+   *[other] { $n } nachten
+} zoals het nu is: { $chance }.
+helps-too-far = { $n ->
+    [one] Geen enkele verandering alleen helpt voor { $n } nacht.
+   *[other] Geen enkele verandering alleen helpt voor { $n } nachten.
+}
+helps-sure = Voor dit verblijf hoef je niets te doen. Langer blijven? Verschuif de nachten op het eerste scherm.
+helps-none = Niets gevonden dat de kans vergroot. ‘Meer nachten’ combineert meerdere veranderingen.
+help-gain = { $from } → { $to }
+help-mean = gemiddeld { $to_n ->
     [one] { $to } nacht
    *[other] { $to } nachten
+}, { $more } meer
+next-looking = Zoeken naar wat helpt…
+next-sure = { $n ->
+    [one] Voor je nacht hoef je niets te doen.
+   *[other] Voor je { $n } nachten hoef je niets te doen.
 }
-help-even = in de helft van de gevallen: { $from } → { $to_n ->
-    [one] { $to } nacht
-   *[other] { $to } nachten
+next-none = { $n ->
+    [one] Geen enkele verandering alleen helpt voor je nacht.
+   *[other] Geen enkele verandering alleen helpt voor je { $n } nachten.
 }
-help-lowest = laagste punt: { $from } → { $to }
+next-ways = { $n ->
+    [one] Bekijk wegen naar { $n } nacht
+   *[other] Bekijk wegen naar { $n } nachten
+}
+next-gain = { $n ->
+    [one] Kans op { $n } nacht: { $from } → { $to }
+   *[other] Kans op { $n } nachten: { $from } → { $to }
+}
+next-playing = Wordt doorgerekend…
+next-tried = Gedaan: { $change }
+next-back = Terugdraaien
 help-apply = Toepassen
 help-apply-name = Toepassen: { $change }
 toast-applied = Gewijzigd: { $change }
@@ -265,3 +280,17 @@ value-every = { $n ->
    *[other] eens per { $n } dagen
 }
 value-relay = scheidingsrelais, { $limit }
+alternatives-title = Wat zou verschil maken?
+alternative-as-it-is = Zoals het nu is
+alternative-battery = Een tweede accu zoals die van jou
+alternative-lithium = Lithium (LiFePO4), even groot
+alternative-panel = Een tweede paneel zoals dat van jou
+alternative-drive = Om de dag een uur rijden
+alternative-drive-charger = Een DC-DC-lader en om de dag een uur rijden
+alternative-lasts = { $sure_n ->
+    [one] { $sure } nacht zeker
+   *[other] { $sure } nachten zeker
+}. { $n ->
+    [one] Kans op { $n } nacht: { $chance }
+   *[other] Kans op { $n } nachten: { $chance }
+}

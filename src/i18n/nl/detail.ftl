@@ -68,3 +68,14 @@ flow-into-battery = In de accu
 term-watt = W en Wh.
 term-watt-text = Een watt (W) zegt hoe snel er nu energie wordt gebruikt, zoals de snelheid van een auto. Een wattuur (Wh) is een hoeveelheid energie, zoals de gereden afstand: 20 W gedurende 3 uur is 60 Wh.
 flow-cables = Kabels vanaf de accu
+answer-details = Details
+wish-nights = { $n ->
+    [one] Je wilt { $n } nacht
+   *[other] Je wilt { $n } nachten
+}
+wish-chance = { $n ->
+    [one] Je wilt { $n } nacht. Kans: { $chance }
+   *[other] Je wilt { $n } nachten. Kans: { $chance }
+}
+night-title = Nacht van { $night }: { $chance }
+night-figures = Bij gemiddeld weer zakt de laadtoestand naar { $lowest }. De zon levert die dag { $sun }, je verbruikt { $used }.

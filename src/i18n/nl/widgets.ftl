@@ -8,6 +8,7 @@ pair = { $label }: { $value }
 lantern-lit = brandt: haalt het heel waarschijnlijk
 lantern-low = zwak: haalt het misschien
 lantern-dark = uit: raakt waarschijnlijk leeg
+lantern-past = voorbij
 
 term-soc = Laadtoestand.
 term-soc-text = Hoe vol de accu is: 100% is vol, 0% is leeg. Aan de spanning alleen kun je dat niet zien zolang er stroom wordt verbruikt of geladen.

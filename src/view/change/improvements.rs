@@ -1,17 +1,22 @@
-//! What helps most: changes ranked by what they bring, each applied with one tap.
+//! What helps most: changes ranked by the chance of the nights wanted, each applied with one tap.
 
-use crate::advice::changes::improvements::{Gain, Help, HelpsJob};
+use crate::advice::changes::improvements::{Help, HelpsJob};
+use crate::advice::changes::wish::Advice;
 use crate::advice::trial::Outcome;
+use crate::forecast::Odds;
+use crate::forecast::odds::{SURE_FRAC, chance_of, reaches};
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::icons::Icon;
 use crate::view::jobs::Stage;
-use crate::view::lang::{Shown, duration, percent, t, t_args};
+use crate::view::lang::{Shown, percent, t, t_args};
 use crate::view::outlook::Calculation;
 use crate::view::search::{Plan, Search, SearchResult};
-use crate::view::state::AppState;
+use crate::view::state::{AppState, Tab};
+use crate::view::wide::is_wide;
 use crate::view::widgets::{disclosure, quiet_button};
-use crate::view::words::changes::{cautions_on_tap, change_words, cost_words, nights};
+use crate::view::words::changes::{cautions_on_tap, change_words, cost_words};
+use crate::view::words::names::count;
 use leptos::prelude::*;
 
 /// Pause after the last edit before the search starts [ms].
@@ -22,22 +27,21 @@ const FIRST: usize = 8;
 /// What is known of what helps.
 pub struct FoundImprovements {
     /// What becomes of the setup as it is.
-    baseline: Outcome,
-    /// What helps, the most first.
-    helps: Vec<Help>,
+    pub baseline: Outcome,
+    /// What helps, the most nights first.
+    pub helps: Vec<Help>,
     /// Share of the search that is done, 0..1.
     progress_frac: f64,
 }
 
+/// The search for what helps, kept for every screen that tells of it.
+pub type ImprovementsSearch = Search<Setup, FoundImprovements>;
+
 type Searched = SearchResult<Setup, FoundImprovements>;
 
-/// The screen.
-#[must_use]
-pub fn view(
-    app: AppState,
-    calculation: Calculation,
-    search: Search<Setup, FoundImprovements>,
-) -> AnyView {
+/// Searches for what helps the setup on screen, once its odds are known, while the answer or the screen is in
+/// sight.
+pub fn follow(app: AppState, calculation: Calculation, search: ImprovementsSearch) {
     let plan = Plan {
         pause_ms: PAUSE_MS,
         forget: false,
@@ -48,25 +52,41 @@ pub fn view(
             progress_frac: job.progress_frac(),
         },
     };
-    search.follow(calculation, plan, move || Some(app.setup.get()));
+    let odds_are_there =
+        Memo::new(move |_| calculation.odds.with(|o| o.as_ref().is_some_and(Odds::is_complete)));
+    search.follow(calculation, plan, move || {
+        let in_sight = matches!(app.tab.get(), Tab::Nights | Tab::Change) || is_wide();
+        (in_sight && odds_are_there.get()).then(|| app.setup.get())
+    });
+}
+
+/// The screen. The search is that of [`follow`].
+#[must_use]
+pub fn view(app: AppState, calculation: Calculation, search: ImprovementsSearch) -> AnyView {
     view! {
         <section class="card" aria-labelledby="helps-title">
             <h2 id="helps-title" tabindex="-1">{t("helps-title")}</h2>
             <p>{t("helps-told")}</p>
-            {search.view(app, move |result| list(app, result))}
+            {search.view(app, move |result| {
+                // The answer's own chances, played more often than the search does.
+                let known = calculation.odds.with(|odds| odds.as_ref().map(|o| o.lasting_frac.clone()));
+                let before = known.unwrap_or_else(|| result.found.baseline.lasting_frac.clone());
+                list(app, result, &before)
+            })}
         </section>
     }
     .into_any()
 }
 
-fn list(app: AppState, result: &Searched) -> AnyView {
+fn list(app: AppState, result: &Searched, before: &[f64]) -> AnyView {
     let found = &result.found;
-    let most = found.helps.iter().map(|help| help.gain.nights_mean).fold(0.0, f64::max);
-    let row = |help: &Help| row(app, &result.query, found, help, most);
-    let first: Vec<AnyView> = found.helps.iter().take(FIRST).map(row).collect();
-    let rest: Vec<AnyView> = found.helps.iter().skip(FIRST).map(row).collect();
+    let advice = Advice::of(&found.helps, usize::from(result.query.trip.nights));
+    let from = chance_of(before, advice.nights);
+    let row = |help: &Help| row(app, &result.query, found, help, (advice.nights, from));
+    let first: Vec<AnyView> = advice.helps.iter().take(FIRST).map(row).collect();
+    let rest: Vec<AnyView> = advice.helps.iter().skip(FIRST).map(row).collect();
     let more = (!rest.is_empty()).then(|| {
-        let n = Arg::Count(crate::view::words::names::count(rest.len()));
+        let n = Arg::Count(count(rest.len()));
         disclosure(
             t_args("helps-more", &[("n", n)]),
             false,
@@ -74,69 +94,57 @@ fn list(app: AppState, result: &Searched) -> AnyView {
         )
     });
     let working = result.stage == Stage::Working;
-    let none = (!working && found.helps.is_empty()).then(|| view! { <p>{t("helps-none")}</p> });
     let progress = working.then(|| {
         let done = percent(found.progress_frac);
         view! {
             <p class="working">{t_args("helps-progress", &[("done", Arg::Text(&done))])}</p>
         }
     });
-    let horizon = found.baseline.lasting_frac.len();
-    let sure = nights(found.baseline.nights_sure, horizon);
-    let even = nights(found.baseline.nights_even, horizon);
-    let now = t_args("helps-now", &[("sure", sure.arg()), ("even", even.arg())]);
     view! {
-        <p class="helps-now">{now}</p>
+        <p class="helps-now">{about(result, &advice, before)}</p>
         {progress}
-        {none}
         <ol class="helps" data-testid="improvements" aria-busy=if working { "true" } else { "false" }>{first}</ol>
         {more}
     }
     .into_any()
 }
 
-/// The gain the list is ranked by, in the largest unit it shows in.
-#[must_use]
-pub fn gain_words(gain: &Gain) -> String {
-    if gain.nights_mean >= 0.05 {
-        t_args("gain-mean", &[("amount", Shown::new(gain.nights_mean, 1).arg())])
-    } else if gain.until_low.0 >= 1.0 {
-        let hours = duration(crate::units::Hours(gain.until_low.0.round()));
-        t_args("gain-hours", &[("amount", Arg::Text(&hours))])
+/// Whose chance the list is about, and what it is now.
+fn about(result: &Searched, advice: &Advice, before: &[f64]) -> String {
+    let wanted = usize::from(result.query.trip.nights);
+    let chance = percent(chance_of(before, advice.nights));
+    let args = [("n", Arg::Count(count(advice.nights))), ("chance", Arg::Text(&chance))];
+    let now = t_args("helps-now", &args);
+    if result.stage == Stage::Working {
+        now
+    } else if advice.nights < wanted {
+        let told = t_args("helps-too-far", &[("n", Arg::Count(count(wanted)))]);
+        format!("{told} {now}")
+    } else if !advice.helps.is_empty() {
+        now
+    } else if reaches(chance_of(before, wanted), SURE_FRAC) {
+        format!("{now} {}", t("helps-sure"))
     } else {
-        let points = percent(gain.lowest_frac);
-        t_args("gain-lowest", &[("amount", Arg::Text(&points))])
+        format!("{now} {}", t("helps-none"))
     }
 }
 
-fn row(app: AppState, setup: &Setup, found: &FoundImprovements, help: &Help, most: f64) -> AnyView {
-    let (before, after) = (&found.baseline, &help.outcome);
-    let horizon = before.lasting_frac.len().max(after.lasting_frac.len());
-    let from_to =
-        |key: &str, from: Shown, to: Shown| t_args(key, &[("from", from.arg()), ("to", to.arg())]);
-    // A line played with fewer weather sequences is told as what it gains on the setup under the
-    // same few, so that no saving looks like a loss.
-    let gained = |from: usize, gain: i32| {
-        nights(from.saturating_add_signed(gain as isize).min(horizon), horizon)
-    };
-    let lowest = (percent(before.lowest_frac), percent(after.lowest_frac));
-    let facts = [
-        from_to(
-            crate::view::lang::key!("help-sure"),
-            nights(before.nights_sure, horizon),
-            gained(before.nights_sure, help.gain.nights_sure),
-        ),
-        from_to(
-            crate::view::lang::key!("help-even"),
-            nights(before.nights_even, horizon),
-            gained(before.nights_even, help.gain.nights_even),
-        ),
-        t_args("help-lowest", &[("from", Arg::Text(&lowest.0)), ("to", Arg::Text(&lowest.1))]),
-    ];
-    let facts: Vec<AnyView> =
-        facts.into_iter().map(|fact| view! { <li>{fact}</li> }.into_any()).collect();
-    let share = if most > 0.0 { help.gain.nights_mean / most } else { 0.0 };
-    let width = format!("{:.1}%", share.clamp(0.0, 1.0) * 100.0);
+fn row(
+    app: AppState,
+    setup: &Setup,
+    found: &FoundImprovements,
+    help: &Help,
+    (wanted, from): (usize, f64),
+) -> AnyView {
+    // A line played with fewer weather sequences is told as what it adds to the chance as it is, so
+    // that no saving looks like a loss.
+    let to = (from + help.chance_gain(wanted)).clamp(0.0, 1.0);
+    let (from, to_words) = (percent(from), percent(to));
+    let gain = t_args("help-gain", &[("from", Arg::Text(&from)), ("to", Arg::Text(&to_words))]);
+    let nights = found.baseline.nights_mean + help.gain.nights_mean;
+    let (mean, more) = (Shown::new(nights, 1), Shown::new(help.gain.nights_mean, 1));
+    let mean = t_args("help-mean", &[("to", mean.arg()), ("more", more.arg())]);
+    let width = format!("{:.1}%", to * 100.0);
     let title = change_words(setup, &help.change);
     let name = t_args("help-apply-name", &[("change", Arg::Text(&title))]);
     let change = help.change;
@@ -150,12 +158,12 @@ fn row(app: AppState, setup: &Setup, found: &FoundImprovements, help: &Help, mos
         <li class="help" data-testid="improvement">
             <div class="help-head">
                 <h3>{title}</h3>
-                <strong class="help-gain">{gain_words(&help.gain)}</strong>
+                <strong class="help-gain" data-testid="improvement-gain">{gain}</strong>
             </div>
             <span class="bar-track" aria-hidden="true">
                 <span class="bar-fill" data-testid="improvement-bar" style:width=width></span>
             </span>
-            <ul class="help-facts">{facts}<li>{cost_words(setup, help.cost)}</li></ul>
+            <ul class="help-facts"><li>{mean}</li><li>{cost_words(setup, help.cost)}</li></ul>
             <div class="help-foot" aria-label=name role="group">
                 {quiet_button(Some(Icon::Done), t("help-apply"), apply)}
                 {cautions_on_tap(help.hazards)}

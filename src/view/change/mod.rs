@@ -1,11 +1,13 @@
 //! What to change: what helps, ways to more nights, what to buy, setups side by side, the year;
 //! and the tools for on site and the workshop, which open in the same place.
 
+pub mod alternatives;
 pub mod buy;
 pub mod compare;
 pub mod compare_words;
 pub mod copies;
 pub mod improvements;
+pub mod next_step;
 pub mod prices;
 pub mod stay;
 pub mod ways;
@@ -33,9 +35,11 @@ const DECISIONS: [Screen; 5] =
 /// The state of each screen of "Change", kept while others are shown; copies share it.
 #[derive(Clone, Copy, Default)]
 pub struct ChangeScreens {
-    improvements: Search<Setup, improvements::FoundImprovements>,
+    /// What helps, for the next step too.
+    pub improvements: improvements::ImprovementsSearch,
     ways: ways::WaysState,
     buy: buy::BuyState,
+    alternatives: alternatives::AlternativesSearch,
     compare: compare::CompareState,
     year: Search<Setup, Vec<Outcome>>,
     reading: on_site::Draft,
@@ -43,6 +47,25 @@ pub struct ChangeScreens {
     bench: measure::Bench,
     surroundings: RwSignal<Surroundings>,
     together: RwSignal<Vec<u32>>,
+}
+
+impl ChangeScreens {
+    /// What stands in the answer itself: the next step and, on the day, what the battery shows.
+    #[must_use]
+    pub fn in_the_answer(self, app: AppState, calculation: Calculation) -> AnyView {
+        let today = on_site::today::Today { draft: self.reading, learned: self.learned };
+        let improvements = self.improvements;
+        let helps = Signal::derive(move || {
+            improvements
+                .result
+                .with(|result| result.as_ref().map(|r| r.0.found.helps.clone()).unwrap_or_default())
+        });
+        view! {
+            {next_step::view(app, calculation, improvements)}
+            {on_site::today::view(app, calculation, today, helps)}
+        }
+        .into_any()
+    }
 }
 
 /// The part of the page.
@@ -62,7 +85,11 @@ pub fn view(app: AppState) -> AnyView {
             Screen::Improvements => improvements::view(app, calculation, screens.improvements),
             Screen::Ways => ways::view(app, calculation, screens.ways),
             Screen::Buy => buy::view(app, calculation, screens.buy),
-            Screen::Compare => compare::view(app, screens.compare),
+            Screen::Compare => view! {
+                {alternatives::view(app, calculation, screens.alternatives)}
+                {compare::view(app, screens.compare)}
+            }
+            .into_any(),
             Screen::Year => year::view(app, calculation, screens.year),
             Screen::OnSite => on_site::view(app, calculation, screens.reading, screens.learned),
             Screen::Measure => measure::view(app, calculation, screens.bench),

@@ -9,22 +9,23 @@ use crate::view::chart::{SocChart, flow_chart, soc_chart};
 use crate::view::lang::t;
 use crate::view::state::AppState;
 use crate::view::tasks::{ViewFn, mount_as_tasks};
+use crate::view::wide::is_wide;
 use crate::view::widgets::{
     DataTable, ExplainedFigure, OpenDetails, Term, data_table, explained_list, made_when_open,
-    tip_with,
+    made_while_open, tip_with,
 };
 use leptos::prelude::*;
 
 /// The verdict, and the course of the battery under its heading.
 #[must_use]
-pub fn course(app: AppState, calculation: Calculation) -> AnyView {
+pub fn course(app: AppState, calculation: Calculation, next_step: AnyView) -> AnyView {
     let course: Memo<Option<SocChart>> = Memo::new(move |_| {
         calculation.of_facts_with(Some(calculation.odds_in_chart), app, course_chart).flatten()
     });
     let has_course = Memo::new(move |_| course.with(Option::is_some));
     let inside = move || has_course.get().then(|| soc_chart(course.into()));
     view! {
-        {verdict::view(app, calculation)}
+        {verdict::view(app, calculation, next_step)}
         <h2>{t("answer-course")}</h2>
         <div class="course">{inside}</div>
     }
@@ -45,8 +46,7 @@ enum Section {
 type Make = fn(&Facts<'_>) -> Section;
 
 /// The sections of average weather, in their order.
-const AVERAGE: [Make; 3] = [
-    |facts| Section::Notes(words::notes(facts)),
+const AVERAGE: [Make; 2] = [
     |facts| Section::Balance(origins::balance(facts)),
     |facts| Section::Drains(origins::drains(facts)),
 ];
@@ -57,16 +57,36 @@ const OF_ODDS: [Make; 2] = [
     |facts| Section::Certainty(words::certainty(facts)),
 ];
 
-/// The rest of the answer: balance, drains, night by night, how sure. Each section follows what it
-/// shows by itself, and is made in a turn of its own.
+/// What is worth knowing, and the rest of the answer under "Details", which stand open where there is room;
+/// `below` ends them.
 #[must_use]
-pub fn view(app: AppState, calculation: Calculation) -> AnyView {
+pub fn view(
+    app: AppState,
+    calculation: Calculation,
+    below: impl Fn() -> AnyView + Copy + Send + 'static,
+) -> AnyView {
+    let notes = Memo::new(move |_| {
+        calculation.of_facts_with(None, app, |facts| Section::Notes(words::notes(facts)))
+    });
+    let inside = move || view! { {sections(app, calculation)} {below()} }.into_any();
+    view! {
+        <div class="details">
+            {follow(notes)}
+            {made_while_open(Signal::stored(t("answer-details")), is_wide(), inside)}
+        </div>
+    }
+    .into_any()
+}
+
+/// Figures, balance, drains, night by night, how sure. Each section follows what it shows by itself, and is
+/// made in a turn of its own.
+fn sections(app: AppState, calculation: Calculation) -> AnyView {
     let section = |odds, make: Make| Memo::new(move |_| calculation.of_facts_with(odds, app, make));
-    let [notes, balance, drains] = AVERAGE.map(|make| section(None, make));
+    let [balance, drains] = AVERAGE.map(|make| section(None, make));
     let [by_night, certainty] = OF_ODDS.map(|make| section(Some(calculation.odds_below), make));
     let flow = Memo::new(move |_| calculation.of_facts_with(None, app, average_day));
     let makers: Vec<ViewFn> = vec![
-        Box::new(move || follow(notes)),
+        Box::new(move || verdict::figures(app, calculation)),
         Box::new(move || follow(balance)),
         Box::new(move || follow(drains)),
         Box::new(move || folded(|| t("answer-by-night"), by_night, move || follow(by_night))),

@@ -16,6 +16,7 @@ mod origins;
 pub(super) mod picture;
 pub mod play;
 mod verdict;
+mod wish;
 pub mod words;
 
 use super::answer::{AnswerSignal, AnswerView};
@@ -27,7 +28,7 @@ use crate::forecast::{MonthlyClimate, Odds, Outlook, TripPlan};
 use crate::model::climate::Climate;
 use crate::model::example::example_climate;
 use crate::model::{Setup, SolarArray, SystemVoltage, Trip};
-use facts::Facts;
+use facts::{Facts, nights_past};
 use leptos::prelude::*;
 pub(super) use origins::climate_source;
 
@@ -126,6 +127,19 @@ impl Calculation {
         }
     }
 
+    /// As [`Self::of_facts`], told from arrival even where the stay is under way: for what others read.
+    pub(super) fn of_whole_stay<T>(
+        self,
+        app: AppState,
+        make: impl Fn(&Facts<'_>) -> T,
+    ) -> Option<T> {
+        let mut made = None;
+        self.with_facts(Some(self.odds), app, &mut |facts| {
+            made = Some(make(&Facts { nights_past: 0, from_arrival: true, ..*facts }));
+        });
+        made
+    }
+
     /// Applies `make` to the current facts and tracks them; `None` where there is no answer.
     pub(super) fn of_facts<T>(self, app: AppState, make: fn(&Facts<'_>) -> T) -> Option<T> {
         self.of_facts_with(Some(self.odds), app, make)
@@ -161,7 +175,17 @@ impl Calculation {
             // as far.
             let odds = odds.filter(|odds| odds.lasting_frac.len() == plan.mornings.len());
             app.setup.with_untracked(|setup| {
-                tell(&Facts { setup, plan, outlook, odds, climate: &climate });
+                let nights_past = nights_past(setup, plan);
+                let from_arrival = false;
+                tell(&Facts {
+                    setup,
+                    plan,
+                    outlook,
+                    odds,
+                    climate: &climate,
+                    nights_past,
+                    from_arrival,
+                });
             });
         };
         match odds {

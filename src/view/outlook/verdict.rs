@@ -8,34 +8,41 @@ use crate::units::WattHours;
 use crate::view::answer::{AnswerView, low_words};
 use crate::view::lang::{key, long_weekday, percent, short_date, t, t_args};
 use crate::view::state::AppState;
-use crate::view::widgets::{Term, made_when_open, origin, tip, tip_with};
+use crate::view::widgets::{Term, origin, tip_with};
 use crate::view::words::names::drawer_name;
 use leptos::prelude::*;
 
 /// Nights that can be told apart by their weekday.
 const NIGHTS_OF_A_WEEK: usize = 7;
 
-/// The verdict, what takes most, and the figures behind them, folded. They follow by themselves.
+/// The nights wanted, the verdict, what takes most, and the next step. They follow by themselves.
 #[must_use]
-pub fn view(app: AppState, calculation: Calculation) -> AnyView {
+pub fn view(app: AppState, calculation: Calculation, next_step: AnyView) -> AnyView {
     let odds = Some(calculation.odds_in_chart);
-    // Worked out only while the figures stand open.
-    let answer =
-        Memo::new(move |_| calculation.of_facts_with(odds, app, super::words::answer_view));
     let says = Memo::new(move |_| calculation.of_facts_with(odds, app, verdict).flatten());
     let most = Memo::new(move |_| calculation.of_facts_with(None, app, takes_most).flatten());
+    view! {
+        {super::wish::view(app, calculation)}
+        <p class="answer-verdict" data-testid="verdict">{move || says.get()}</p>
+        <p class="answer-most" data-testid="takes-most">{move || most.get()}</p>
+        {next_step}
+    }
+    .into_any()
+}
+
+/// More figures of the odds.
+#[must_use]
+pub fn figures(app: AppState, calculation: Calculation) -> AnyView {
+    let odds = Some(calculation.odds_below);
+    let answer =
+        Memo::new(move |_| calculation.of_facts_with(odds, app, super::words::answer_view));
     let shown = move |words: fn(&AnswerView) -> String| {
         move || answer.with(|answer| answer.as_ref().map(words))
     };
-    let chance = Memo::new(move |_| calculation.of_facts_with(odds, app, chance).flatten());
-    let has_odds = Memo::new(move |_| chance.with(Option::is_some));
-    let chance = move || {
-        has_odds
-            .get()
-            .then(|| view! { <li><span>{move || chance.get()}</span>{tip(Term::Chance)}</li> })
-    };
-    let figures = move || {
-        // They speak of the odds.
+    let has_odds = Memo::new(move |_| {
+        answer.with(|answer| answer.as_ref().is_some_and(|answer| answer.chance_frac.is_some()))
+    });
+    let inside = move || {
         if !has_odds.get() {
             return view! { <p>{t("answer-working")}</p> }.into_any();
         }
@@ -48,43 +55,35 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
         }
         .into_any()
     };
-    view! {
-        <p class="answer-verdict">{move || says.get()}</p>
-        <ul class="answer-facts" data-testid="answer-facts">
-            {chance}
-            {move || most.get().map(|most| view! { <li>{most}</li> })}
-        </ul>
-        {made_when_open(Signal::stored(t("answer-figures")), figures)}
-    }
-    .into_any()
+    view! { {inside} }.into_any()
 }
 
 /// Which nights are safe, which are likely, and from which on it gets tight; `None` until the odds
 /// are there.
 fn verdict(facts: &Facts<'_>) -> Option<String> {
-    let odds = facts.odds?;
-    let wanted = facts.plan.nights_wanted;
-    let sure = odds.nights_at(SURE_FRAC).min(wanted);
-    let likely = odds.nights_at(EVEN_FRAC).clamp(sure, wanted);
+    let (wanted, past) = (facts.plan.nights_wanted, facts.nights_past);
+    let sure = facts.nights_at(SURE_FRAC)?.min(wanted);
+    let likely = facts.nights_at(EVEN_FRAC)?.clamp(sure, wanted);
     if wanted == 0 {
         return None;
     }
     if sure == wanted {
-        return Some(t_args("verdict-all", &[("n", count(wanted))]));
+        return Some(t_args("verdict-all", &[("n", count(wanted - past))]));
     }
     let name = |night: usize| night_name(facts, night);
-    let chance = |night: usize| percent(odds.chance_of(night));
-    if likely == 0 {
-        return Some(t_args("verdict-none", &[("chance", Arg::Text(&chance(1)))]));
+    let chance = |night: usize| percent(facts.chance_of(night).unwrap_or_default());
+    if likely == past {
+        let key = if past > 0 { key!("verdict-none-now") } else { key!("verdict-none") };
+        return Some(t_args(key, &[("chance", Arg::Text(&chance(past + 1)))]));
     }
     let mut sentences = Vec::new();
-    if sure > 0 {
-        let key = match sure {
+    if sure > past {
+        let key = match sure - past {
             1 => key!("verdict-safe-one"),
             2 => key!("verdict-safe-two"),
             _ => key!("verdict-safe-more"),
         };
-        let (first, last) = (name(1), name(sure));
+        let (first, last) = (name(past + 1), name(sure));
         sentences.push(t_args(key, &[("first", Arg::Text(&first)), ("last", Arg::Text(&last))]));
     }
     if likely > sure {
@@ -121,12 +120,6 @@ fn likely_words(answer: &AnswerView) -> String {
     let likely = t_args("answer-likely", &[("n", Arg::Count(i32::from(answer.likely_nights)))]);
     let asked = t_args("answer-asked", &[("n", Arg::Count(i32::from(answer.asked_nights)))]);
     format!("{likely}. {asked}")
-}
-
-/// Chance of lasting all nights asked for; `None` until the odds are there.
-fn chance(facts: &Facts<'_>) -> Option<String> {
-    let chance = percent(facts.odds?.chance_of(facts.plan.nights_wanted));
-    Some(t_args("answer-chance", &[("chance", Arg::Text(&chance))]))
 }
 
 fn lowest_words(answer: &AnswerView) -> String {

@@ -13,8 +13,10 @@ use crate::view::answer::{AnswerDetail, AnswerView, Drain};
 use crate::view::lang::{
     Shown, duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
 };
+use crate::view::today::since_arrival_now;
 use crate::view::widgets::{DataTable, LanternLevel, LanternNight};
 use crate::view::words::names::drawer_name;
+use time::Date;
 
 /// Everything the page shows.
 #[must_use]
@@ -23,15 +25,17 @@ pub fn answer_view(facts: &Facts<'_>) -> AnswerView {
     let wanted = plan.nights_wanted;
     let horizon = plan.mornings.len();
     // Until there are odds the average course stands in for them.
-    let sure = odds.map_or(outlook.nights, |odds| odds.nights_at(SURE_FRAC));
-    let likely = odds.map_or(outlook.nights, |odds| odds.nights_at(EVEN_FRAC));
+    let average = outlook.nights.max(facts.nights_past);
+    let sure = facts.nights_at(SURE_FRAC).unwrap_or(average);
+    let likely = facts.nights_at(EVEN_FRAC).unwrap_or(average);
     let whole = |nights: usize| u16::try_from(nights).unwrap_or(u16::MAX);
     AnswerView {
-        sure_nights: whole(sure),
-        likely_nights: whole(likely),
+        sure_nights: whole(sure - facts.nights_past),
+        likely_nights: whole(likely - facts.nights_past),
+        from_now: !facts.from_arrival && is_under_way(facts),
         asked_nights: whole(wanted),
         open_ended: sure >= horizon,
-        chance_frac: odds.map(|odds| odds.chance_of(wanted)),
+        chance_frac: facts.chance_of(wanted),
         first_low: odds
             .map_or(outlook.course.first_low, |odds| odds.first_low_at(SURE_FRAC))
             .map(|hour| moment(facts, hour + 1)),
@@ -54,12 +58,15 @@ pub fn answer_detail(facts: &Facts<'_>) -> AnswerDetail {
     }
 }
 
+/// Today lies within the stay.
+fn is_under_way(facts: &Facts<'_>) -> bool {
+    let end = facts.plan.nights_wanted.checked_sub(1).and_then(|at| facts.plan.mornings.get(at));
+    since_arrival_now(&facts.setup.trip).zip(end).is_some_and(|(since, end)| since.0 < *end as f64)
+}
+
 /// Chance of lasting through night `night` (from 1): the odds, or all or nothing on average.
 fn chance(facts: &Facts<'_>, night: usize) -> f64 {
-    facts.odds.map_or_else(
-        || if facts.outlook.nights >= night { 1.0 } else { 0.0 },
-        |odds| odds.chance_of(night),
-    )
+    facts.chance_of(night).unwrap_or(if facts.outlook.nights >= night { 1.0 } else { 0.0 })
 }
 
 fn lanterns(facts: &Facts<'_>) -> Vec<LanternNight> {
@@ -67,10 +74,11 @@ fn lanterns(facts: &Facts<'_>) -> Vec<LanternNight> {
         .map(|night| {
             let chance = chance(facts, night);
             let date = facts.plan.sun.dates.get(night - 1);
+            let past = night <= facts.nights_past;
             LanternNight {
-                level: LanternLevel::of_chance(chance),
+                level: if past { LanternLevel::Past } else { LanternLevel::of_chance(chance) },
                 label: date.map_or_else(|| night.to_string(), |date| weekday(*date)),
-                chance: percent(chance),
+                chance: if past { String::new() } else { percent(chance) },
             }
         })
         .collect()
@@ -92,6 +100,44 @@ fn drains(facts: &Facts<'_>) -> Vec<Drain> {
         .collect()
 }
 
+/// What is known of one night and the day before it, in average weather but for its chance.
+pub(super) struct NightFigures {
+    /// The day it begins on.
+    pub evening: Option<Date>,
+    /// Chance of lasting through it, 0..1.
+    pub chance_frac: f64,
+    /// Lowest charge since the morning before, 0..1.
+    pub lowest_frac: f64,
+    /// Lowest voltage, where it can be told.
+    pub sag: Option<Volts>,
+    /// Brought in by the sun.
+    pub sun: WattHours,
+    /// Used.
+    pub used: WattHours,
+}
+
+/// Each night of the stay.
+pub(super) fn night_figures(facts: &Facts<'_>) -> Vec<NightFigures> {
+    let course = &facts.outlook.course;
+    let mut from = 0;
+    let nights = facts.plan.mornings.iter().enumerate().take(facts.plan.nights_wanted);
+    nights
+        .map(|(index, morning)| {
+            let hours = course.hours.get(from..*morning).unwrap_or(&[]);
+            from = *morning;
+            let sag = hours.iter().map(|hour| hour.sag_volts.0).fold(f64::INFINITY, f64::min);
+            NightFigures {
+                evening: facts.plan.sun.dates.get(index).copied(),
+                chance_frac: chance(facts, index + 1),
+                lowest_frac: hours.iter().map(|hour| hour.soc_frac).fold(1.0, f64::min),
+                sag: sag.is_finite().then_some(Volts(sag)),
+                sun: hours.iter().map(|hour| hour.ledger.sun).sum(),
+                used: hours.iter().map(|hour| hour.ledger.consumption()).sum(),
+            }
+        })
+        .collect()
+}
+
 /// Figures night by night.
 pub(super) fn by_night(facts: &Facts<'_>) -> DataTable {
     let heads = vec![
@@ -102,32 +148,17 @@ pub(super) fn by_night(facts: &Facts<'_>) -> DataTable {
         t("night-head-sun"),
         t("night-head-use"),
     ];
-    let course = &facts.outlook.course;
-    let mut from = 0;
-    let rows = facts
-        .plan
-        .mornings
-        .iter()
-        .enumerate()
-        .take(facts.plan.nights_wanted)
-        .map(|(index, morning)| {
-            let hours = course.hours.get(from..*morning).unwrap_or(&[]);
-            from = *morning;
-            let lowest = hours.iter().map(|hour| hour.soc_frac).fold(1.0, f64::min);
-            let sag = hours.iter().map(|hour| hour.sag_volts.0).fold(f64::INFINITY, f64::min);
-            let sun: WattHours = hours.iter().map(|hour| hour.ledger.sun).sum();
-            let used: WattHours = hours.iter().map(|hour| hour.ledger.consumption()).sum();
-            let date = facts.plan.sun.dates.get(index);
-            vec![
-                date.map_or_else(String::new, |date| short_date(*date)),
-                percent(chance(facts, index + 1)),
-                percent(lowest),
-                if sag.is_finite() { volts(Volts(sag)) } else { String::new() },
-                watt_hours(sun),
-                watt_hours(used),
-            ]
-        })
-        .collect();
+    let row = |night: NightFigures| {
+        vec![
+            night.evening.map_or_else(String::new, short_date),
+            percent(night.chance_frac),
+            percent(night.lowest_frac),
+            night.sag.map_or_else(String::new, volts),
+            watt_hours(night.sun),
+            watt_hours(night.used),
+        ]
+    };
+    let rows = night_figures(facts).into_iter().map(row).collect();
     DataTable { caption: t("night-caption"), heads, rows }
 }
 

@@ -7,7 +7,9 @@
 // The glue that `wasm_split` makes of a marked function declares imports and exports.
 #![cfg_attr(feature = "split", allow(unsafe_code))]
 
+use super::Parts;
 use crate::i18n::texts::{ENGLISH_OUTLOOK, ENGLISH_REST, ENGLISH_STORAGE};
+use crate::view::change::ChangeScreens;
 use crate::view::lang;
 use crate::view::outlook::{Calculation, detail, hours, play};
 use crate::view::setups::Setups;
@@ -50,8 +52,8 @@ pub async fn fetch_storage_module() -> Result<&'static StorageModule, SplitLoade
 
 pub(super) enum Outlook {
     Odds(Calculation),
-    Course(AppState, Calculation),
-    Details(AppState, Calculation),
+    Course(AppState, Calculation, Box<Parts>),
+    Details(AppState, Calculation, Box<Parts>),
 }
 
 #[cfg_attr(feature = "split", wasm_split(outlook, fallible, preload(fetch_outlook)))]
@@ -62,8 +64,13 @@ pub(super) fn split_outlook(what: Outlook) -> Split {
             play::follow(calculation);
             ().into_any()
         }
-        Outlook::Course(app, calculation) => detail::course(app, calculation),
-        Outlook::Details(app, calculation) => detail::view(app, calculation),
+        Outlook::Course(app, calculation, parts) => {
+            detail::course(app, calculation, parts.next_step())
+        }
+        Outlook::Details(app, calculation, parts) => {
+            let parts = *parts;
+            detail::view(app, calculation, move || parts.below_the_answer())
+        }
     })
 }
 
@@ -88,7 +95,8 @@ pub(super) fn split_forms(what: Forms, app: AppState, calculation: Calculation) 
 }
 
 pub(super) enum Change {
-    Change(AppState),
+    Screens(AppState),
+    NextStep(AppState, Calculation),
     BelowTheAnswer(AppState, Calculation),
 }
 
@@ -97,7 +105,12 @@ pub(super) fn split_change(what: Change) -> Split {
     lang::add_english(ENGLISH_OUTLOOK);
     lang::add_english(ENGLISH_REST);
     Ok(match what {
-        Change::Change(app) => change::view(app),
+        Change::Screens(app) => change::view(app),
+        Change::NextStep(app, calculation) => match use_context::<ChangeScreens>() {
+            Some(screens) => screens.in_the_answer(app, calculation),
+            // Provided where the page is made.
+            None => ().into_any(),
+        },
         Change::BelowTheAnswer(app, calculation) => view! {
             {hours::view(calculation)}
             {measure::in_the_outlook(app, calculation)}

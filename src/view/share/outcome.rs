@@ -32,7 +32,7 @@ impl Outcome {
     /// The answer now with all that belongs to it, followed in effects.
     #[must_use]
     pub fn whole(self) -> Option<WholeAnswer> {
-        self.calculation.of_facts(self.app, |facts| WholeAnswer {
+        self.calculation.of_whole_stay(self.app, |facts| WholeAnswer {
             answer: answer_view(facts),
             detail: answer_detail(facts),
             course: course_chart(facts),

@@ -155,7 +155,7 @@ impl Page<'_> {
             let glow = match night.level {
                 LanternLevel::Lit => 1.0,
                 LanternLevel::Low => 0.35,
-                LanternLevel::Dark => 0.0,
+                LanternLevel::Dark | LanternLevel::Past => 0.0,
             };
             self.fill(GLOW, (left, top + height * (1.0 - glow), width, height * glow));
             let line = if night.level == LanternLevel::Dark { EDGE } else { INK };

@@ -149,7 +149,7 @@ fn headline(whole: WholeAnswer) -> AnyView {
             {sure} ". " {t_args("answer-asked", &[("n", asked)])}
             {chance}
         </p>
-        {lantern_row(lanterns)}
+        {lantern_row(lanterns, None)}
         <div class="paper-course" node_ref=picture></div>
         <ul class="paper-notes">{notes}</ul>
     }

@@ -3,6 +3,7 @@
 mod form;
 mod learned;
 mod log;
+pub mod today;
 
 pub use form::Draft;
 

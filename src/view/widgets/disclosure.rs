@@ -29,12 +29,23 @@ pub fn made_when_open(
     title: Signal<String>,
     inside: impl Fn() -> AnyView + Send + 'static,
 ) -> AnyView {
-    let open = RwSignal::new(false);
+    made_while_open(title, false, inside)
+}
+
+/// The same, open from the start where `open` says so.
+#[must_use]
+pub fn made_while_open(
+    title: Signal<String>,
+    open: bool,
+    inside: impl Fn() -> AnyView + Send + 'static,
+) -> AnyView {
+    let at_first = open;
+    let open = RwSignal::new(open);
     let toggled = move |event: leptos::ev::Event| {
         open.set(event_target::<web_sys::Element>(&event).has_attribute("open"));
     };
     view! {
-        <details class="disclosure" on:toggle=toggled>
+        <details class="disclosure" open=at_first on:toggle=toggled>
             <summary><span>{move || title.get()}</span></summary>
             <div class="disclosure-inside">
                 {move || open.get().then(&inside)}

@@ -17,6 +17,8 @@ pub enum LanternLevel {
     Low,
     /// It likely does not: less than an even chance.
     Dark,
+    /// The night is over.
+    Past,
 }
 
 impl LanternLevel {
@@ -36,7 +38,7 @@ impl LanternLevel {
         match self {
             Self::Lit => "#lantern-lit",
             Self::Low => "#lantern-low",
-            Self::Dark => "#lantern-dark",
+            Self::Dark | Self::Past => "#lantern-dark",
         }
     }
 
@@ -45,6 +47,7 @@ impl LanternLevel {
             Self::Lit => "lantern lantern-is-lit",
             Self::Low => "lantern lantern-is-low",
             Self::Dark => "lantern lantern-is-dark",
+            Self::Past => "lantern lantern-is-past",
         }
     }
 
@@ -55,6 +58,7 @@ impl LanternLevel {
             Self::Lit => key!("lantern-lit"),
             Self::Low => key!("lantern-low"),
             Self::Dark => key!("lantern-dark"),
+            Self::Past => key!("lantern-past"),
         })
     }
 }
@@ -105,22 +109,39 @@ pub fn lantern(level: LanternLevel) -> AnyView {
     .into_any()
 }
 
-/// A row of lanterns, one for each night, with its label, its level and its chance in words.
+/// A row of lanterns, one for each night, with its label, its level and its chance in words. A tap opens or
+/// closes a night in `open`, where there is one.
 #[must_use]
-pub fn lantern_row(nights: Vec<LanternNight>) -> AnyView {
+pub fn lantern_row(nights: Vec<LanternNight>, open: Option<RwSignal<Option<usize>>>) -> AnyView {
     let nights: Vec<AnyView> = nights
         .into_iter()
-        .map(|night| {
-            view! {
-                <li class="lantern-night" data-testid="lantern">
-                    {lantern(night.level)}
-                    <span class="lantern-label">{night.label}</span>
-                    <span class="unseen">{night.level.word()}</span>
-                    <span class="lantern-chance">{night.chance}</span>
-                </li>
+        .enumerate()
+        .map(|(index, night)| {
+            let inside = view! {
+                {lantern(night.level)}
+                <span class="lantern-label">{night.label}</span>
+                <span class="unseen">{night.level.word()}</span>
+                <span class="lantern-chance">{night.chance}</span>
             }
-            .into_any()
+            .into_any();
+            let inside = match open {
+                Some(open) => opener(inside, open, index),
+                None => view! { <div class="lantern-night">{inside}</div> }.into_any(),
+            };
+            view! { <li data-testid="lantern">{inside}</li> }.into_any()
         })
         .collect();
     view! { <ol class="lanterns">{nights}</ol> }.into_any()
+}
+
+fn opener(inside: AnyView, open: RwSignal<Option<usize>>, index: usize) -> AnyView {
+    let is_open = move || open.get() == Some(index);
+    let press =
+        move |_| _ = open.try_update(|open| *open = (*open != Some(index)).then_some(index));
+    view! {
+        <button type="button" class="lantern-night" aria-expanded=move || is_open().to_string() on:click=press>
+            {inside}
+        </button>
+    }
+    .into_any()
 }

@@ -24,7 +24,7 @@ pub use buttons::{button, icon_button, quiet_button};
 pub use caution::{Danger, caution};
 pub use choice::{choice_row, radios, select_field, toggle};
 pub use data_table::{DataTable, data_table};
-pub use disclosure::{disclosure, made_when_open, table_disclosure};
+pub use disclosure::{disclosure, made_when_open, made_while_open, table_disclosure};
 pub use explained_figure::{ExplainedFigure, FigureBar, OpenDetails, explained_list};
 pub use facts::{Fact, facts};
 pub use lanterns::{LanternLevel, LanternNight, lantern, lantern_row, lantern_sprite};

@@ -52,7 +52,7 @@ export class Deciding {
   /** Chance of lasting all nights asked for, 0..1. */
   async chance() {
     await this.settled();
-    const text = await this.page.getByTestId("answer-facts").getByText(/Chance of lasting the whole stay/).innerText();
+    const text = await this.page.getByTestId("wish").getByText(/Chance: /).innerText();
     return Number.parseInt(/(\d+)\s*%/.exec(text)[1], 10) / 100;
   }
 

@@ -81,6 +81,13 @@ export class Nightbank {
     await this.page.getByRole("button", { name: "Update now" }).click();
   }
 
+  /** Opens "Details" below the answer, unless they stand open. */
+  async openDetails() {
+    const details = this.main().locator("details").filter({ has: this.page.locator("summary").getByText("Details", { exact: true }) }).first();
+    await details.waitFor();
+    if ((await details.getAttribute("open")) === null) await details.locator("summary").first().click();
+  }
+
   /** What the page is about, below its frame. */
   main() {
     return this.page.getByRole("main");

@@ -73,7 +73,7 @@ export class Sharing {
     await this.page.getByTestId("answer-figure").waitFor();
     await eventually("the odds are played", async () => (await this.page.getByTestId("answer-working").count()) === 0, { timeout_ms: 30_000 });
     const all = await Promise.all(
-      ["answer-figure", "answer-facts", "lantern"].map((id) => this.page.getByTestId(id).allInnerTexts()),
+      ["answer-figure", "verdict", "wish", "lantern"].map((id) => this.page.getByTestId(id).allInnerTexts()),
     );
     return all.flat();
   }

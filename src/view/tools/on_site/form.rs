@@ -10,6 +10,7 @@ use crate::view::icons::Icon;
 use crate::view::lang::{self, duration, percent, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
+use crate::view::today::{camp_now, since_arrival};
 use crate::view::widgets::{
     Danger, NumberField, Term, button, caution, date_field, radios, time_field,
 };
@@ -61,20 +62,6 @@ enum Fault {
     TooLate,
     /// The log is full.
     Full,
-}
-
-/// Date and minute of the day of the camp's clock now.
-fn camp_now(trip: &Trip) -> Option<(Date, u16)> {
-    let minutes = (js_sys::Date::now() / 60_000.0).floor() + f64::from(trip.utc_offset_min);
-    let days = (minutes / 1440.0).floor();
-    let date = Date::from_julian_day(days as i32 + 2_440_588).ok()?;
-    Some((date, (minutes - days * 1440.0) as u16))
-}
-
-/// Time from arrival to a moment of the camp's clock.
-fn since_arrival(trip: &Trip, date: Date, minute: u16) -> Hours {
-    let days = (date - trip.start()).whole_days() as f64;
-    Hours(days * 24.0 + f64::from(minute) / 60.0 - f64::from(trip.arrival_hour))
 }
 
 /// A moment of the stay in words.
