@@ -41,7 +41,7 @@ fn each_column_is_that_setup_played_by_itself() {
     lithium.prices.lithium_per_100ah = Money(1.0);
     let columns = columns(&[&lead, &lithium]);
     for (column, setup) in columns.iter().zip([&lead, &lithium]) {
-        let (outlook, lasting) = played(setup, 256);
+        let (outlook, lasting) = played(setup, nightbank::forecast::odds::SEQUENCES);
         assert_eq!(column.outcome.nights, outlook.nights);
         assert_eq!(column.outcome.lowest_frac, outlook.course.lowest.0);
         assert_eq!(column.outcome.lasting_frac, lasting);

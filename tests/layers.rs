@@ -50,6 +50,8 @@ const ROOMS: [(&str, &[&str]); 7] = [
             "state",
             "storage",
             "tasks",
+            "today",
+            "wide",
             "working",
         ],
     ),

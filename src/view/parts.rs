@@ -27,6 +27,7 @@ use split::{
     Change, Forms, More, Outlook, fetch_change, fetch_forms, fetch_more, fetch_outlook, now,
     split_change, split_forms, split_more, split_outlook,
 };
+use std::sync::Arc;
 
 /// A part of the program that travels in files of its own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -258,7 +259,11 @@ impl Parts {
         let inside = move || {
             answers.get().then(|| {
                 self.show(Chunk::Outlook, move || {
-                    now(split_outlook(Outlook::Course(app, calculation, Box::new(self))))
+                    now(split_outlook(Outlook::Course(
+                        app,
+                        calculation,
+                        Arc::new(move || self.next_step()),
+                    )))
                 })
             })
         };
@@ -270,7 +275,11 @@ impl Parts {
     pub fn details(self) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
         self.show(Chunk::Outlook, move || {
-            now(split_outlook(Outlook::Details(app, calculation, Box::new(self))))
+            now(split_outlook(Outlook::Details(
+                app,
+                calculation,
+                Arc::new(move || self.below_the_answer()),
+            )))
         })
     }
 

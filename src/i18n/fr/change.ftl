@@ -15,7 +15,7 @@ helps-more = { $n ->
     [one] { $n } autre changement
    *[other] { $n } autres changements
 }
-helps-now = Chance de tenir { $n ->
+helps-now = Probabilité de tenir { $n ->
     [one] { $n } nuit
    *[other] { $n } nuits
 } en l’état : { $chance }.
@@ -44,8 +44,8 @@ next-ways = { $n ->
    *[other] Voir comment tenir { $n } nuits
 }
 next-gain = { $n ->
-    [one] Chance de tenir { $n } nuit : { $from } → { $to }
-   *[other] Chance de tenir { $n } nuits : { $from } → { $to }
+    [one] Probabilité de tenir { $n } nuit : { $from } → { $to }
+   *[other] Probabilité de tenir { $n } nuits : { $from } → { $to }
 }
 next-playing = Simulation en cours…
 next-tried = Fait : { $change }
@@ -291,6 +291,6 @@ alternative-lasts = { $sure_n ->
     [one] { $sure } nuit sûre
    *[other] { $sure } nuits sûres
 }. { $n ->
-    [one] Chance de tenir { $n } nuit : { $chance }
-   *[other] Chance de tenir { $n } nuits : { $chance }
+    [one] Probabilité de tenir { $n } nuit : { $chance }
+   *[other] Probabilité de tenir { $n } nuits : { $chance }
 }

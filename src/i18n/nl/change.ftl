@@ -49,7 +49,7 @@ next-gain = { $n ->
 }
 next-playing = Wordt doorgerekend…
 next-tried = Gedaan: { $change }
-next-back = Terugdraaien
+next-back = Ongedaan maken
 help-apply = Toepassen
 help-apply-name = Toepassen: { $change }
 toast-applied = Gewijzigd: { $change }

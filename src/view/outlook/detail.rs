@@ -15,6 +15,7 @@ use crate::view::widgets::{
     made_while_open, tip_with,
 };
 use leptos::prelude::*;
+use std::sync::Arc;
 
 /// The verdict, and the course of the battery under its heading.
 #[must_use]
@@ -63,7 +64,7 @@ const OF_ODDS: [Make; 2] = [
 pub fn view(
     app: AppState,
     calculation: Calculation,
-    below: impl Fn() -> AnyView + Copy + Send + 'static,
+    below: Arc<dyn Fn() -> AnyView + Send + Sync>,
 ) -> AnyView {
     let notes = Memo::new(move |_| {
         calculation.of_facts_with(None, app, |facts| Section::Notes(words::notes(facts)))

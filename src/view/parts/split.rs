@@ -7,7 +7,6 @@
 // The glue that `wasm_split` makes of a marked function declares imports and exports.
 #![cfg_attr(feature = "split", allow(unsafe_code))]
 
-use super::Parts;
 use crate::i18n::texts::{ENGLISH_OUTLOOK, ENGLISH_REST, ENGLISH_STORAGE};
 use crate::view::change::ChangeScreens;
 use crate::view::lang;
@@ -20,6 +19,7 @@ use crate::view::tools::measure;
 use crate::view::widgets::Sheet;
 use crate::view::{change, loads, more, power, start, trip};
 use leptos::prelude::*;
+use std::sync::Arc;
 use wasm_split_helpers::SplitLoaderError;
 #[cfg(feature = "split")]
 use wasm_split_helpers::wasm_split;
@@ -50,10 +50,13 @@ pub async fn fetch_storage_module() -> Result<&'static StorageModule, SplitLoade
     split_storage()
 }
 
+/// What another part shows within this one.
+pub(super) type Inside = Arc<dyn Fn() -> AnyView + Send + Sync>;
+
 pub(super) enum Outlook {
     Odds(Calculation),
-    Course(AppState, Calculation, Box<Parts>),
-    Details(AppState, Calculation, Box<Parts>),
+    Course(AppState, Calculation, Inside),
+    Details(AppState, Calculation, Inside),
 }
 
 #[cfg_attr(feature = "split", wasm_split(outlook, fallible, preload(fetch_outlook)))]
@@ -64,13 +67,10 @@ pub(super) fn split_outlook(what: Outlook) -> Split {
             play::follow(calculation);
             ().into_any()
         }
-        Outlook::Course(app, calculation, parts) => {
-            detail::course(app, calculation, parts.next_step())
+        Outlook::Course(app, calculation, next_step) => {
+            detail::course(app, calculation, next_step())
         }
-        Outlook::Details(app, calculation, parts) => {
-            let parts = *parts;
-            detail::view(app, calculation, move || parts.below_the_answer())
-        }
+        Outlook::Details(app, calculation, below) => detail::view(app, calculation, below),
     })
 }
 
