@@ -20,7 +20,7 @@ use std::sync::Arc;
 fn advice(setup: &Setup) -> Advice {
     let mut job = HelpsJob::new(setup, &summer()).expect("valid climate");
     while job.advance(200).expect("valid climate") {}
-    Advice::of(&job.helps(), usize::from(setup.trip.nights))
+    Advice::of(&job.helps(), usize::from(setup.trip.nights), SURE_FRAC)
 }
 
 /// Chance of lasting night `i + 1`, without the advice's own code.
@@ -90,11 +90,13 @@ fn the_next_step_asks_for_no_money_where_a_switch_does_nearly_as_much() {
     // Where nothing but switches is left, one of them is the step.
     let switches = Advice {
         nights: 7,
+        sure_frac: SURE_FRAC,
         helps: advice.helps.iter().filter(|help| help.is_free()).cloned().collect(),
     };
     assert_eq!(switches.next_step().map(|help| help.change), Some(free.change));
     let bought = Advice {
         nights: 7,
+        sure_frac: SURE_FRAC,
         helps: advice.helps.iter().filter(|help| !help.is_free()).cloned().collect(),
     };
     assert_eq!(bought.next_step().map(|help| help.change), bought.helps.first().map(|h| h.change));

@@ -36,6 +36,7 @@ const ROOMS: [(&str, &[&str]); 7] = [
         "ground",
         &[
             "arc_ptr_eq",
+            "certainty",
             "climate_file",
             "fetched",
             "focus",

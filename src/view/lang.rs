@@ -5,6 +5,7 @@
 
 mod plural;
 
+use super::certainty::Certainty;
 use crate::i18n::{Arg, Lang, Texts, without_signed_zero};
 use crate::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
 use js_sys::{Array, Function, Intl, Object, Reflect};
@@ -71,13 +72,33 @@ pub(crate) use key;
 /// The text of `key`.
 #[must_use]
 pub fn t(key: &str) -> String {
-    words().borrow().texts.text(key, &[])
+    t_args(key, &[])
 }
 
-/// The text of `key` with values filled in.
+/// The text of `key` with values filled in. Every text may say `often`: how surely a night should last.
 #[must_use]
 pub fn t_args(key: &str, args: &[(&str, Arg<'_>)]) -> String {
-    words().borrow().texts.text(key, args)
+    let words = words();
+    let words = words.borrow();
+    let often = words.texts.text(often_key(Certainty::in_force()), &[]);
+    let mut all = Vec::with_capacity(args.len() + 1);
+    all.extend_from_slice(args);
+    all.push(("often", Arg::Text(&often)));
+    words.texts.text(key, &all)
+}
+
+fn often_key(certainty: Certainty) -> &'static str {
+    match certainty {
+        Certainty::Eight => key!("often-eight"),
+        Certainty::Nine => key!("often-nine"),
+        Certainty::Nineteen => key!("often-nineteen"),
+    }
+}
+
+/// A certainty in words, such as "9 times out of 10".
+#[must_use]
+pub fn often(certainty: Certainty) -> String {
+    t(often_key(certainty))
 }
 
 /// Adds the English that comes with a part of the page; where several parts bring the same, the

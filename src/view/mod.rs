@@ -26,6 +26,7 @@
 
 pub mod answer;
 pub mod arc_ptr_eq;
+pub mod certainty;
 pub mod change;
 pub mod chart;
 pub mod climate_file;

@@ -1,6 +1,7 @@
 //! The part "More": setups, sharing, appearance, language, glossary, about.
 
-use super::lang::t;
+use super::certainty::Certainty;
+use super::lang::{often, t};
 use super::setups::Setups;
 use super::share;
 use super::state::Theme;
@@ -29,6 +30,14 @@ pub fn view(setups: Setups) -> AnyView {
             app.choose_lang(*lang);
         }
     };
+    let certainties = Certainty::ALL.iter().map(|certainty| often(*certainty)).collect();
+    let in_force = Certainty::ALL.iter().position(|known| *known == Certainty::in_force());
+    let certainty = Signal::stored(in_force);
+    let choose_certainty = move |index: usize| {
+        if let Some(certainty) = Certainty::ALL.get(index) {
+            app.choose_certainty(*certainty);
+        }
+    };
     let glossary: Vec<AnyView> = Term::ALL
         .into_iter()
         .map(|term| view! { <div><dt>{term.word()}</dt><dd>{term.meaning()}</dd></div> }.into_any())
@@ -40,6 +49,7 @@ pub fn view(setups: Setups) -> AnyView {
         <section class="card">
             {radios(t("look-legend"), looks, look, choose_look)}
             {radios(t("lang-legend"), langs, lang, choose_lang)}
+            {radios(t("certainty-legend"), certainties, certainty, choose_certainty)}
         </section>
         {disclosure(
             t("glossary-title"),

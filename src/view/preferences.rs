@@ -1,6 +1,6 @@
-//! Language and appearance, stored in this browser and not part of a setup.
+//! Language, appearance and certainty, stored in this browser and not part of a setup.
 //!
-//! Stored as two words, look and language, with a space between: so little that the start of the
+//! Stored as three words, look, language and certainty, with a space between: so little that the start of the
 //! page reads it without what reads setups.
 
 use super::storage::{self, StoredText};
@@ -13,6 +13,8 @@ pub struct Preferences {
     pub theme: String,
     /// Code of the language.
     pub lang: String,
+    /// Word of the certainty.
+    pub certainty: String,
 }
 
 impl Preferences {
@@ -21,8 +23,9 @@ impl Preferences {
     pub fn load() -> Self {
         match storage::text(Key::Preferences) {
             StoredText::Text(text) => {
-                let (theme, lang) = text.split_once(' ').unwrap_or((&text, ""));
-                Self { theme: theme.to_owned(), lang: lang.to_owned() }
+                let mut words = text.split(' ').map(str::to_owned);
+                let mut next = || words.next().unwrap_or_default();
+                Self { theme: next(), lang: next(), certainty: next() }
             }
             StoredText::Nothing | StoredText::Blocked => Self::default(),
         }
@@ -34,9 +37,12 @@ impl Preferences {
         let mut preferences = before.clone();
         change(&mut preferences);
         if preferences != before {
-            let Self { theme, lang } = preferences;
+            let Self { theme, lang, certainty } = preferences;
             // The page tells of storage that keeps nothing where setups are concerned.
-            let _ = storage::set_text(Key::Preferences, &format!("{theme} {lang}"));
+            let _ = storage::set_text(
+                Key::Preferences,
+                format!("{theme} {lang} {certainty}").trim_end(),
+            );
         }
     }
 }

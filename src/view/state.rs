@@ -1,6 +1,7 @@
 //! What the page holds: the setup on screen, the way back through its changes, and how it is shown.
 //! The user's setups and their keeping are [`super::setups::Setups`].
 
+use super::certainty::Certainty;
 use super::lang::t;
 use super::preferences::Preferences;
 use crate::i18n::Lang;
@@ -168,7 +169,9 @@ impl AppState {
     /// State with `setup` on screen, looking as this browser kept it.
     #[must_use]
     pub fn new(setup: Setup) -> Self {
-        let word = Preferences::load().theme;
+        let Preferences { theme: word, certainty, .. } = Preferences::load();
+        let certainty = Certainty::ALL.into_iter().find(|known| known.word() == certainty);
+        certainty.unwrap_or_default().put_in_force();
         let theme = Theme::ALL.into_iter().find(|theme| theme.word() == word).unwrap_or_default();
         let state = Self {
             setup: RwSignal::new(setup),
@@ -355,6 +358,13 @@ impl AppState {
                 }
             }
         });
+    }
+
+    /// Puts in force how surely a night should last, and builds the page again.
+    pub fn choose_certainty(self, certainty: Certainty) {
+        certainty.put_in_force();
+        Preferences::change(|preferences| certainty.word().clone_into(&mut preferences.certainty));
+        self.lang.notify();
     }
 
     /// The language to start with: as chosen before, else as the browser asks.

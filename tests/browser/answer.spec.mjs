@@ -148,3 +148,21 @@ test("a way to more nights is found and taken in at most six taps", async (t) =>
   assert.ok(thumb.taps <= 6);
   assert.ok((await page.chance()) > 0.8);
 });
+
+test("how surely it should last is one setting, in the answer, in the advice and after a reload", async (t) => {
+  const page = await atAnswer(t);
+  const nights = await page.nights();
+  await page.goTo("More");
+  await page.main().getByRole("radio", { name: "19 times out of 20" }).check({ force: true });
+  await page.settled();
+  assert.ok((await page.nights()) <= nights);
+  await page.page.getByText("on battery, 19 times out of 20").waitFor();
+  assert.doesNotMatch(await page.page.getByTestId("verdict").innerText(), /9 times out of 10/);
+  await page.nightbank.reload();
+  await page.settled();
+  await page.page.getByText("on battery, 19 times out of 20").waitFor();
+  await page.goTo("More");
+  await page.main().getByRole("radio", { name: "8 times out of 10" }).check({ force: true });
+  await page.settled();
+  await page.page.getByText("on battery, 8 times out of 10").waitFor();
+});

@@ -2,7 +2,7 @@
 
 use super::cost::Cost;
 use super::improvements::Help;
-use crate::forecast::odds::{SURE_FRAC, reaches};
+use crate::forecast::odds::reaches;
 use std::cmp::Ordering;
 
 /// Least gain of a chance worth a line.
@@ -17,6 +17,8 @@ pub struct Advice {
     /// Nights whose chance the changes are ranked by: those wanted, or the first that is not sure yet where no
     /// single change moves the chance of all.
     pub nights: usize,
+    /// Chance from which on a night counts as sure, 0..1.
+    pub sure_frac: f64,
     /// What moves that chance, the most first.
     pub helps: Vec<Help>,
 }
@@ -44,18 +46,18 @@ impl Help {
 
 impl Advice {
     /// Ranks `helps` for a stay of `wanted` nights. Empty where nothing moves the chance, for one because all
-    /// nights are sure.
+    /// nights are sure. A night is sure from the chance `sure_frac`, 0..1, on.
     #[must_use]
-    pub fn of(helps: &[Help], wanted: usize) -> Self {
+    pub fn of(helps: &[Help], wanted: usize, sure_frac: f64) -> Self {
         let moving = |nights: usize| -> Vec<Help> {
             let moves = |help: &&Help| help.chance_gain(nights) >= WORTH_FRAC;
             helps.iter().filter(moves).cloned().collect()
         };
-        let mut advice = Self { nights: wanted, helps: moving(wanted) };
+        let mut advice = Self { nights: wanted, sure_frac, helps: moving(wanted) };
         if let (true, Some(help)) = (advice.helps.is_empty(), helps.first()) {
-            let first_unsure = help.before.nights_at(SURE_FRAC) + 1;
+            let first_unsure = help.before.nights_at(sure_frac) + 1;
             if first_unsure < wanted {
-                advice = Self { nights: first_unsure, helps: moving(first_unsure) };
+                advice = Self { nights: first_unsure, sure_frac, helps: moving(first_unsure) };
             }
         }
         let nights = advice.nights;
@@ -70,7 +72,7 @@ impl Advice {
         let best = self.helps.first()?;
         let free = self.helps.iter().find(|help| help.is_free());
         let enough = |help: &&Help| {
-            reaches(help.outcome.chance_of(self.nights), SURE_FRAC)
+            reaches(help.outcome.chance_of(self.nights), self.sure_frac)
                 || help.chance_gain(self.nights) >= FREE_SHARE * best.chance_gain(self.nights)
         };
         free.filter(enough).or(Some(best))

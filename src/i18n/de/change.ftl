@@ -57,7 +57,6 @@ toast-applied = Geändert: { $change }
 ways-title = Wege zu mehr Nächten
 ways-told = Sag, wie viele Nächte du willst und wie sicher es sein soll. Nightbank sucht bis zu drei Wege: Gewohnheiten, Fahren oder Landstrom, Anschaffungen.
 ways-nights = Gewünschte Nächte
-ways-chance = Gewünschte Chance
 ways-now = { $n ->
     [one] So wie es ist, liegt die Chance auf { $n } Nacht bei { $chance }.
    *[other] So wie es ist, liegt die Chance auf { $n } Nächte bei { $chance }.
@@ -80,7 +79,7 @@ way-falls-short = { $n ->
    *[other] Schafft mit einer Chance von { $chance } nur { $n } Nächte; dein Wunsch hat eine Chance von { $reached }
 }
 way-price = Was es kostet
-way-facts = In 9 von 10 Fällen: { $sure_n ->
+way-facts = In { $often }: { $sure_n ->
     [one] { $sure } Nacht
    *[other] { $sure } Nächte
 }. In der Hälfte der Fälle: { $even_n ->
@@ -214,7 +213,7 @@ compare-working = …
 compare-what = Was
 compare-outcomes = Ergebnisse
 compare-differences = Unterschiede
-compare-sure = Nächte in 9 von 10 Fällen
+compare-sure = Nächte in { $often }
 compare-even = Nächte in der Hälfte der Fälle
 compare-chance = Chance auf die gewünschten Nächte
 compare-lowest = Niedrigster Ladezustand

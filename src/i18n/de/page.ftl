@@ -23,6 +23,7 @@ look-light = Hell
 look-dark = Dunkel
 look-dim = Rotlicht, gedimmt
 lang-legend = Sprache
+certainty-legend = Wie sicher soll es halten?
 glossary-title = Fachwörter
 part-coming = Wird geladen …
 part-failed = Dieser Teil ließ sich nicht laden. Der Rest der Seite läuft weiter.

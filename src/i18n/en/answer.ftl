@@ -6,8 +6,8 @@ answer-nights = { $n ->
    *[other] nights
 }
 answer-more = or more
-answer-sure = on battery, 9 times out of 10
-answer-sure-from-now = on battery from now, 9 times out of 10
+answer-sure = on battery, { $often }
+answer-sure-from-now = on battery from now, { $often }
 answer-average = on battery, in average weather (odds to follow)
 answer-likely = Half the time: { $n ->
     [one] { $n } night
@@ -18,9 +18,9 @@ answer-asked = You want { $n ->
    *[other] { $n } nights
 }.
 answer-chance = Chance of lasting the whole stay: { $chance }
-answer-first-low = 9 times out of 10 the battery stays above your limit until { $when }
-answer-never-low = 9 times out of 10 the battery never falls below your limit
-answer-lowest = 9 times out of 10 the charge never falls below { $soc }
+answer-first-low = { $often } the battery stays above your limit until { $when }
+answer-never-low = { $often } the battery never falls below your limit
+answer-lowest = { $often } the charge never falls below { $soc }
 answer-working = Working through the weather…
 answer-bar = on battery. Show the full answer.
 answer-spoken = { $n ->
@@ -29,20 +29,23 @@ answer-spoken = { $n ->
 } { $low }
 answer-course = Battery charge day by day
 moment = { $weekday } { $date }, { $time }
-from-nights = Your stay is simulated hour by hour, { $times } times, each with different weather for this place and season. Your figures and the climate’s vary a little too. In 9 of 10 runs the battery stays above your limit at least this long.
+from-nights = Your stay is simulated hour by hour, { $times } times, each with different weather for this place and season. Your figures and the climate’s vary a little too. { $often } the battery stays above your limit at least this long.
 from-likely = In half the runs the battery lasts at least this long. Set your nights under Trip.
-from-first-low = In 9 of 10 runs the battery stays above your limit until this hour.
-from-lowest = In 9 of 10 runs the charge never gets lower. Until the odds are ready: in average weather.
+from-first-low = { $often } the battery stays above your limit until this hour.
+from-lowest = { $often } the charge never gets lower. Until the odds are ready: in average weather.
 answer-most = Uses most: { $name } ({ $share })
 verdict-all = { $n ->
-    [one] Your night is safe 9 times out of 10.
-   *[other] All { $n } nights are safe 9 times out of 10.
+    [one] Your night is safe { $often }.
+   *[other] All { $n } nights are safe { $often }.
 }
 verdict-none = Tight from the first night ({ $chance }).
 verdict-none-now = Tight tonight ({ $chance }).
-verdict-safe-one = { $first } is safe 9 times out of 10.
-verdict-safe-two = { $first } and { $last } are safe 9 times out of 10.
-verdict-safe-more = { $first } to { $last } are safe 9 times out of 10.
+verdict-safe-one = { $first } is safe { $often }.
+verdict-safe-two = { $first } and { $last } are safe { $often }.
+verdict-safe-more = { $first } to { $last } are safe { $often }.
 verdict-likely-one = { $first } is likely to be fine ({ $chance }).
 verdict-likely-more = { $first } to { $last } are likely to be fine ({ $chance }).
 verdict-tight = From { $first } it gets tight.
+often-eight = 8 times out of 10
+often-nine = 9 times out of 10
+often-nineteen = 19 times out of 20

@@ -57,7 +57,6 @@ toast-applied = Changed: { $change }
 ways-title = Ways to more nights
 ways-told = Say how many nights you want and how sure you want to be. Nightbank looks for up to three plans: habits, driving or hook-up, and buying.
 ways-nights = Nights you want
-ways-chance = Chance you want
 ways-now = { $n ->
     [one] As it is, the chance of lasting { $n } night is { $chance }.
    *[other] As it is, the chance of lasting { $n } nights is { $chance }.
@@ -80,7 +79,7 @@ way-falls-short = { $n ->
    *[other] Only reaches { $n } nights with a chance of { $chance }. The chance of the nights you want is { $reached }.
 }
 way-price = What it costs
-way-facts = 9 times out of 10: { $sure_n ->
+way-facts = { $often }: { $sure_n ->
     [one] { $sure } night
    *[other] { $sure } nights
 }. Half the time: { $even_n ->
@@ -214,7 +213,7 @@ compare-working = …
 compare-what = What
 compare-outcomes = Results
 compare-differences = Differences
-compare-sure = Nights, 9 times out of 10
+compare-sure = Nights, { $often }
 compare-even = Nights, half the time
 compare-chance = Chance of the nights you want
 compare-lowest = Lowest charge

@@ -23,6 +23,7 @@ look-light = Light
 look-dark = Dark
 look-dim = Red, for night vision
 lang-legend = Language
+certainty-legend = How surely should it last?
 glossary-title = Glossary
 part-coming = Loading…
 part-failed = This part could not be loaded. The rest of the page still works.

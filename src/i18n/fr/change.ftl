@@ -57,7 +57,6 @@ toast-applied = Modifié : { $change }
 ways-title = Comment gagner des nuits
 ways-told = Dites combien de nuits vous voulez et avec quelle certitude. Nightbank cherche jusqu’à trois solutions : habitudes, route ou branchement, achats.
 ways-nights = Nuits voulues
-ways-chance = Probabilité voulue
 ways-now = { $n ->
     [one] En l’état, la probabilité de tenir { $n } nuit est de { $chance }.
    *[other] En l’état, la probabilité de tenir { $n } nuits est de { $chance }.
@@ -80,7 +79,7 @@ way-falls-short = { $n ->
    *[other] N’atteint que { $n } nuits avec une probabilité de { $chance }. Les nuits voulues ont une probabilité de { $reached }.
 }
 way-price = Ce que cela coûte
-way-facts = 9 fois sur 10 : { $sure_n ->
+way-facts = { $often } : { $sure_n ->
     [one] { $sure } nuit
    *[other] { $sure } nuits
 }. Une fois sur deux : { $even_n ->
@@ -214,7 +213,7 @@ compare-working = …
 compare-what = Valeur
 compare-outcomes = Résultats
 compare-differences = Différences
-compare-sure = Nuits, 9 fois sur 10
+compare-sure = Nuits, { $often }
 compare-even = Nuits, une fois sur deux
 compare-chance = Probabilité de tenir les nuits voulues
 compare-lowest = État de charge le plus bas

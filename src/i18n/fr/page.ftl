@@ -23,6 +23,7 @@ look-light = Clair
 look-dark = Sombre
 look-dim = Rouge, pour voir la nuit
 lang-legend = Langue
+certainty-legend = Avec quelle certitude doit-elle tenir ?
 glossary-title = Glossaire
 part-coming = Chargement…
 part-failed = Cette partie n’a pas pu être chargée. Le reste de la page fonctionne.

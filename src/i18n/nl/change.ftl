@@ -57,7 +57,6 @@ toast-applied = Gewijzigd: { $change }
 ways-title = Manieren om meer nachten te halen
 ways-told = Geef aan hoeveel nachten je wilt en hoe zeker je wilt zijn. Nightbank zoekt hoogstens drie plannen: gewoontes, rijden of walstroom, en kopen.
 ways-nights = Gewenste nachten
-ways-chance = Gewenste kans
 ways-now = { $n ->
     [one] Zoals het nu is, is de kans om { $n } nacht te halen { $chance }.
    *[other] Zoals het nu is, is de kans om { $n } nachten te halen { $chance }.
@@ -80,7 +79,7 @@ way-falls-short = { $n ->
    *[other] Haalt maar { $n } nachten met een kans van { $chance }. De kans op wat je wilt, is { $reached }
 }
 way-price = Kosten
-way-facts = 9 van de 10 keer: { $sure_n ->
+way-facts = { $often }: { $sure_n ->
     [one] { $sure } nacht
    *[other] { $sure } nachten
 }. In de helft van de gevallen: { $even_n ->
@@ -214,7 +213,7 @@ compare-working = …
 compare-what = Wat
 compare-outcomes = Resultaten
 compare-differences = Verschillen
-compare-sure = Nachten, 9 van de 10 keer
+compare-sure = Nachten, { $often }
 compare-even = Nachten, in de helft van de gevallen
 compare-chance = Kans op de gewenste nachten
 compare-lowest = Laagste laadtoestand

@@ -23,6 +23,7 @@ look-light = Licht
 look-dark = Donker
 look-dim = Rood, voor nachtzicht
 lang-legend = Taal
+certainty-legend = Hoe zeker moet het zijn?
 glossary-title = Vaktermen
 part-coming = Even geduld…
 part-failed = Dit deel kon niet worden geladen. De rest van de pagina werkt gewoon.

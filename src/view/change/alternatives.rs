@@ -7,6 +7,7 @@ use crate::forecast::MonthlyClimate;
 use crate::forecast::odds::chance_of;
 use crate::i18n::Arg;
 use crate::model::Setup;
+use crate::view::certainty::sure_frac;
 use crate::view::icons::Icon;
 use crate::view::jobs::Stage;
 use crate::view::lang::{key, percent, t, t_args};
@@ -117,7 +118,7 @@ fn lasts(wanted: usize, outcome: &Outcome) -> AnyView {
     let lanterns: Vec<AnyView> = (1..=wanted.min(LANTERNS))
         .map(|night| lantern(LanternLevel::of_chance(chance(night))))
         .collect();
-    let lasting = nights(outcome.nights_sure, outcome.lasting_frac.len());
+    let lasting = nights(outcome.nights_at(sure_frac()), outcome.lasting_frac.len());
     let chance = percent(chance(wanted));
     let told = t_args(
         "alternative-lasts",

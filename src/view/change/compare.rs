@@ -11,6 +11,7 @@ use crate::i18n::Arg;
 use crate::model::{Chemistry, Setup};
 use crate::store::EntryId;
 use crate::units::Money;
+use crate::view::certainty::sure_frac;
 use crate::view::climate_file;
 use crate::view::icons::Icon;
 use crate::view::jobs::Generations;
@@ -136,11 +137,39 @@ fn copy_name(index: usize) -> String {
     t_args("compare-copy-name", &[("n", Arg::Count(count(index + 1)))])
 }
 
+/// What a copy is called: what differs from the setup on screen, once that is known.
+fn told_name(result: &SearchResult<Vec<Setup>, FoundOutcomes>, column: usize) -> String {
+    let name = result.query.get(column).map_or_else(String::new, |setup| setup.name.clone());
+    let copies = 0..MOST_SETUPS;
+    if column == 0 || !copies.into_iter().any(|index| name == copy_name(index)) {
+        return name;
+    }
+    let differing = result.found.differences.iter().find_map(|line| {
+        let (own, first) = (line.values.get(column)?, line.values.first()?);
+        (own != first)
+            .then(|| format!("{}: {}", field_words(&line.field), value_words(&line.field, own)))
+    });
+    differing.unwrap_or(name)
+}
+
+/// The same for the copy set beside as number `index`.
+fn told_copy_name(state: CompareState, index: usize) -> String {
+    let plain = copy_name(index);
+    state.search.result.with(|result| {
+        let column =
+            result.as_ref().and_then(|r| r.0.query.iter().position(|setup| setup.name == plain));
+        match (result, column) {
+            (Some(result), Some(column)) => told_name(&result.0, column),
+            _ => plain.clone(),
+        }
+    })
+}
+
 /// Copies set beside, to put away again; and a word where they are not state.
 fn copies(setups: Option<Setups>, state: CompareState) -> AnyView {
     let buttons: Vec<AnyView> = (0..state.copies.count())
         .map(|index| {
-            let name = copy_name(index);
+            let name = told_copy_name(state, index);
             let text = t_args("compare-drop", &[("name", Arg::Text(&name))]);
             quiet_button(Some(Icon::Close), text, move || state.copies.put_away(setups, index))
         })
@@ -209,7 +238,7 @@ fn table(result: &SearchResult<Vec<Setup>, FoundOutcomes>) -> AnyView {
     let SearchResult { query: setups, found, .. } = result;
     let Some(first) = setups.first() else { return ().into_any() };
     let mut heads = vec![t("compare-what")];
-    heads.extend(setups.iter().map(|setup| setup.name.clone()));
+    heads.extend((0..setups.len()).map(|column| told_name(result, column)));
     let line = |label: String, cell: &dyn Fn(&Column) -> String| {
         let mut row = vec![label];
         row.extend(
@@ -221,7 +250,7 @@ fn table(result: &SearchResult<Vec<Setup>, FoundOutcomes>) -> AnyView {
     let absent = || t("value-absent");
     let mut rows = vec![
         line(t("compare-sure"), &|column| {
-            nights(column.outcome.nights_sure, column.outcome.lasting_frac.len()).text
+            nights(column.outcome.nights_at(sure_frac()), column.outcome.lasting_frac.len()).text
         }),
         line(t("compare-even"), &|column| {
             nights(column.outcome.nights_even, column.outcome.lasting_frac.len()).text

@@ -4,9 +4,10 @@ use crate::advice::changes::improvements::{Help, HelpsJob};
 use crate::advice::changes::wish::Advice;
 use crate::advice::trial::Outcome;
 use crate::forecast::Odds;
-use crate::forecast::odds::{SURE_FRAC, chance_of, reaches};
+use crate::forecast::odds::{chance_of, reaches};
 use crate::i18n::Arg;
 use crate::model::Setup;
+use crate::view::certainty::sure_frac;
 use crate::view::icons::Icon;
 use crate::view::jobs::Stage;
 use crate::view::lang::{Shown, percent, t, t_args};
@@ -80,7 +81,7 @@ pub fn view(app: AppState, calculation: Calculation, search: ImprovementsSearch)
 
 fn list(app: AppState, result: &Searched, before: &[f64]) -> AnyView {
     let found = &result.found;
-    let advice = Advice::of(&found.helps, usize::from(result.query.trip.nights));
+    let advice = Advice::of(&found.helps, usize::from(result.query.trip.nights), sure_frac());
     let from = chance_of(before, advice.nights);
     let row = |help: &Help| row(app, &result.query, found, help, (advice.nights, from));
     let first: Vec<AnyView> = advice.helps.iter().take(FIRST).map(row).collect();
@@ -122,7 +123,7 @@ fn about(result: &Searched, advice: &Advice, before: &[f64]) -> String {
         format!("{told} {now}")
     } else if !advice.helps.is_empty() {
         now
-    } else if reaches(chance_of(before, wanted), SURE_FRAC) {
+    } else if reaches(chance_of(before, wanted), sure_frac()) {
         format!("{now} {}", t("helps-sure"))
     } else {
         format!("{now} {}", t("helps-none"))

@@ -5,12 +5,13 @@ use super::improvements::{self, ImprovementsSearch};
 use crate::advice::changes::Change;
 use crate::advice::changes::cost::Hazard;
 use crate::advice::changes::wish::Advice;
-use crate::forecast::odds::{SEQUENCES, SURE_FRAC, reaches};
+use crate::forecast::odds::{SEQUENCES, reaches};
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{MonthlyClimate, Odds, OddsRun, TripPlan};
 use crate::i18n::Arg;
 use crate::model::Setup;
+use crate::view::certainty::sure_frac;
 use crate::view::icons::{Icon, icon};
 use crate::view::jobs::Stage;
 use crate::view::lang::{key, percent, t, t_args};
@@ -105,10 +106,10 @@ fn step(app: AppState, calculation: Calculation, search: ImprovementsSearch) -> 
         app.setup.with(|setup| {
             let Some(result) = done.filter(|r| r.0.query == *setup) else { return Step::Looking };
             let found = &result.0.found;
-            if reaches(before, SURE_FRAC) {
+            if reaches(before, sure_frac()) {
                 return Step::Sure { nights };
             }
-            let advice = Advice::of(&found.helps, nights);
+            let advice = Advice::of(&found.helps, nights, sure_frac());
             advice.next_step().map_or(Step::None { nights }, |help| {
                 Step::Try(Box::new(Offer {
                     setup: setup.clone(),

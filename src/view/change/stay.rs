@@ -1,17 +1,15 @@
-//! Nights and chance that a search aims at, with their form fields.
+//! Nights that a search aims at, with their form field; as surely as the page is set to.
 
 use crate::forecast::Odds;
-use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
 use crate::model::limits;
-use crate::view::lang::{percent, t};
+use crate::view::certainty::sure_frac;
+use crate::view::lang::t;
 use crate::view::lens::Lens;
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
-use crate::view::widgets::{NumberField, radios};
+use crate::view::widgets::NumberField;
 use leptos::prelude::*;
 
-/// Chances offered, 0..1.
-const CHANCES: [f64; 4] = [EVEN_FRAC, 0.8, SURE_FRAC, 0.95];
 /// Nights asked for beyond those that last anyway.
 const FURTHER: usize = 2;
 
@@ -19,19 +17,18 @@ const FURTHER: usize = 2;
 #[derive(Clone, Copy)]
 pub struct Stay {
     nights: RwSignal<Option<f64>>,
-    chance: RwSignal<usize>,
 }
 
 impl Default for Stay {
     fn default() -> Self {
-        Self { nights: RwSignal::new(None), chance: RwSignal::new(2) }
+        Self { nights: RwSignal::new(None) }
     }
 }
 
 /// Nights to ask for first: those of the trip, or some more where these last anyway.
 fn first_nights(app: AppState, calculation: Calculation) -> f64 {
     let asked = app.setup.with_untracked(|setup| usize::from(setup.trip.nights));
-    let nights_sure = |odds: &Option<Odds>| odds.as_ref().map(|odds| odds.nights_at(SURE_FRAC));
+    let nights_sure = |odds: &Option<Odds>| odds.as_ref().map(|odds| odds.nights_at(sure_frac()));
     match calculation.odds.with_untracked(nights_sure) {
         Some(sure) if sure >= asked => (sure + FURTHER).min(limits::NIGHTS.max as usize) as f64,
         _ => asked as f64,
@@ -48,7 +45,7 @@ impl Stay {
     /// At this chance, 0..1.
     #[must_use]
     pub fn chance_frac(self) -> f64 {
-        CHANCES.get(self.chance.get()).copied().unwrap_or(SURE_FRAC)
+        sure_frac()
     }
 
     /// The fields.
@@ -59,15 +56,9 @@ impl Stay {
         }
         let nights = Lens::signal(self.nights)
             .map(|nights| nights.unwrap_or(1.0), |nights: f64| Some(nights.round()));
-        let chances = CHANCES.iter().map(|chance| percent(*chance)).collect();
-        let chosen = Signal::derive(move || Some(self.chance.get()));
-        let choose = move |index| {
-            self.chance.try_set(index);
-        };
         view! {
             <div class="fields">
                 {NumberField::new(t("ways-nights"), "", limits::NIGHTS, nights).step(1.0).view(app)}
-                {radios(t("ways-chance"), chances, chosen, choose)}
             </div>
         }
         .into_any()

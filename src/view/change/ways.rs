@@ -8,6 +8,7 @@ use crate::advice::trial::Outcome;
 use crate::forecast::MonthlyClimate;
 use crate::i18n::Arg;
 use crate::model::Setup;
+use crate::view::certainty::sure_frac;
 use crate::view::icons::Icon;
 use crate::view::jobs::Stage;
 use crate::view::lang::{key, percent, t, t_args};
@@ -120,7 +121,8 @@ fn card(app: AppState, whole: &Setup, aim: Aim, way: &Way) -> AnyView {
         )
     };
     let horizon = outcome.lasting_frac.len();
-    let (sure, even) = (nights(outcome.nights_sure, horizon), nights(outcome.nights_even, horizon));
+    let (sure, even) =
+        (nights(outcome.nights_at(sure_frac()), horizon), nights(outcome.nights_even, horizon));
     let lowest = percent(outcome.lowest_frac);
     let facts = t_args(
         "way-facts",

@@ -5,6 +5,7 @@ use crate::advice::trial::Outcome;
 use crate::forecast::MonthlyClimate;
 use crate::i18n::Arg;
 use crate::model::Setup;
+use crate::view::certainty::sure_frac;
 use crate::view::chart::{MonthNights, MonthsChart, months_chart};
 use crate::view::jobs::Stage;
 use crate::view::lang::{number, t, t_args};
@@ -64,7 +65,7 @@ fn chart(result: &Searched) -> MonthsChart {
     let horizon = result.found.first().map_or(0, |outcome| outcome.lasting_frac.len());
     let months = result.found.iter().zip(1..).map(|(outcome, month)| MonthNights {
         month,
-        sure_nights: whole(outcome.nights_sure),
+        sure_nights: whole(outcome.nights_at(sure_frac())),
         even_nights: whole(outcome.nights_even),
         average_nights: whole(outcome.nights),
     });

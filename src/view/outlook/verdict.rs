@@ -2,10 +2,11 @@
 
 use super::Calculation;
 use super::facts::Facts;
-use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
+use crate::forecast::odds::EVEN_FRAC;
 use crate::i18n::Arg;
 use crate::units::WattHours;
 use crate::view::answer::{AnswerView, low_words};
+use crate::view::certainty::sure_frac;
 use crate::view::lang::{key, long_weekday, percent, short_date, t, t_args};
 use crate::view::state::AppState;
 use crate::view::widgets::{Term, origin, tip_with};
@@ -62,7 +63,7 @@ pub fn figures(app: AppState, calculation: Calculation) -> AnyView {
 /// are there.
 fn verdict(facts: &Facts<'_>) -> Option<String> {
     let (wanted, past) = (facts.plan.nights_wanted, facts.nights_past);
-    let sure = facts.nights_at(SURE_FRAC)?.min(wanted);
+    let sure = facts.nights_at(sure_frac())?.min(wanted);
     let likely = facts.nights_at(EVEN_FRAC)?.clamp(sure, wanted);
     if wanted == 0 {
         return None;

@@ -4,12 +4,13 @@ use super::facts::{Facts, days_of, largest_shares, moment};
 use super::origins::{balance_rows, climate_source};
 use crate::forecast::Odds;
 use crate::forecast::full_charge::days_full_a_week;
-use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC};
+use crate::forecast::odds::EVEN_FRAC;
 use crate::forecast::outlook::Drawer;
 use crate::i18n::Arg;
 use crate::model::Feed;
 use crate::units::{Volts, WattHours};
 use crate::view::answer::{AnswerDetail, AnswerView, Drain};
+use crate::view::certainty::sure_frac;
 use crate::view::lang::{
     Shown, duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
 };
@@ -26,7 +27,7 @@ pub fn answer_view(facts: &Facts<'_>) -> AnswerView {
     let horizon = plan.mornings.len();
     // Until there are odds the average course stands in for them.
     let average = outlook.nights.max(facts.nights_past);
-    let sure = facts.nights_at(SURE_FRAC).unwrap_or(average);
+    let sure = facts.nights_at(sure_frac()).unwrap_or(average);
     let likely = facts.nights_at(EVEN_FRAC).unwrap_or(average);
     let whole = |nights: usize| u16::try_from(nights).unwrap_or(u16::MAX);
     AnswerView {
@@ -37,9 +38,9 @@ pub fn answer_view(facts: &Facts<'_>) -> AnswerView {
         open_ended: sure >= horizon,
         chance_frac: facts.chance_of(wanted),
         first_low: odds
-            .map_or(outlook.course.first_low, |odds| odds.first_low_at(SURE_FRAC))
+            .map_or(outlook.course.first_low, |odds| odds.first_low_at(sure_frac()))
             .map(|hour| moment(facts, hour + 1)),
-        lowest_soc_frac: odds.map_or(outlook.course.lowest.0, |odds| odds.lowest_at(SURE_FRAC)),
+        lowest_soc_frac: odds.map_or(outlook.course.lowest.0, |odds| odds.lowest_at(sure_frac())),
         lanterns: lanterns(facts),
         working: !odds.is_some_and(Odds::is_complete),
     }

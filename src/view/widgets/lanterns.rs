@@ -4,14 +4,15 @@
 //! glass; a dark one no flame and a broken outline. The shape and the words carry the meaning,
 //! colour only adds to it.
 
-use crate::forecast::odds::{EVEN_FRAC, SURE_FRAC, reaches};
+use crate::forecast::odds::{EVEN_FRAC, reaches};
+use crate::view::certainty::sure_frac;
 use crate::view::lang::{key, t};
 use leptos::prelude::*;
 
 /// How a night looks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum LanternLevel {
-    /// The battery very likely lasts: at least nine chances in ten.
+    /// The battery very likely lasts: as surely as wanted.
     Lit,
     /// It may last.
     Low,
@@ -25,7 +26,7 @@ impl LanternLevel {
     /// The level for a chance of lasting, 0..1.
     #[must_use]
     pub fn of_chance(chance_frac: f64) -> Self {
-        if reaches(chance_frac, SURE_FRAC) {
+        if reaches(chance_frac, sure_frac()) {
             Self::Lit
         } else if reaches(chance_frac, EVEN_FRAC) {
             Self::Low
