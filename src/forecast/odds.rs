@@ -19,6 +19,7 @@ pub use maps::HourMaps;
 use super::plan::TripPlan;
 use super::weather::{DrawnWeather, WeatherError};
 use block::{Block, Mapped, Now, Played};
+use maps::SharedMaps;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 /// Sequences for the figures shown: a power of two, so that they lie evenly. Chances then are off by about
@@ -130,9 +131,6 @@ enum Pace {
     /// Step by step; what the maps are held to.
     Stepped,
 }
-
-/// Maps of a battery, shared by all runs that have it.
-type SharedMaps = Arc<Mutex<HourMaps>>;
 
 /// What one run has worked out and others may read: maps of its battery, weather of its stay.
 #[derive(Clone, Debug)]

@@ -1,7 +1,6 @@
 //! Sequences of weather played side by side, hour by hour.
 
-use super::SharedMaps;
-use super::maps::{Charge, HourMaps, Level};
+use super::maps::{Charge, HourMaps, Level, SharedMaps};
 use crate::forecast::course::{advance_hour, is_low, taught};
 use crate::forecast::offer::Circuit;
 use crate::forecast::plan::{PlanHour, TripPlan};

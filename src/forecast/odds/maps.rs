@@ -23,6 +23,10 @@
 
 use crate::physics::battery::{BankPhysics, BankState, Conditions};
 use crate::units::{Celsius, Volts, Watts};
+use std::sync::{Arc, Mutex};
+
+/// Maps of a battery, shared by all runs that have it.
+pub(super) type SharedMaps = Arc<Mutex<HourMaps>>;
 
 /// Intervals of charge: every third one ends at a point of the tables of rested voltage.
 const CHARGES: usize = 60;
