@@ -127,8 +127,10 @@ impl Trial {
         sequences: usize,
         cache: Option<&TrialCache>,
     ) -> Result<Self, WeatherError> {
-        let cache = cache.map(|cache| &cache.odds);
-        let odds = OddsRun::nights_only_with_cache(plan.clone(), sequences, cache)?;
+        let odds = match cache {
+            Some(cache) => OddsRun::nights_only_with_cache(plan.clone(), sequences, &cache.odds)?,
+            None => OddsRun::nights_only(plan.clone(), sequences)?,
+        };
         let course = AverageCourse::of(&plan);
         let whole_day = plan.hours.iter().filter(|hour| hour.day == 1);
         let average = Outcome {

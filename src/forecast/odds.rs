@@ -141,12 +141,6 @@ pub struct OddsCache {
 }
 
 impl OddsCache {
-    /// Whether maps as well as weather are those of this plan.
-    #[must_use]
-    pub fn is_of(&self, plan: &TripPlan) -> bool {
-        self.maps_of(plan).is_some() && self.has_weather_of(plan)
-    }
-
     fn maps_of(&self, plan: &TripPlan) -> Option<&SharedMaps> {
         let maps = self.maps.as_ref();
         maps.filter(|maps| open(maps).are_of(&plan.bank, plan.steps_per_hour))
@@ -201,9 +195,9 @@ impl OddsRun {
     pub fn with_cache(
         plan: Arc<TripPlan>,
         sequences: usize,
-        cache: Option<&OddsCache>,
+        cache: &OddsCache,
     ) -> Result<Self, WeatherError> {
-        Self::with_band(plan, sequences, true, cache)
+        Self::with_band(plan, sequences, true, Some(cache))
     }
 
     /// As [`Self::nights_only`], with a cache as of [`Self::with_cache`].
@@ -213,9 +207,9 @@ impl OddsRun {
     pub fn nights_only_with_cache(
         plan: Arc<TripPlan>,
         sequences: usize,
-        cache: Option<&OddsCache>,
+        cache: &OddsCache,
     ) -> Result<Self, WeatherError> {
-        Self::with_band(plan, sequences, false, cache)
+        Self::with_band(plan, sequences, false, Some(cache))
     }
 
     fn with_band(

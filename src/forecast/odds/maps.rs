@@ -25,9 +25,6 @@ use crate::physics::battery::{BankPhysics, BankState, Conditions};
 use crate::units::{Celsius, Volts, Watts};
 use std::sync::{Arc, Mutex};
 
-/// Maps of a battery, shared by all runs that have it.
-pub(super) type SharedMaps = Arc<Mutex<HourMaps>>;
-
 /// Intervals of charge: every third one ends at a point of the tables of rested voltage.
 const CHARGES: usize = 60;
 /// Points of a line over the charge; the last one stands for the place after a full battery.
@@ -92,6 +89,9 @@ impl Charge {
         Self(Place { first, part: x - (sum - WHOLE) })
     }
 }
+
+/// Maps of a battery, shared by all runs that have it.
+pub type SharedMaps = Arc<Mutex<HourMaps>>;
 
 /// The maps of one battery.
 #[derive(Clone, Debug)]

@@ -38,8 +38,10 @@ pub fn follow(calculation: Calculation) {
             0,
             generation,
             move || {
-                let before = cache.try_get_value().flatten();
-                let run = OddsRun::with_cache(plan.0, SEQUENCES, before.as_ref())?;
+                let run = match cache.try_get_value().flatten() {
+                    Some(cache) => OddsRun::with_cache(plan.0, SEQUENCES, &cache)?,
+                    None => OddsRun::new(plan.0, SEQUENCES)?,
+                };
                 cache.try_set_value(Some(run.cache()));
                 Ok(run)
             },
