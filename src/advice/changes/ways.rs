@@ -23,6 +23,8 @@ use std::sync::Arc;
 const CHOOSE_SEQUENCES: usize = 32;
 /// Sequences to say whether the nights are reached.
 const VERIFY_SEQUENCES: usize = 256;
+/// Work between two looks at whether a step is still needed.
+const LOOK_UNITS: usize = 3;
 /// Most steps of a way.
 const MAX_STEPS: usize = 8;
 /// Gain too small to be a step [nights].
@@ -196,10 +198,17 @@ impl WaysJob {
         while left > 0 {
             let mut phase = std::mem::replace(&mut self.phase, Phase::Between);
             let more = match &mut phase {
-                Phase::Standing(trial)
-                | Phase::Reference(trial)
-                | Phase::Choosing(_, trial)
-                | Phase::Pruning(_, trial) => trial.advance(&mut left),
+                Phase::Standing(trial) | Phase::Reference(trial) | Phase::Choosing(_, trial) => {
+                    trial.advance(&mut left)
+                }
+                // What cannot reach the aim any more is not played to its end.
+                Phase::Pruning(_, trial) => {
+                    let mut portion = left.min(LOOK_UNITS);
+                    let before = portion;
+                    let more = trial.advance(&mut portion);
+                    left = left.saturating_sub((before - portion).max(1));
+                    more && trial.verdict(self.aim.nights, self.aim.chance_frac) != Some(false)
+                }
                 Phase::Between => false,
             };
             if more {
