@@ -104,7 +104,9 @@ test("each row of the battery's bill tells where it comes from, and stays open w
   const nightbank = await atNights(t);
   await nightbank.openPart("Power");
   const battery = nightbank.card("Battery");
+  await nightbank.unfold(battery, "Usable at");
   const rows = battery.getByTestId("figure");
+  await rows.first().waitFor();
   assert.equal(await rows.count(), 5);
   for (const row of await rows.all()) {
     await row.locator("summary").click();

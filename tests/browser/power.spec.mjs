@@ -10,6 +10,8 @@ async function atPower(t, options) {
   const { context, watch } = await freshContext(t, browser, options);
   const nightbank = await Nightbank.open(context, server.url);
   await nightbank.openPart("Power");
+  await nightbank.unfold(nightbank.card("Battery"), "Usable at");
+  await nightbank.card("Battery").getByTestId("figure").first().waitFor();
   t.after(() => watch.assertClean(server.origin));
   return nightbank;
 }
@@ -94,6 +96,7 @@ test("panels are added, duplicated and deleted; a half-typed number elsewhere st
   assert.equal(await peaks.first().inputValue(), "1x", "the half-typed number is still there");
   await peaks.first().fill("140");
   await peaks.nth(1).fill("60");
+  await nightbank.unfold(solar, "More exact");
   await solar.getByRole("button", { name: "Duplicate this group" }).first().click();
   await eventually("the twin follows its model", async () =>
     JSON.stringify(await peaks.evaluateAll((fields) => fields.map((f) => f.value))) === '["140","140","60"]');

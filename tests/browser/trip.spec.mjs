@@ -139,6 +139,7 @@ test("one sky for all days, another for one of them", async (t) => {
   const { nightbank } = await atTrip(t);
   const days = nightbank.card("Day by day");
   await days.getByRole("radio", { name: "Dull" }).check({ force: true });
+  await nightbank.unfold(days, "Each day by itself");
   const skies = days.getByLabel("Sky", { exact: true });
   assert.ok((await skies.count()) === 8, "arrival, six days between, departure");
   const chosen = async () => new Set(await skies.evaluateAll((lists) => lists.map((list) => list.selectedOptions[0].text)));
@@ -159,6 +160,7 @@ test("own sun by the month or by the day; what no sky can give is told", async (
   const { nightbank } = await atTrip(t);
   const climate = nightbank.card("Sun and temperature");
   await nightbank.unfold(climate, "Your own sun figures");
+  await nightbank.unfold(climate, "Where these figures come from");
   const september = climate.getByLabel("Sept", { exact: true });
   await september.fill("3,5");
   await climate.getByText("from your own monthly figures").waitFor();

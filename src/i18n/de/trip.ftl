@@ -94,3 +94,5 @@ climate-ground-kind = Art des Bodens
 ground-grass = Gras
 ground-sand = Sand
 ground-snow = Neuschnee
+days-each = Jeder Tag für sich
+climate-from = Woher diese Werte kommen

@@ -94,3 +94,5 @@ climate-ground-kind = Ground
 ground-grass = Grass
 ground-sand = Sand
 ground-snow = Fresh snow
+days-each = Each day by itself
+climate-from = Where these figures come from

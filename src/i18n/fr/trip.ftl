@@ -94,3 +94,5 @@ climate-ground-kind = Type de sol
 ground-grass = Herbe
 ground-sand = Sable
 ground-snow = Neige fraîche
+days-each = Chaque jour séparément
+climate-from = D’où viennent ces valeurs

@@ -94,3 +94,5 @@ climate-ground-kind = Soort ondergrond
 ground-grass = Gras
 ground-sand = Zand
 ground-snow = Verse sneeuw
+days-each = Elke dag apart
+climate-from = Waar deze cijfers vandaan komen

@@ -93,13 +93,6 @@ pub(super) fn view(app: AppState) -> AnyView {
                 )
                 .term(Term::StateOfCharge)
                 .view(app)}
-            {NumberField::percent(
-                    t("bank-health"),
-                    HEALTH_FRAC,
-                    Lens::of(|s| s.bank.health_frac, |s, v| s.bank.health_frac = v),
-                )
-                .term(Term::Health)
-                .view(app)}
         </div>
         {choice_row(
             app,
@@ -110,12 +103,12 @@ pub(super) fn view(app: AppState) -> AnyView {
         {bank_figures::view(app)}
         {move || {
             if chemistry.get().is_lead() {
-                view! { {caution(Danger::Hydrogen)} {bank_figures::fresh_air(app)} }.into_any()
+                caution(Danger::Hydrogen)
             } else {
                 cold(app)
             }
         }}
-        {disclosure(t("bank-more"), false, more(app))}
+        {disclosure(t("load-more"), false, more(app))}
         {caution(Danger::Fuse)}
     }
     .into_any()
@@ -157,6 +150,13 @@ fn more(app: AppState) -> AnyView {
     };
     view! {
         <div class="fields">
+            {NumberField::percent(
+                    t("bank-health"),
+                    HEALTH_FRAC,
+                    Lens::of(|s| s.bank.health_frac, |s, v| s.bank.health_frac = v),
+                )
+                .term(Term::Health)
+                .view(app)}
             {block} {NumberField { scale: 1000.0, ..cable }.hint(t("bank-cable-hint")).view(app)}
         </div>
         {cable_from_size(app)}

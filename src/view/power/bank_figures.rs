@@ -9,7 +9,7 @@ use crate::units::{Celsius, WattHours};
 use crate::view::lang::{amp_hours, celsius, number, percent, t, t_args, volts, watt_hours};
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
-use crate::view::widgets::{ExplainedFigure, OpenDetails, explained_list};
+use crate::view::widgets::{ExplainedFigure, OpenDetails, explained_list, made_when_open};
 use leptos::prelude::*;
 
 /// At this temperature batteries are rated [degrees Celsius].
@@ -20,13 +20,23 @@ pub(super) fn view(app: AppState) -> AnyView {
     let bank = Memo::new(move |_| app.setup.with(|s| s.bank.clone()));
     let coldest = coldest_hour(app);
     let opened = OpenDetails::default();
-    view! {
-        <div class="figures" aria-live="off">
-            {move || bank.with(|bank| explained_list(bill(bank), opened))}
-            {move || bank.with(|bank| on_the_trip(bank, coldest.get()))}
-        </div>
-    }
-    .into_any()
+    let title = Signal::derive(move || {
+        let energy = bank.with(|bank| UsableEnergy::at(bank, RATED_AT));
+        let usable = t_args("bank-usable", &[("at", Arg::Text(&celsius(RATED_AT)))]);
+        format!("{usable}: {}", watt_hours(energy.usable))
+    });
+    let lead = Memo::new(move |_| bank.with(|bank| bank.chemistry.is_lead()));
+    let inside = move || {
+        view! {
+            <div class="figures" aria-live="off">
+                {move || bank.with(|bank| explained_list(bill(bank), opened))}
+                {move || bank.with(|bank| on_the_trip(bank, coldest.get()))}
+                {move || lead.get().then(|| fresh_air(app))}
+            </div>
+        }
+        .into_any()
+    };
+    made_when_open(title, inside)
 }
 
 fn bill(bank: &Bank) -> Vec<ExplainedFigure> {
@@ -83,7 +93,7 @@ fn on_the_trip(bank: &Bank, at: Celsius) -> AnyView {
 }
 
 /// What a charging lead-acid bank asks of the air around it.
-pub(super) fn fresh_air(app: AppState) -> AnyView {
+fn fresh_air(app: AppState) -> AnyView {
     let asked = Memo::new(move |_| app.setup.with(|setup| ventilation_of(&setup.bank)));
     let told = move || {
         let asked = asked.get()?;

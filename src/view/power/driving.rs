@@ -10,7 +10,7 @@ use crate::view::lang::t;
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Danger, NumberField, Term, caution, choice_row, time_field, tip, toggle,
+    Danger, NumberField, Term, caution, choice_row, disclosure, time_field, tip, toggle,
 };
 use leptos::prelude::*;
 
@@ -59,6 +59,18 @@ fn kind_lens() -> Lens<usize> {
 
 fn form(app: AppState) -> AnyView {
     let relay = Memo::new(move |_| app.setup.with(|setup| kind(setup) == 1));
+    let more = view! {
+        <div class="fields">
+            {time_field(
+                app,
+                t("driving-from"),
+                Lens::of(|s| s.driving.from_min, |s, v| s.driving.from_min = v),
+            )}
+        </div>
+        {stages::told(app, Charger::Driving)}
+        <p class="field-hint">{t("driving-taper")} " " {t("driving-days-hint")}</p>
+    }
+    .into_any();
     view! {
         <div class="with-tip">
             {choice_row(
@@ -83,14 +95,8 @@ fn form(app: AppState) -> AnyView {
                     Lens::of(|s| s.driving.minutes, |s, v| s.driving.minutes = v),
                 )
                 .view(app)}
-            {time_field(
-                app,
-                t("driving-from"),
-                Lens::of(|s| s.driving.from_min, |s, v| s.driving.from_min = v),
-            )}
         </div>
-        {stages::told(app, Charger::Driving)}
-        <p class="field-hint">{t("driving-taper")} " " {t("driving-days-hint")}</p>
+        {disclosure(t("load-more"), false, more)}
         {caution(Danger::Alternator)}
         {caution(Danger::CableHeat)}
     }

@@ -101,6 +101,29 @@ fn array(app: AppState, row: usize) -> AnyView {
     let flat = Memo::new(move |_| {
         app.setup.with(|setup| setup.solar.get(row).is_none_or(|array| array.tilt.0 == 0.0))
     });
+    let more = view! {
+            <div class="with-tip">
+                {choice_row(
+                    app,
+                    t("solar-controller"),
+                    vec![t("controller-mppt"), t("controller-pwm")],
+                    Lens::array(row, |a| a.controller, |a, v| a.controller = v)
+                        .choice(&CONTROLLERS),
+                )} {tip(Term::Controller)}
+            </div>
+            {losses(app, row)}
+            <div class="button-row">
+                {move || {
+                    may_grow
+                        .get()
+                        .then(|| {
+                            quiet_button(Some(Icon::Duplicate), t("solar-duplicate"), duplicate)
+                        })
+                }}
+                {quiet_button(Some(Icon::Delete), t("solar-delete"), delete)}
+            </div>
+    }
+    .into_any();
     view! {
         <fieldset class="group row-card">
             <legend>{title}</legend>
@@ -148,15 +171,6 @@ fn array(app: AppState, row: usize) -> AnyView {
                         }
                     })
             }}
-            <div class="with-tip">
-                {choice_row(
-                    app,
-                    t("solar-controller"),
-                    vec![t("controller-mppt"), t("controller-pwm")],
-                    Lens::array(row, |a| a.controller, |a, v| a.controller = v)
-                        .choice(&CONTROLLERS),
-                )} {tip(Term::Controller)}
-            </div>
             {choice_row(
                 app,
                 t("solar-mounting"),
@@ -164,17 +178,7 @@ fn array(app: AppState, row: usize) -> AnyView {
                 Lens::array(row, |a| a.mounting, |a, v| a.mounting = v).choice(&MOUNTINGS),
             )}
             {disclosure(t("solar-shade"), false, shade(app, row))}
-            {disclosure(t("solar-losses"), false, losses(app, row))}
-            <div class="button-row">
-                {move || {
-                    may_grow
-                        .get()
-                        .then(|| {
-                            quiet_button(Some(Icon::Duplicate), t("solar-duplicate"), duplicate)
-                        })
-                }}
-                {quiet_button(Some(Icon::Delete), t("solar-delete"), delete)}
-            </div>
+            {disclosure(t("load-more"), false, more)}
         </fieldset>
     }
     .into_any()

@@ -18,8 +18,21 @@ use leptos::prelude::*;
 /// Light thrown back by grass, sand and fresh snow, 0..1 (common practice, no source).
 const GROUNDS_FRAC: [f64; 3] = [0.2, 0.4, 0.6];
 
-/// Which sources are used, how good they are, and what could not be true of the user's own.
+/// Which sources are used, and how good they are.
 pub(super) fn source(calculation: Calculation) -> AnyView {
+    let told = move || {
+        calculation.climate.get().map(|climate| {
+            view! {
+                <p>{climate_source(&climate)}</p>
+                <p>{air_source(&climate)}</p>
+            }
+        })
+    };
+    view! { <div class="sources">{told}</div> }.into_any()
+}
+
+/// What does not count here yet, and what could not be true of the user's own sun.
+pub(super) fn notices(calculation: Calculation) -> AnyView {
     let told = move || {
         calculation.climate.get().map(|climate| {
             let impossible = impossible_months(&climate).map(|months| {
@@ -27,14 +40,19 @@ pub(super) fn source(calculation: Calculation) -> AnyView {
                 view! { <p class="notice" role="status">{text}</p> }
             });
             view! {
-                <p>{climate_source(&climate)}</p>
-                <p>{air_source(&climate)}</p>
                 {without_table(&climate)}
                 {impossible}
             }
         })
     };
-    view! { <div class="sources">{told}</div> }.into_any()
+    view! { {told} }.into_any()
+}
+
+/// What stands out in the cold.
+pub(super) fn vehicle(app: AppState) -> AnyView {
+    let vehicle = Lens::<Vehicle>::of(|s| s.vehicle, |s, v| s.vehicle = v);
+    let vehicles = Vehicle::ALL.into_iter().map(vehicle_name).collect();
+    choice_row(app, t("climate-vehicle"), vehicles, vehicle.choice(&Vehicle::ALL))
 }
 
 /// Why the climate table does not count here yet.
@@ -120,14 +138,11 @@ pub(super) fn air_and_ground(app: AppState, calculation: Calculation) -> AnyView
         |s| s.trip.heated_to.map(|kept| kept.0),
         |s, v| s.trip.heated_to = v.map(Celsius),
     );
-    let vehicle = Lens::<Vehicle>::of(|s| s.vehicle, |s, v| s.vehicle = v);
     let loss = move || {
         let lost = app.setup.with(|setup| Watts(setup.vehicle.heat_loss_w_per_k()));
         t_args("climate-vehicle-loss", &[("watts", Arg::Text(&watts(lost)))])
     };
-    let vehicles = Vehicle::ALL.into_iter().map(vehicle_name).collect();
     view! {
-        {choice_row(app, t("climate-vehicle"), vehicles, vehicle.choice(&Vehicle::ALL))}
         <p class="field-hint">{loss}</p>
         <div class="fields">
             {NumberField::optional(t("climate-inside"), "°C", INSIDE_C, kept)

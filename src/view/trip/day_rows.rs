@@ -10,7 +10,7 @@ use crate::view::lang::{number, short_date, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
-use crate::view::widgets::{NumberField, Term, quiet_button, radios, select_field};
+use crate::view::widgets::{NumberField, Term, disclosure, quiet_button, radios, select_field};
 use leptos::prelude::*;
 use time::{Date, Duration};
 
@@ -73,9 +73,8 @@ pub(super) fn view(app: AppState, calculation: Calculation) -> AnyView {
     let shown = Memo::new(move |_| count.get().min(listed.get()));
     let fitted =
         Memo::new(move |_| app.setup.with(|setup| (setup.driving.fitted, setup.hook_up.fitted)));
-    view! {
+    let each = view! {
         <p class="field-hint">{t("days-hint")}</p>
-        {all_days(app, count)}
         <ol class="days">
             {move || {
                 let (drives, plugs) = fitted.get();
@@ -98,6 +97,11 @@ pub(super) fn view(app: AppState, calculation: Calculation) -> AnyView {
                     )
                 })
         }}
+    }
+    .into_any();
+    view! {
+        {all_days(app, count)}
+        {disclosure(t("days-each"), false, each)}
     }
     .into_any()
 }

@@ -35,8 +35,10 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
         </section>
         <section class="card">
             <h2>{t("climate-title")}</h2>
-            {climate::source(calculation)}
-            {climate::air_and_ground(app, calculation)}
+            {climate::notices(calculation)}
+            {climate::vehicle(app)}
+            {disclosure(t("load-more"), false, climate::air_and_ground(app, calculation))}
+            {disclosure(t("climate-from"), false, climate::source(calculation))}
             {disclosure(t("climate-months"), false, climate::months(app, calculation))}
             {disclosure(t("climate-own-sun"), false, own_sun::view(app))}
         </section>
