@@ -214,12 +214,12 @@ test("the message's own buttons: reached, used, and the focus goes back to where
   const hands = new Hands(page);
   await hands.to("Appliances");
   await hands.press();
-  await hands.to(/^Laptop/);
+  await hands.to(/^Toilet flush/);
   await hands.press();
   await hands.to("Delete");
   await hands.press();
   const before = await hands.to("Undo");
   await hands.press();
   assert.equal((await hands.here()).name, before);
-  await page.getByTestId("load-button").filter({ hasText: "Laptop" }).waitFor();
+  await page.getByTestId("load-button").filter({ hasText: "Toilet flush" }).waitFor();
 });

@@ -156,7 +156,7 @@ test("each appliance is set on one screen of a small phone, a line a question", 
     ["phone", /^Phone/, "A full charge every"],
     ["pump", /^Water pump/, "Water a day"],
     ["compressor", /^Compressor fridge/, "Share of the time at 25 °C"],
-    ["kettle", /^Kettle/, "How long a day"],
+    ["kettle", /^Kettle/, "Times a day"],
   ]) {
     await list.add(search, name);
     await list.field("How many").waitFor();

@@ -96,7 +96,7 @@ test("an appliance that follows the air says so where it is edited", async (t) =
   const told = page.getByTestId("quick").getByText(/it runs: \d+% of the time/);
   await told.waitFor();
   const before = await told.innerText();
-  await page.getByTestId("quick").getByLabel(/Share of the time at 25/).fill("60");
+  await page.getByTestId("quick").getByRole("textbox", { name: /Share of the time at 25/ }).fill("60");
   await eventually("it follows", async () => (await told.innerText()) !== before);
 });
 

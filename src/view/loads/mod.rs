@@ -23,6 +23,7 @@ use super::widgets::{Sheet, Term, button, sheet, tip_with};
 use super::words::names::{drawer_name, load_name_by_id};
 use crate::forecast::outlook::Drawer;
 use crate::i18n::Arg;
+use crate::model::Load;
 use crate::model::limits::MAX_LOADS;
 use crate::units::WattHours;
 use leptos::prelude::*;
@@ -32,10 +33,13 @@ use pictures::Picture;
 /// Id of the heading of this part.
 pub const LOADS_TITLE_ID: &str = "loads-title";
 
+/// A row: the id of its load and what that is in the catalogue, as another setup may have the same ids.
+type RowKey = (u32, Option<u16>);
+
 /// The rows in the order they stand in.
 #[derive(Clone, Debug, PartialEq)]
 struct Order {
-    ids: Vec<u32>,
+    rows: Vec<RowKey>,
     /// The sheet lay over them.
     covered: bool,
 }
@@ -79,9 +83,9 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
         {scaled(app)}
         <ol class="load-list">
             <For
-                each=move || order.get().ids
-                key=|id| *id
-                children=move |id| row::view(list, id)
+                each=move || order.get().rows
+                key=|row| *row
+                children=move |row| row::view(list, row.0)
             />
             {move || others(list)}
         </ol>
@@ -106,35 +110,38 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
 /// over it goes away, and when rows come or go otherwise: so no row jumps away under the finger.
 fn follow_order(list: LoadList) -> Memo<Order> {
     let LoadList { app, day, sheet, .. } = list;
-    let here =
-        Memo::new(move |_| app.setup.with(|setup| setup.loads.iter().map(|l| l.id).collect()));
+    let here = Memo::new(move |_| app.setup.with(|setup| setup.loads.iter().map(key_of).collect()));
     Memo::new(move |before: Option<&Order>| {
-        let here: Vec<u32> = here.get();
+        let here: Vec<RowKey> = here.get();
         let covered = sheet.is_open();
         let same_rows = |before: &Order| {
-            before.ids.len() == here.len() && before.ids.iter().all(|id| here.contains(id))
+            before.rows.len() == here.len() && before.rows.iter().all(|row| here.contains(row))
         };
         let kept = before.filter(|before| covered || !before.covered && same_rows(before));
-        let ids = match kept {
+        let rows = match kept {
             Some(before) => {
-                let old = before.ids.iter().filter(|id| here.contains(id));
-                let new = here.iter().filter(|id| !before.ids.contains(id));
+                let old = before.rows.iter().filter(|row| here.contains(row));
+                let new = here.iter().filter(|row| !before.rows.contains(row));
                 old.chain(new).copied().collect()
             }
             None => biggest_first(app, &day.get_untracked()),
         };
-        Order { ids, covered }
+        Order { rows, covered }
     })
 }
 
-fn biggest_first(app: AppState, day: &DayUse) -> Vec<u32> {
-    let mut rows: Vec<(bool, WattHours, u32)> = app.setup.with_untracked(|setup| {
-        let row = |load: &crate::model::Load| (!load.enabled, day.of_load(load.id), load.id);
+fn key_of(load: &Load) -> RowKey {
+    (load.id, load.appliance)
+}
+
+fn biggest_first(app: AppState, day: &DayUse) -> Vec<RowKey> {
+    let mut rows: Vec<(bool, WattHours, RowKey)> = app.setup.with_untracked(|setup| {
+        let row = |load: &Load| (!load.enabled, day.of_load(load.id), key_of(load));
         setup.loads.iter().map(row).collect()
     });
     // Of the same size: in the order they were added.
     rows.sort_by(|a, b| a.0.cmp(&b.0).then(b.1.0.total_cmp(&a.1.0)));
-    rows.into_iter().map(|(_, _, id)| id).collect()
+    rows.into_iter().map(|(_, _, row)| row).collect()
 }
 
 /// When the sheet goes away, the row it was about has the focus, wherever it stands now.
