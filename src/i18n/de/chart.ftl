@@ -47,6 +47,7 @@ chart-head-share = Anteil an der Zufuhr
 chart-months-sure = In { $often }
 chart-months-even = In der Hälfte der Fälle
 chart-months-average = Durchschnittliches Wetter
+chart-months-wanted = die Nächte, die du willst
 chart-months-read = Nächte im { $month }: { $sure } in { $often }, { $even } in der Hälfte der Fälle, { $average } bei durchschnittlichem Wetter
 chart-months-summary = Nächte mit Batterie nach Monaten, in { $often }: die meisten im { $best } ({ $most }), die wenigsten im { $worst } ({ $fewest }).
 chart-months-none = Noch nichts zu zeichnen.

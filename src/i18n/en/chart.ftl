@@ -47,6 +47,7 @@ chart-head-share = Share of what comes in
 chart-months-sure = { $often }
 chart-months-even = Half the time
 chart-months-average = Average weather
+chart-months-wanted = the nights you want
 chart-months-read = Nights in { $month }: { $sure } ({ $often }), { $even } (half the time), { $average } in average weather
 chart-months-summary = Nights on battery by month ({ $often }): most in { $best } ({ $most }), fewest in { $worst } ({ $fewest }).
 chart-months-none = Nothing to draw yet.

@@ -47,6 +47,7 @@ chart-head-share = Part de ce qui arrive
 chart-months-sure = { $often }
 chart-months-even = Une fois sur deux
 chart-months-average = Temps moyen
+chart-months-wanted = les nuits voulues
 chart-months-read = Nuits en { $month } : { $sure } ({ $often }), { $even } (une fois sur deux), { $average } par temps moyen
 chart-months-summary = Nuits sur batterie par mois ({ $often }) : maximum en { $best } ({ $most }), minimum en { $worst } ({ $fewest }).
 chart-months-none = Rien à tracer pour l’instant.

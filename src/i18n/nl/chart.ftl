@@ -47,6 +47,7 @@ chart-head-share = Deel van wat binnenkomt
 chart-months-sure = { $often }
 chart-months-even = In de helft van de gevallen
 chart-months-average = Gemiddeld weer
+chart-months-wanted = de nachten die je wilt
 chart-months-read = Nachten in { $month }: { $sure } ({ $often }), { $even } (in de helft van de gevallen), { $average } bij gemiddeld weer
 chart-months-summary = Nachten op de accu per maand ({ $often }): de meeste in { $best } ({ $most }), de minste in { $worst } ({ $fewest }).
 chart-months-none = Nog niets te tekenen.

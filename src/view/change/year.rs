@@ -72,6 +72,7 @@ fn chart(result: &Searched) -> MonthsChart {
     MonthsChart {
         months: months.collect(),
         looked_ahead: whole(horizon),
+        wanted: u16::from(result.query.trip.nights),
         this_month: Some(result.query.trip.month),
     }
 }

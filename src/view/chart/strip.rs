@@ -16,6 +16,8 @@ pub struct MonthsChart {
     pub months: Vec<MonthNights>,
     /// Nights that were looked ahead: a figure this high means "or more".
     pub looked_ahead: u16,
+    /// Nights wanted.
+    pub wanted: u16,
     /// The month of the trip, 1..12.
     pub this_month: Option<u8>,
 }
@@ -96,6 +98,7 @@ fn key() -> AnyView {
         legend_item("sign-glow", "M5 3H19V14H5z".to_owned(), t("chart-months-sure")),
         legend_item("sign-faint", "M5 3H19V14H5z".to_owned(), t("chart-months-even")),
         legend_item("sign-line", "M2 8H22".to_owned(), t("chart-months-average")),
+        legend_item("sign-low", "M2 8H6M9 8H13M16 8H20".to_owned(), t("chart-months-wanted")),
     ])
 }
 
@@ -112,6 +115,7 @@ fn draw(canvas: &Canvas, chart: &MonthsChart, chosen: Option<usize>) -> Ends {
         .map(|month| month.even_nights.max(month.average_nights).max(month.sure_nights))
         .max()
         .unwrap_or(1)
+        .max(chart.wanted)
         .min(chart.looked_ahead)
         .max(2);
     let mut ticks = ticks_from_zero(f64::from(top_nights), 4);
@@ -156,6 +160,8 @@ fn draw(canvas: &Canvas, chart: &MonthsChart, chosen: Option<usize>) -> Ends {
         }
     }
     canvas.row((left, right), base, Stroke::whole(palette.ink, 1.0));
+    let wanted = y.px(f64::from(chart.wanted.min(chart.looked_ahead)));
+    canvas.row((left, right), wanted, Stroke::broken(palette.fault, 2.0, &[5.0, 4.0]));
     Ends { first_px: left + step / 2.0, last_px: right - step / 2.0 }
 }
 
