@@ -191,3 +191,21 @@ proptest! {
         }
     }
 }
+
+/// Panels that face the noon sun face it on both sides of the equator; others stay as they were set.
+#[test]
+fn panels_that_face_noon_turn_with_the_hemisphere() {
+    use nightbank::model::{Place, Setup, SolarArray};
+    use nightbank::units::Degrees;
+    let facing = |degrees| SolarArray { facing: Degrees(degrees), ..SolarArray::default() };
+    let mut setup = Setup { solar: vec![facing(180.0), facing(135.0)], ..Setup::default() };
+    setup.trip.place.latitude = Degrees(52.0);
+    let south = Place { latitude: Degrees(-23.7), ..Place::default() };
+    setup.turn_panels(&south);
+    assert_eq!(setup.solar.iter().map(|array| array.facing.0).collect::<Vec<_>>(), [0.0, 135.0]);
+    setup.trip.place = south.clone();
+    setup.turn_panels(&south);
+    assert_eq!(setup.solar[0].facing.0, 0.0);
+    setup.turn_panels(&Place { latitude: Degrees(40.0), ..south });
+    assert_eq!(setup.solar[0].facing.0, 180.0);
+}

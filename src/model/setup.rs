@@ -2,8 +2,8 @@
 
 use super::sanitise::{MAX_NAME_CHARS, Sanitiser};
 use super::{
-    Bank, CableRun, Correction, Driving, HookUp, Inverter, Load, OtherSource, Prices, Reading,
-    SolarArray, Trip, Vehicle,
+    Bank, CableRun, Correction, Driving, HookUp, Inverter, Load, OtherSource, Place, Prices,
+    Reading, SolarArray, Trip, Vehicle,
 };
 use bounds::{MAX_ARRAYS, MAX_CABLES, MAX_LOADS, MAX_OTHER, MAX_READINGS};
 use serde::{Deserialize, Serialize};
@@ -59,6 +59,17 @@ pub struct Setup {
 }
 
 impl Setup {
+    /// Panels that face the noon sun go on to do so at `place`, on the other side of the equator too; what was
+    /// turned another way stays.
+    pub fn turn_panels(&mut self, place: &Place) {
+        let (before, now) = (self.trip.place.noon_facing(), place.noon_facing());
+        if before != now {
+            for array in self.solar.iter_mut().filter(|array| array.facing == before) {
+                array.facing = now;
+            }
+        }
+    }
+
     /// An id no load of this setup has.
     #[must_use]
     pub fn fresh_load_id(&self) -> u32 {

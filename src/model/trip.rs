@@ -59,6 +59,12 @@ impl Default for Place {
 }
 
 impl Place {
+    /// Where the sun stands at noon for most of the year: south, and north of it south of the equator.
+    #[must_use]
+    pub fn noon_facing(&self) -> Degrees {
+        Degrees(if self.latitude.0 < 0.0 { 0.0 } else { 180.0 })
+    }
+
     /// The same place to 0.1 degrees and 50 m: as fine as a shared link tells it, and as fine as the
     /// forecast looks, so that a link gives the same numbers as the setup it was made from.
     #[must_use]

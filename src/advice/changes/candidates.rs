@@ -6,7 +6,6 @@
 
 use super::Change;
 use super::cost::is_medical;
-use super::edits::noon_facing;
 use crate::advice::trial::Outcome;
 use crate::forecast::demand::energy_per_day;
 use crate::forecast::surroundings::Surroundings;
@@ -146,7 +145,7 @@ fn inverter_changes(setup: &Setup, list: &mut Vec<Change>) {
 }
 
 fn panel_changes(setup: &Setup, list: &mut Vec<Change>) {
-    let facing = noon_facing(setup);
+    let facing = setup.trip.place.noon_facing();
     let mut has_loose = false;
     for (index, array) in setup.solar.iter().enumerate() {
         if !array.enabled || array.peak.0 <= 0.0 {

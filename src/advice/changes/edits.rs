@@ -14,12 +14,6 @@ pub(super) fn within(value: f64, range: Range) -> f64 {
     value.clamp(range.min, range.max)
 }
 
-/// Facing of the noon sun: south of the equator north, else south.
-#[must_use]
-pub fn noon_facing(setup: &Setup) -> Degrees {
-    Degrees(if setup.trip.place.latitude.0 < 0.0 { 0.0 } else { 180.0 })
-}
-
 /// Six hours around solar noon in camp time.
 #[must_use]
 pub fn midday(setup: &Setup) -> Window {
@@ -119,7 +113,7 @@ pub(super) fn more_solar(setup: &mut Setup, more: Watts) {
     if let Some(array) = setup.solar.iter_mut().find(|array| array.enabled) {
         array.peak = Watts(within(array.peak.0 + more.0, limits::SOLAR_W));
     } else if setup.solar.len() < limits::MAX_ARRAYS {
-        let facing = noon_facing(setup);
+        let facing = setup.trip.place.noon_facing();
         setup.solar.push(SolarArray {
             peak: Watts(within(more.0, limits::SOLAR_W)),
             facing,

@@ -15,7 +15,6 @@ use crate::model::{
     Usage,
 };
 use crate::units::{AmpHours, Amps, Degrees, Watts};
-pub use edits::noon_facing;
 use edits::{midday, on_array, on_load, within};
 
 /// Duty of a fridge set about 2 K warmer, over its duty before (common practice, no source: about

@@ -1,6 +1,5 @@
 //! How a loose panel stands best on one day of the stay.
 
-use crate::advice::changes::noon_facing;
 use crate::forecast::plan::TripSun;
 use crate::model::{Mounting, Setup};
 use crate::units::Degrees;
@@ -16,7 +15,7 @@ pub fn best_stand(setup: &Setup, sun: &TripSun, day: usize) -> Option<(Degrees, 
         array.enabled && array.peak.0 > 0.0 && array.mounting == Mounting::OpenRack
     };
     let array = setup.solar.iter().find(loose)?;
-    let facing = noon_facing(setup);
+    let facing = setup.trip.place.noon_facing();
     let yield_at = |tilt: f64| {
         let mut alone = setup.clone();
         alone.solar = vec![array.clone()];

@@ -1,4 +1,4 @@
-//! The course hour by hour in figures: charge, voltage, temperature. A table for each day, made
+//! The course of the stay hour by hour in figures: charge, voltage, temperature. A table for each day, made
 //! when it is opened.
 
 use super::Calculation;
@@ -8,12 +8,18 @@ use crate::view::lang::{celsius, clock, key, percent, short_date, t, t_args, vol
 use crate::view::widgets::{DataTable, disclosure, table_disclosure};
 use leptos::prelude::*;
 
-/// A day for each that the course has.
+/// Hours of the stay asked for; the course looks further ahead.
+fn stay_hours(calculation: Calculation) -> usize {
+    calculation.plan.get().map_or(0, |plan| plan.0.stay_hours())
+}
+
+/// A day for each of the stay.
 #[must_use]
 pub fn view(calculation: Calculation) -> AnyView {
     let count = Memo::new(move |_| {
         let outlook = calculation.outlook.get();
-        outlook.and_then(|outlook| outlook.0.course.hours.last().map(|hour| hour.day + 1))
+        let last = stay_hours(calculation).saturating_sub(1);
+        outlook.and_then(|outlook| outlook.0.course.hours.get(last).map(|hour| hour.day + 1))
     });
     let days = move || {
         let days: Vec<AnyView> =
@@ -51,7 +57,9 @@ fn stage_name(stage: ChargeStage) -> String {
 
 fn table(calculation: Calculation, index: usize) -> DataTable {
     let outlook = calculation.outlook.get();
-    let hours = outlook.iter().flat_map(|outlook| &outlook.0.course.hours);
+    let hours = outlook
+        .iter()
+        .flat_map(|outlook| outlook.0.course.hours.iter().take(stay_hours(calculation)));
     let rows = hours
         .filter(|hour| hour.day == index)
         .map(|hour| {

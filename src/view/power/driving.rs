@@ -59,6 +59,7 @@ fn kind_lens() -> Lens<usize> {
 
 fn form(app: AppState) -> AnyView {
     let relay = Memo::new(move |_| app.setup.with(|setup| kind(setup) == 1));
+    let lead = Memo::new(move |_| app.setup.with(|setup| setup.bank.chemistry.is_lead()));
     let more = view! {
         <div class="fields">
             {time_field(
@@ -68,7 +69,9 @@ fn form(app: AppState) -> AnyView {
             )}
         </div>
         {stages::told(app, Charger::Driving)}
-        <p class="field-hint">{t("driving-taper")} " " {t("driving-days-hint")}</p>
+        <p class="field-hint">
+            {move || lead.get().then(|| t("driving-taper"))} " " {t("driving-days-hint")}
+        </p>
     }
     .into_any();
     view! {

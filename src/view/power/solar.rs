@@ -42,8 +42,7 @@ pub(super) fn view(app: AppState) -> AnyView {
     let add = move || {
         app.edit_apart(|setup| {
             // Panels face the equator unless somebody says otherwise.
-            let southern = setup.trip.place.latitude.0 < 0.0;
-            let facing = Degrees(if southern { 0.0 } else { 180.0 });
+            let facing = setup.trip.place.noon_facing();
             setup.solar.push(SolarArray { facing, ..SolarArray::default() });
         });
     };

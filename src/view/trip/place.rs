@@ -262,6 +262,7 @@ fn at(latitude: Degrees, longitude: Degrees) -> Place {
 fn put(app: AppState, place: Place) {
     let mut changed = None;
     app.edit_apart(|setup| {
+        setup.turn_panels(&place);
         let trip = &mut setup.trip;
         let before = trip.utc_offset_min;
         keep_suggested(trip, |trip| trip.place = place);
