@@ -5,7 +5,7 @@ use crate::advice_common;
 
 use advice_common::{failing_van, frost, summer};
 use nightbank::advice::changes::cost::Cost;
-use nightbank::advice::changes::improvements::HelpsJob;
+use nightbank::advice::changes::improvements::ImprovementsJob;
 use nightbank::advice::changes::wish::Advice;
 use nightbank::advice::compare::alternatives::{AlternativesJob, Choice, alternatives};
 use nightbank::advice::on_site::tilt::best_stand;
@@ -18,9 +18,9 @@ use nightbank::units::{Degrees, Watts};
 use std::sync::Arc;
 
 fn advice(setup: &Setup) -> Advice {
-    let mut job = HelpsJob::new(setup, &summer()).expect("valid climate");
+    let mut job = ImprovementsJob::new(setup, &summer()).expect("valid climate");
     while job.advance(200).expect("valid climate") {}
-    Advice::of(&job.helps(), usize::from(setup.trip.nights), SURE_FRAC)
+    Advice::of(&job.improvements(), usize::from(setup.trip.nights), SURE_FRAC)
 }
 
 /// Chance of lasting night `i + 1`, without the advice's own code.
@@ -37,9 +37,9 @@ fn the_list_is_ranked_by_the_chance_of_the_nights_wanted() {
     let setup = failing_van();
     let advice = advice(&setup);
     assert_eq!(advice.nights, 7);
-    assert!(advice.helps.len() >= 5, "{}", advice.helps.len());
+    assert!(advice.improvements.len() >= 5, "{}", advice.improvements.len());
     let mut last = f64::INFINITY;
-    for help in &advice.helps {
+    for help in &advice.improvements {
         let sequences = help.outcome.sequences;
         let before = lasting(&setup, &summer(), sequences)[6];
         let after = lasting(&help.change.apply(&setup), &summer(), sequences)[6];
@@ -65,15 +65,15 @@ fn a_wish_out_of_reach_is_neared_by_the_first_unsure_night() {
     let first = sure.iter().take_while(|chance| **chance >= SURE_FRAC).count() + 1;
     assert!(advice.nights == 14 || advice.nights.abs_diff(first) <= 1, "{}", advice.nights);
     assert!(advice.nights < 14, "something moved the fourteenth night");
-    assert!(!advice.helps.is_empty());
-    assert!(advice.helps.iter().all(|help| help.chance_gain(advice.nights) >= 0.01));
+    assert!(!advice.improvements.is_empty());
+    assert!(advice.improvements.iter().all(|help| help.chance_gain(advice.nights) >= 0.01));
 }
 
 #[test]
 fn a_stay_that_is_sure_needs_no_advice() {
     let mut setup = failing_van();
     setup.trip.nights = 1;
-    assert!(advice(&setup).helps.is_empty());
+    assert!(advice(&setup).improvements.is_empty());
     assert_eq!(advice(&setup).next_step(), None);
 }
 
@@ -83,23 +83,27 @@ fn a_stay_that_is_sure_needs_no_advice() {
 fn the_next_step_asks_for_no_money_where_a_switch_does_nearly_as_much() {
     let advice = advice(&failing_van());
     let step = advice.next_step().expect("something helps");
-    let best = advice.helps[0].chance_gain(7);
-    let free = advice.helps.iter().find(|help| help.is_free()).expect("the van has free changes");
+    let best = advice.improvements[0].chance_gain(7);
+    let free =
+        advice.improvements.iter().find(|help| help.is_free()).expect("the van has free changes");
     let enough = free.chance_gain(7) >= 0.5 * best || free.outcome.chance_of(7) >= SURE_FRAC;
     assert_eq!(step.is_free(), enough, "{:?}, {:?}", step.change, free.change);
     // Where nothing but switches is left, one of them is the step.
     let switches = Advice {
         nights: 7,
         sure_frac: SURE_FRAC,
-        helps: advice.helps.iter().filter(|help| help.is_free()).cloned().collect(),
+        improvements: advice.improvements.iter().filter(|help| help.is_free()).cloned().collect(),
     };
     assert_eq!(switches.next_step().map(|help| help.change), Some(free.change));
     let bought = Advice {
         nights: 7,
         sure_frac: SURE_FRAC,
-        helps: advice.helps.iter().filter(|help| !help.is_free()).cloned().collect(),
+        improvements: advice.improvements.iter().filter(|help| !help.is_free()).cloned().collect(),
     };
-    assert_eq!(bought.next_step().map(|help| help.change), bought.helps.first().map(|h| h.change));
+    assert_eq!(
+        bought.next_step().map(|help| help.change),
+        bought.improvements.first().map(|h| h.change)
+    );
 }
 
 #[test]
@@ -129,7 +133,7 @@ fn each_alternative_is_that_setup_played_as_often_as_the_answer() {
         assert_eq!(it.cost.is_none(), it.choice == Choice::AsItIs);
     }
     let mean = |at: usize| found[at].1.as_ref().map_or(0.0, |outcome| outcome.nights_mean);
-    assert!((1..all.len()).all(|at| mean(at) > mean(0)), "each of them helps this van");
+    assert!((1..all.len()).all(|at| mean(at) > mean(0)), "each of them improvements this van");
 }
 
 #[test]

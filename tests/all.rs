@@ -10,7 +10,7 @@ mod text_common;
 mod trip_common;
 
 mod advice_compare;
-mod advice_helps;
+mod advice_improvements;
 mod advice_on_site;
 mod advice_sizing;
 mod advice_ways;

@@ -5,7 +5,7 @@ use crate::trip_common;
 
 use nightbank::advice::changes::Change;
 use nightbank::advice::changes::candidates::candidates;
-use nightbank::advice::changes::improvements::HelpsJob;
+use nightbank::advice::changes::improvements::ImprovementsJob;
 use nightbank::advice::trial::Trial;
 use nightbank::forecast::course::AverageCourse;
 use nightbank::forecast::odds::{OddsCache, SEQUENCES as SEQUENCES_SHOWN};
@@ -350,7 +350,7 @@ fn the_change_named_first_is_the_best_of_all_played_in_full() {
             ..open_setup(open)
         };
         let sky = climate(2.0);
-        let mut job = HelpsJob::new(&setup, &sky).expect("valid climate");
+        let mut job = ImprovementsJob::new(&setup, &sky).expect("valid climate");
         while job.advance(500).expect("valid climate") {}
         let in_full = |change: &Change| {
             let trial = Trial::with_climate(&change.apply(&setup), &sky, SEQUENCES_SHOWN);
@@ -358,7 +358,7 @@ fn the_change_named_first_is_the_best_of_all_played_in_full() {
         };
         let changes = candidates(&setup, job.baseline());
         let best = changes.iter().map(in_full).fold(f64::NEG_INFINITY, f64::max);
-        (best - in_full(&job.helps()[0].change), changes.len())
+        (best - in_full(&job.improvements()[0].change), changes.len())
     };
     let behind: Vec<(f64, usize)> = std::thread::scope(|scope| {
         let playing = OPEN.map(|open| scope.spawn(move || of_one(open)));

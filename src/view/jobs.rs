@@ -1,7 +1,7 @@
 //! Runs long calculations in short slices, so that the page stays responsive.
 
 use super::working::Working;
-use crate::advice::changes::improvements::HelpsJob;
+use crate::advice::changes::improvements::ImprovementsJob;
 use crate::advice::changes::ways::WaysJob;
 use crate::advice::compare::CompareJob;
 use crate::advice::compare::alternatives::AlternativesJob;
@@ -39,7 +39,7 @@ macro_rules! goes_in_portions {
     };
 }
 
-goes_in_portions!(HelpsJob, WaysJob, SizingJob, YearStripJob, CompareJob, AlternativesJob);
+goes_in_portions!(ImprovementsJob, WaysJob, SizingJob, YearStripJob, CompareJob, AlternativesJob);
 
 impl Job for OddsRun {
     fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {

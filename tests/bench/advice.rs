@@ -12,7 +12,7 @@ mod advice_common;
 mod support;
 
 use nightbank::advice::changes::candidates::candidates;
-use nightbank::advice::changes::improvements::{HelpsJob, ROUNDS};
+use nightbank::advice::changes::improvements::{ImprovementsJob, ROUNDS};
 use nightbank::advice::changes::ways::{Aim, WaysJob};
 use nightbank::advice::season::YearStripJob;
 use nightbank::advice::sizing::{SizingAim, SizingJob};
@@ -77,11 +77,11 @@ fn main() {
 /// Prints how long the search for what helps takes.
 fn what_helps(of: &str, setup: &Setup, climate: &MonthlyClimate, answer_s: f64) {
     let (all_s, portion_s) = timed(5, || {
-        let mut job = HelpsJob::new(setup, climate).ok()?;
+        let mut job = ImprovementsJob::new(setup, climate).ok()?;
         Some(move || job.advance(10).unwrap_or(false))
     });
     // Until a first list of all changes stands, still to be refined.
-    let Ok(mut job) = HelpsJob::new(setup, climate) else { return };
+    let Ok(mut job) = ImprovementsJob::new(setup, climate) else { return };
     let start = Instant::now();
     while job.progress_frac() < 1.0 && job.screened_frac() < 1.0 && job.advance(10).unwrap_or(false)
     {

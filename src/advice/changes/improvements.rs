@@ -83,7 +83,7 @@ impl Gain {
 
 /// One change and what it brings.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Help {
+pub struct Improvement {
     /// The change.
     pub change: Change,
     /// What it asks for.
@@ -115,7 +115,7 @@ enum Playing {
 
 /// The search for what helps, in portions.
 #[derive(Clone, Debug)]
-pub struct HelpsJob {
+pub struct ImprovementsJob {
     setup: Setup,
     sun: Arc<TripSun>,
     /// Of the setup as it is.
@@ -131,7 +131,7 @@ pub struct HelpsJob {
     played: usize,
 }
 
-impl HelpsJob {
+impl ImprovementsJob {
     /// Ready to search; plays the setup once in average weather.
     ///
     /// # Errors
@@ -323,13 +323,13 @@ impl HelpsJob {
     /// What helps, as far as it is known, the most first. One of each family of changes that
     /// exclude each other; nothing that brings nothing.
     #[must_use]
-    pub fn helps(&self) -> Vec<Help> {
+    pub fn improvements(&self) -> Vec<Improvement> {
         let known = self.ranking(0.0).into_iter().filter_map(|index| self.candidates.get(index));
         known
             .filter_map(|candidate| {
                 let (gain, outcome) = candidate.result.as_ref()?;
                 let same_weather = |before: &&Arc<Outcome>| before.sequences == outcome.sequences;
-                Some(Help {
+                Some(Improvement {
                     change: candidate.change,
                     cost: candidate.change.cost(&self.setup),
                     hazards: candidate.change.hazards(&self.setup),

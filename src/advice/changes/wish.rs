@@ -1,7 +1,7 @@
 //! Advice for one wish, the nights of the stay: what moves its chance, the most first, and the next step.
 
 use super::cost::Cost;
-use super::improvements::Help;
+use super::improvements::Improvement;
 use crate::forecast::odds::reaches;
 use std::cmp::Ordering;
 
@@ -20,10 +20,10 @@ pub struct Advice {
     /// Chance from which on a night counts as sure, 0..1.
     pub sure_frac: f64,
     /// What moves that chance, the most first.
-    pub helps: Vec<Help>,
+    pub improvements: Vec<Improvement>,
 }
 
-impl Help {
+impl Improvement {
     /// Chance, 0..1, of lasting `nights` nights without the change and with it, under the same weather.
     #[must_use]
     pub fn chances(&self, nights: usize) -> (f64, f64) {
@@ -45,33 +45,34 @@ impl Help {
 }
 
 impl Advice {
-    /// Ranks `helps` for a stay of `wanted` nights. Empty where nothing moves the chance, for one because all
+    /// Ranks `improvements` for a stay of `wanted` nights. Empty where nothing moves the chance, for one because all
     /// nights are sure. A night is sure from the chance `sure_frac`, 0..1, on.
     #[must_use]
-    pub fn of(helps: &[Help], wanted: usize, sure_frac: f64) -> Self {
-        let moving = |nights: usize| -> Vec<Help> {
-            let moves = |help: &&Help| help.chance_gain(nights) >= WORTH_FRAC;
-            helps.iter().filter(moves).cloned().collect()
+    pub fn of(improvements: &[Improvement], wanted: usize, sure_frac: f64) -> Self {
+        let moving = |nights: usize| -> Vec<Improvement> {
+            let moves = |help: &&Improvement| help.chance_gain(nights) >= WORTH_FRAC;
+            improvements.iter().filter(moves).cloned().collect()
         };
-        let mut advice = Self { nights: wanted, sure_frac, helps: moving(wanted) };
-        if let (true, Some(help)) = (advice.helps.is_empty(), helps.first()) {
+        let mut advice = Self { nights: wanted, sure_frac, improvements: moving(wanted) };
+        if let (true, Some(help)) = (advice.improvements.is_empty(), improvements.first()) {
             let first_unsure = help.before.nights_at(sure_frac) + 1;
             if first_unsure < wanted {
-                advice = Self { nights: first_unsure, sure_frac, helps: moving(first_unsure) };
+                advice =
+                    Self { nights: first_unsure, sure_frac, improvements: moving(first_unsure) };
             }
         }
         let nights = advice.nights;
-        advice.helps.sort_by(|a, b| by_chance(a, b, nights));
+        advice.improvements.sort_by(|a, b| by_chance(a, b, nights));
         advice
     }
 
     /// The one change to try next: the best of those that cost nothing where it reaches the aim or brings half
     /// as much as the best of all; else that.
     #[must_use]
-    pub fn next_step(&self) -> Option<&Help> {
-        let best = self.helps.first()?;
-        let free = self.helps.iter().find(|help| help.is_free());
-        let enough = |help: &&Help| {
+    pub fn next_step(&self) -> Option<&Improvement> {
+        let best = self.improvements.first()?;
+        let free = self.improvements.iter().find(|help| help.is_free());
+        let enough = |help: &&Improvement| {
             reaches(help.outcome.chance_of(self.nights), self.sure_frac)
                 || help.chance_gain(self.nights) >= FREE_SHARE * best.chance_gain(self.nights)
         };
@@ -80,7 +81,7 @@ impl Advice {
 }
 
 /// By the chance gained, to a hundredth, then by all that the change brings.
-fn by_chance(a: &Help, b: &Help, nights: usize) -> Ordering {
-    let points = |help: &Help| (help.chance_gain(nights) * 100.0).round() as i64;
+fn by_chance(a: &Improvement, b: &Improvement, nights: usize) -> Ordering {
+    let points = |help: &Improvement| (help.chance_gain(nights) * 100.0).round() as i64;
     points(b).cmp(&points(a)).then_with(|| a.gain.rank(&b.gain))
 }

@@ -1,6 +1,6 @@
 //! What helps most: changes ranked by the chance of the nights wanted, each applied with one tap.
 
-use crate::advice::changes::improvements::{Help, HelpsJob};
+use crate::advice::changes::improvements::{Improvement, ImprovementsJob};
 use crate::advice::changes::wish::Advice;
 use crate::advice::trial::Outcome;
 use crate::forecast::Odds;
@@ -30,7 +30,7 @@ pub struct FoundImprovements {
     /// What becomes of the setup as it is.
     pub baseline: Outcome,
     /// What helps, the most nights first.
-    pub helps: Vec<Help>,
+    pub improvements: Vec<Improvement>,
     /// Share of the search that is done, 0..1.
     progress_frac: f64,
 }
@@ -46,10 +46,10 @@ pub fn follow(app: AppState, calculation: Calculation, search: ImprovementsSearc
     let plan = Plan {
         pause_ms: PAUSE_MS,
         forget: false,
-        start: HelpsJob::new,
-        read: |job: &HelpsJob| FoundImprovements {
+        start: ImprovementsJob::new,
+        read: |job: &ImprovementsJob| FoundImprovements {
             baseline: job.baseline().clone(),
-            helps: job.helps(),
+            improvements: job.improvements(),
             progress_frac: job.progress_frac(),
         },
     };
@@ -81,11 +81,12 @@ pub fn view(app: AppState, calculation: Calculation, search: ImprovementsSearch)
 
 fn list(app: AppState, result: &Searched, before: &[f64]) -> AnyView {
     let found = &result.found;
-    let advice = Advice::of(&found.helps, usize::from(result.query.trip.nights), sure_frac());
+    let advice =
+        Advice::of(&found.improvements, usize::from(result.query.trip.nights), sure_frac());
     let from = chance_of(before, advice.nights);
-    let row = |help: &Help| row(app, &result.query, found, help, (advice.nights, from));
-    let first: Vec<AnyView> = advice.helps.iter().take(FIRST).map(row).collect();
-    let rest: Vec<AnyView> = advice.helps.iter().skip(FIRST).map(row).collect();
+    let row = |help: &Improvement| row(app, &result.query, found, help, (advice.nights, from));
+    let first: Vec<AnyView> = advice.improvements.iter().take(FIRST).map(row).collect();
+    let rest: Vec<AnyView> = advice.improvements.iter().skip(FIRST).map(row).collect();
     let more = (!rest.is_empty()).then(|| {
         let n = Arg::Count(count(rest.len()));
         disclosure(
@@ -121,7 +122,7 @@ fn about(result: &Searched, advice: &Advice, before: &[f64]) -> String {
     } else if advice.nights < wanted {
         let told = t_args("helps-too-far", &[("n", Arg::Count(count(wanted)))]);
         format!("{told} {now}")
-    } else if !advice.helps.is_empty() {
+    } else if !advice.improvements.is_empty() {
         now
     } else if reaches(chance_of(before, wanted), sure_frac()) {
         format!("{now} {}", t("helps-sure"))
@@ -134,7 +135,7 @@ fn row(
     app: AppState,
     setup: &Setup,
     found: &FoundImprovements,
-    help: &Help,
+    help: &Improvement,
     (wanted, from): (usize, f64),
 ) -> AnyView {
     // A line played with fewer weather sequences is told as what it adds to the chance as it is, so

@@ -54,15 +54,15 @@ impl ChangeScreens {
     #[must_use]
     pub fn in_the_answer(self, app: AppState, calculation: Calculation) -> AnyView {
         let today = on_site::today::Today { draft: self.reading, learned: self.learned };
-        let improvements = self.improvements;
-        let helps = Signal::derive(move || {
-            improvements
-                .result
-                .with(|result| result.as_ref().map(|r| r.0.found.helps.clone()).unwrap_or_default())
+        let search = self.improvements;
+        let improvements = Signal::derive(move || {
+            search.result.with(|result| {
+                result.as_ref().map(|r| r.0.found.improvements.clone()).unwrap_or_default()
+            })
         });
         view! {
-            {next_step::view(app, calculation, improvements)}
-            {on_site::today::view(app, calculation, today, helps)}
+            {next_step::view(app, calculation, search)}
+            {on_site::today::view(app, calculation, today, improvements)}
         }
         .into_any()
     }

@@ -109,7 +109,7 @@ fn step(app: AppState, calculation: Calculation, search: ImprovementsSearch) -> 
             if reaches(before, sure_frac()) {
                 return Step::Sure { nights };
             }
-            let advice = Advice::of(&found.helps, nights, sure_frac());
+            let advice = Advice::of(&found.improvements, nights, sure_frac());
             advice.next_step().map_or(Step::None { nights }, |help| {
                 Step::Try(Box::new(Offer {
                     setup: setup.clone(),

@@ -4,7 +4,7 @@
 use super::form::band_words;
 use super::{Draft, log};
 use crate::advice::changes::Change;
-use crate::advice::changes::improvements::Help;
+use crate::advice::changes::improvements::Improvement;
 use crate::advice::on_site::ReadPoint;
 use crate::advice::on_site::fit::{Fit, fit};
 use crate::advice::on_site::tilt::best_stand;
@@ -42,13 +42,13 @@ pub struct Today {
     pub learned: RwSignal<Option<ArcPtrEq<Fit>>>,
 }
 
-/// The card; nothing unless today lies within the stay. `helps` is what helps, as far as it is known.
+/// The card; nothing unless today lies within the stay. `improvements` is what helps, as far as it is known.
 #[must_use]
 pub fn view(
     app: AppState,
     calculation: Calculation,
     today: Today,
-    helps: Signal<Vec<Help>>,
+    improvements: Signal<Vec<Improvement>>,
 ) -> AnyView {
     let day = Memo::new(move |_| app.setup.with(day_of_stay));
     let inside = move || {
@@ -60,7 +60,7 @@ pub fn view(
                 {sky(app, day, t("today-sky"))}
                 {sky(app, day + 1, t("today-sky-tomorrow"))}
                 {stand(app, calculation, day)}
-                {tonight(app, helps)}
+                {tonight(app, improvements)}
                 {made_when_open(Signal::stored(t("today-readings")), move || {
                     view! {
                         {log::view(app, calculation)}
@@ -253,7 +253,7 @@ fn stand(app: AppState, calculation: Calculation, day: usize) -> AnyView {
 }
 
 /// What to switch off tonight.
-fn tonight(app: AppState, helps: Signal<Vec<Help>>) -> AnyView {
+fn tonight(app: AppState, improvements: Signal<Vec<Improvement>>) -> AnyView {
     let off = Memo::new(move |_| {
         let is_off = |change: &Change| {
             matches!(
@@ -261,7 +261,8 @@ fn tonight(app: AppState, helps: Signal<Vec<Help>>) -> AnyView {
                 Change::SwitchOff { .. } | Change::OffAtNight { .. } | Change::InverterWhenUsed
             )
         };
-        let change = helps.with(|helps| helps.iter().map(|help| help.change).find(is_off))?;
+        let change = improvements
+            .with(|improvements| improvements.iter().map(|help| help.change).find(is_off))?;
         Some(app.setup.with(|setup| change_words(setup, &change)))
     });
     let told = move || {

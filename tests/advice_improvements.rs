@@ -6,7 +6,7 @@ use advice_common::{everything, failing_van, frost, load, summer};
 use nightbank::advice::changes::Change;
 use nightbank::advice::changes::candidates::candidates;
 use nightbank::advice::changes::cost::is_medical;
-use nightbank::advice::changes::improvements::{Gain, HelpsJob, ROUNDS};
+use nightbank::advice::changes::improvements::{Gain, ImprovementsJob, ROUNDS};
 use nightbank::advice::trial::Trial;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{MonthlyClimate, OddsRun, Outlook, TripPlan};
@@ -15,8 +15,8 @@ use nightbank::units::{Hours, Watts};
 use proptest::prelude::*;
 use std::sync::Arc;
 
-fn all_helps(setup: &Setup, climate: &MonthlyClimate) -> HelpsJob {
-    let mut job = HelpsJob::new(setup, climate).expect("valid climate");
+fn all_helps(setup: &Setup, climate: &MonthlyClimate) -> ImprovementsJob {
+    let mut job = ImprovementsJob::new(setup, climate).expect("valid climate");
     while job.advance(200).expect("valid climate") {}
     job
 }
@@ -35,12 +35,12 @@ fn directly(setup: &Setup, climate: &MonthlyClimate, sequences: usize) -> (f64, 
 fn ranks_agree_with_trips_played_directly() {
     let (setup, climate) = (failing_van(), summer());
     let job = all_helps(&setup, &climate);
-    let helps = job.helps();
-    assert!(helps.len() >= 10, "{}", helps.len());
+    let improvements = job.improvements();
+    assert!(improvements.len() >= 10, "{}", improvements.len());
     let (sequences, best) = ROUNDS[2];
     let base = directly(&setup, &climate, sequences);
     let mut last = f64::INFINITY;
-    for help in &helps[..best] {
+    for help in &improvements[..best] {
         let (mean, nights, lowest) =
             directly(&help.change.apply(&setup), &climate, help.outcome.sequences);
         assert_eq!(nights, help.outcome.nights, "{:?}", help.change);
@@ -52,8 +52,8 @@ fn ranks_agree_with_trips_played_directly() {
         last = mean - base.0;
     }
     // With a larger sample the first is still worth more than the last of them.
-    let first = directly(&helps[0].change.apply(&setup), &climate, 2000).0;
-    let last = directly(&helps[best - 1].change.apply(&setup), &climate, 2000).0;
+    let first = directly(&improvements[0].change.apply(&setup), &climate, 2000).0;
+    let last = directly(&improvements[best - 1].change.apply(&setup), &climate, 2000).0;
     assert!(first > last);
 }
 
@@ -75,10 +75,10 @@ fn the_first_look_leaves_nothing_good_out() {
         let climate = summer();
         let job = all_helps(&setup, &climate);
         let (sequences, best) = ROUNDS[2];
-        let helps = job.helps();
+        let improvements = job.improvements();
         let mean = |change: &Change| directly(&change.apply(&setup), &climate, sequences).0;
         let base = directly(&setup, &climate, sequences).0;
-        let told = &helps[..best.min(helps.len())];
+        let told = &improvements[..best.min(improvements.len())];
         let last = told.iter().map(|help| help.gain.nights_mean).fold(f64::INFINITY, f64::min);
         let mut highest = f64::NEG_INFINITY;
         for change in candidates(&setup, job.baseline()) {
@@ -91,7 +91,7 @@ fn the_first_look_leaves_nothing_good_out() {
             assert!(is_told || gain <= last + 0.2, "{change:?} brings {gain}, the eighth {last}");
         }
         assert!(told[0].gain.nights_mean >= highest - 0.1, "{highest} {:?}", told[0]);
-        assert!(highest > 0.3, "nothing helps: {highest}");
+        assert!(highest > 0.3, "nothing improvements: {highest}");
     }
 }
 
@@ -123,8 +123,8 @@ fn a_change_of_panels_has_the_sun_worked_out_anew() {
 #[test]
 fn portions_do_not_change_the_answer() {
     let (setup, climate) = (failing_van(), summer());
-    let at_once = all_helps(&setup, &climate).helps();
-    let mut job = HelpsJob::new(&setup, &climate).expect("valid climate");
+    let at_once = all_helps(&setup, &climate).improvements();
+    let mut job = ImprovementsJob::new(&setup, &climate).expect("valid climate");
     let mut portions = 0;
     let mut progress = 0.0;
     let mut screened = 0.0;
@@ -137,13 +137,13 @@ fn portions_do_not_change_the_answer() {
     }
     assert!(portions > 20);
     assert_eq!((job.progress_frac(), job.screened_frac()), (1.0, 1.0));
-    assert_eq!(job.helps(), at_once);
+    assert_eq!(job.improvements(), at_once);
 }
 
 #[test]
 fn the_usual_suspects_are_found() {
-    let helps = all_helps(&failing_van(), &summer()).helps();
-    let has = |wanted: fn(&Change) -> bool| helps.iter().any(|help| wanted(&help.change));
+    let improvements = all_helps(&failing_van(), &summer()).improvements();
+    let has = |wanted: fn(&Change) -> bool| improvements.iter().any(|help| wanted(&help.change));
     assert!(has(|c| matches!(c, Change::InverterWhenUsed)));
     assert!(has(|c| matches!(c, Change::SwitchOff { load: 2 })));
     assert!(has(
@@ -154,11 +154,12 @@ fn the_usual_suspects_are_found() {
     assert!(has(|c| matches!(c, Change::MoreBattery { .. })));
     assert!(has(|c| matches!(c, Change::Lithium)));
     // One day to drive on, one rhythm of hook-up, one way to switch the inverter.
-    for family in helps.iter().filter_map(|help| help.change.family()) {
-        let members = helps.iter().filter(|help| help.change.family() == Some(family)).count();
+    for family in improvements.iter().filter_map(|help| help.change.family()) {
+        let members =
+            improvements.iter().filter(|help| help.change.family() == Some(family)).count();
         assert_eq!(members, 1, "{family:?}");
     }
-    assert!(helps.iter().all(|help| help.gain.is_noticeable()));
+    assert!(improvements.iter().all(|help| help.gain.is_noticeable()));
 }
 
 #[test]
@@ -247,9 +248,9 @@ fn heating_is_offered_where_the_cold_keeps_lithium_from_charging() {
     setup.bank.capacity_20h.0 = 120.0;
     setup.bank.place = nightbank::model::BatteryPlace::Outside;
     setup.solar[0].peak = Watts(300.0);
-    let helps = all_helps(&setup, &frost()).helps();
-    assert!(helps.iter().any(|help| matches!(help.change, Change::WarmerPlace { .. })));
-    let heated = helps.iter().find(|help| help.change == Change::HeatedBattery);
+    let improvements = all_helps(&setup, &frost()).improvements();
+    assert!(improvements.iter().any(|help| matches!(help.change, Change::WarmerPlace { .. })));
+    let heated = improvements.iter().find(|help| help.change == Change::HeatedBattery);
     // Weak sun warms the cells without charging them yet; most of the locked hours are gone.
     assert!(heated.is_some_and(|h| h.outcome.cold_locked < Hours(24.0) && h.gain.nights_sure > 5));
 }
