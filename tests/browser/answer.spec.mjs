@@ -166,3 +166,38 @@ test("how surely it should last is one setting, in the answer, in the advice and
   await page.settled();
   await page.page.getByText("on battery, 8 times out of 10").waitFor();
 });
+
+test("a newcomer with eleven appliances has an answer of one's own after 30 taps at most", async (t) => {
+  const page = await atAnswer(t);
+  const thumb = new Thumb();
+  const dialog = page.page.getByRole("dialog");
+  const type = async (field, text) => {
+    await thumb.tap(field);
+    await field.fill(text);
+  };
+  await thumb.tap(page.page.getByRole("button", { name: "Start with your own" }));
+  await thumb.tap(dialog.getByText("Caravan", { exact: true }));
+  await type(dialog.getByLabel("Total capacity"), "105");
+  await type(dialog.getByLabel("Solar panels, rated power"), "100");
+  await type(dialog.getByLabel("Another place"), "Bergen");
+  await thumb.tap(dialog.getByRole("button", { name: /^Bergen/ }).first());
+  await thumb.tap(dialog.getByRole("button", { name: "Show the nights" }));
+  await dialog.waitFor({ state: "hidden" });
+  await thumb.tap(page.tab("Appliances"));
+  await thumb.tap(page.page.getByRole("button", { name: "Add an appliance" }));
+  const search = dialog.getByRole("searchbox");
+  await thumb.tap(search);
+  for (const words of ["kettle", "toaster", "hair dryer", "television", "tablet", "fan", "shaver", "camera", "macerator", "string", "reading"]) {
+    await page.page.keyboard.type(words);
+    await eventually(`${words} is found`, async () => /\b[1-9]\d? found/.test((await dialog.getByRole("status").allInnerTexts()).join(" ")));
+    await thumb.tap(dialog.getByRole("button", { name: /^Add with usual figures/ }).first());
+    await eventually("the field is empty again", async () => (await search.inputValue()) === "");
+  }
+  await thumb.tap(dialog.getByRole("button", { name: "Done", exact: true }));
+  await thumb.tap(page.tab("Nights"));
+  await page.settled();
+  assert.ok((await page.page.getByTestId("verdict").innerText()).length > 10);
+  assert.ok((await page.page.getByTestId("takes-most").innerText()).length > 10);
+  t.diagnostic(`${thumb.taps} taps`);
+  assert.ok(thumb.taps <= 30, `${thumb.taps} taps`);
+});
