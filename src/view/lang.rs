@@ -124,11 +124,23 @@ pub fn browser_lang() -> Lang {
     browser_tags().iter().find_map(|tag| Lang::from_tag(tag)).unwrap_or_default()
 }
 
+/// What the browser prefers, the most first. Embedded browsers give none, or tags such as "en_US", at which `Intl`
+/// would throw: those are passed over.
 fn browser_tags() -> Vec<String> {
-    web_sys::window()
-        .map(|window| window.navigator().languages())
-        .map(|tags| tags.iter().filter_map(|tag| tag.as_string()).collect())
-        .unwrap_or_default()
+    let Some(window) = web_sys::window() else { return Vec::new() };
+    let given = Reflect::get(&window.navigator(), &JsValue::from_str("languages"));
+    let tags = given.ok().and_then(|tags| tags.dyn_into::<Array>().ok()).unwrap_or_default();
+    tags.iter().filter_map(|tag| tag.as_string()).filter(|tag| is_known(tag)).collect()
+}
+
+/// `Intl` takes the tag.
+fn is_known(tag: &str) -> bool {
+    let read = || {
+        let intl = Reflect::get(&js_sys::global(), &JsValue::from_str("Intl"))?;
+        let names = Reflect::get(&intl, &JsValue::from_str("getCanonicalLocales"))?;
+        names.dyn_into::<Function>()?.call1(&intl, &JsValue::from_str(tag))
+    };
+    read().is_ok()
 }
 
 /// The browser's own variant of the language (de-CH writes 1’234.5), else the language itself.

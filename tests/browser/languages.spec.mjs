@@ -21,9 +21,11 @@ for (const { lang, locale, nights: word } of LANGUAGES) {
   test(`${lang}: the browser asks for it; figures, dates and units follow; every view has room at 320 and 1280 px`, async (t) => {
     const { context, watch } = await freshContext(t, browser, { locale, viewport: { width: 320, height: 640 }, deviceScaleFactor: 1 });
     context.setDefaultTimeout(15_000);
-    const { page } = await Nightbank.open(context, server.url);
+    const nightbank = await Nightbank.open(context, server.url);
+    const { page } = nightbank;
     await eventually("the answer in that language", async () => (await nights(page)).includes(word));
     assert.equal(await page.evaluate(() => document.documentElement.lang), lang);
+    await nightbank.openDetails();
     await page.getByTestId("figure-value").getByText(DECIMALS).first().waitFor();
     const day = new Intl.DateTimeFormat(locale, { weekday: "short", timeZone: "UTC" }).format(new Date("2026-09-12"));
     assert.ok((await page.getByTestId("lantern").first().innerText()).includes(day), day);
@@ -71,4 +73,21 @@ test("a language that cannot be fetched is told, and the one in force stays", as
   await page.getByText(/could not be loaded/).first().waitFor();
   assert.equal(await page.evaluate(() => document.documentElement.lang), "en");
   assert.equal(await page.getByRole("radio", { name: "English" }).isChecked(), true);
+});
+
+for (const languages of [["en_US"], ["en-US@posix"], ["en-"], ["de_DE.UTF-8", "nl_BE"], ["de-DE-1901-1901"], [], undefined]) {
+  test(`a browser that prefers ${JSON.stringify(languages)} starts, in a language that is well-formed`, async (t) => {
+    const { context, watch } = await freshContext(t, browser);
+    await context.addInitScript((languages) => Object.defineProperty(navigator, "languages", { get: () => languages }), languages);
+    const nightbank = await Nightbank.open(context, server.url);
+    assert.match(await nights(nightbank.page), /\d+\s+nights?/);
+    watch.assertClean(server.origin);
+  });
+}
+
+test("of the languages preferred, the first that is well-formed and spoken here counts", async (t) => {
+  const { context } = await freshContext(t, browser);
+  await context.addInitScript(() => Object.defineProperty(navigator, "languages", { get: () => ["de_DE.UTF-8", "xx", "fr-CA", "en"] }));
+  const { page } = await Nightbank.open(context, server.url);
+  await page.locator("html[lang=fr]").waitFor();
 });

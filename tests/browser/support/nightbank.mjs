@@ -83,7 +83,7 @@ export class Nightbank {
 
   /** Opens "Details" below the answer, unless they stand open. */
   async openDetails() {
-    const details = this.main().locator("details").filter({ has: this.page.locator("summary").getByText("Details", { exact: true }) }).first();
+    const details = this.main().locator(".details > details").first();
     await details.waitFor();
     if ((await details.getAttribute("open")) === null) await details.locator("summary").first().click();
   }
