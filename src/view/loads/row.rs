@@ -32,8 +32,9 @@ pub(super) fn beside(id: u32) -> String {
 
 /// A share of the day's use, 0..1, as a bar.
 pub(super) fn bar(share: f64) -> AnyView {
-    let width = format!("width: {:.1}%", share * 100.0);
-    view! { <span class="load-bar" aria-hidden="true"><span style=width></span></span> }.into_any()
+    let width = format!("{:.1}%", share * 100.0);
+    view! { <span class="load-bar" aria-hidden="true"><span style:width=width></span></span> }
+        .into_any()
 }
 
 /// What the row shows.
