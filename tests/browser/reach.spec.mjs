@@ -97,7 +97,7 @@ test("in colours of the system what is chosen can still be told", async (t) => {
 });
 
 /** What is read out as the answer: a live region that is not part of a message or a field. */
-const spoken = (page) => page.getByTestId("answer-said").last();
+const spoken = (page) => page.getByRole("dialog").getByTestId("answer-said");
 
 test("the new answer is read out once typing has paused, wherever one is", async (t) => {
   const { nightbank, page } = await open(t, 360);
