@@ -53,6 +53,22 @@ pub enum Icon {
     Done,
     /// A chevron pointing back.
     Back,
+    /// A question mark in a ring.
+    Unknown,
+    /// A leaf of a calendar.
+    Calendar,
+    /// A panel van.
+    CamperVan,
+    /// A trailer with a wheel.
+    Caravan,
+    /// A coachbuilt motorhome.
+    Motorhome,
+    /// A bed.
+    Inside,
+    /// A locker with two drawers.
+    Locker,
+    /// A tree.
+    Outside,
     /// A sun half behind a cloud.
     SunAndCloud,
     /// A cloud.
@@ -102,6 +118,24 @@ impl Icon {
             }
             Self::Done => "M5 12.5l5 5 9-11",
             Self::Back => "M15 5l-7 7 7 7",
+            Self::Unknown => {
+                "M12 3a9 9 0 1 0 0 18 9 9 0 0 0 0-18zM9.5 9.5a2.5 2.5 0 1 1 3.5 2.3c-.7.3-1 .8-1 1.7M12 16.5v.01"
+            }
+            Self::Calendar => "M4 6h16v14H4zM4 10h16M8 3v4M16 3v4",
+            Self::CamperVan => {
+                "M3 17H2V8a2 2 0 0 1 2-2h9l5 5h2a2 2 0 0 1 2 2v4h-2M7 17h9M7 17a2 2 0 1 1-4 0 2 2 0 1 1 4 0M20 17a2 2 0 1 1-4 0 2 2 0 1 1 4 0M6 9h5v3H6z"
+            }
+            Self::Caravan => {
+                "M2 17h3M9 17h13M2 17V9a3 3 0 0 1 3-3h9a3 3 0 0 1 3 3v8M9 17a2 2 0 1 1-4 0 2 2 0 1 1 4 0M5 9h4v3H5zM12 9h2.5v5H12z"
+            }
+            Self::Motorhome => {
+                "M3 17H2V5h13v3h3l4 5v4h-2M7 17h9M7 17a2 2 0 1 1-4 0 2 2 0 1 1 4 0M20 17a2 2 0 1 1-4 0 2 2 0 1 1 4 0M5 8h4v3H5zM15 8v5h7"
+            }
+            Self::Inside => {
+                "M3 19V8M3 15h18v4M21 15v-2a3 3 0 0 0-3-3h-7v5M8 11.5a1.5 1.5 0 1 1-3 0 1.5 1.5 0 1 1 3 0"
+            }
+            Self::Locker => "M4 5h16v14H4zM4 12h16M11 8.5h2M11 15.5h2",
+            Self::Outside => "M12 21v-7M12 15c-4 0-6-2-6-5a6 6 0 0 1 12 0c0 3-2 5-6 5zM5 21h14",
             Self::SunAndCloud => {
                 "M9 6.5a3.5 3.5 0 0 0-2.5 6M9 2v1.5M3.5 5l1 1M14.5 5l-1 1M2 10.5h1.5M9 20h9a3.5 3.5 0 0 0 .5-7 5 5 0 0 0-9.5 0A3.5 3.5 0 0 0 9 20z"
             }

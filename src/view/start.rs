@@ -7,7 +7,7 @@ use super::lens::Lens;
 use super::loads::LOADS_TITLE_ID;
 use super::state::{AppState, Tab};
 use super::trip::{date_fields, place};
-use super::widgets::{NumberField, Sheet, Term, button, choice_row, quiet_button, radios};
+use super::widgets::{NumberField, Sheet, Term, button, choice_row, pictured_radios, quiet_button};
 use crate::i18n::Arg;
 use crate::model::example::{Start, start_setup};
 use crate::model::limits::{CAPACITY_AH, SOLAR_W};
@@ -15,7 +15,7 @@ use crate::model::{Chemistry, Setup, SolarArray, Trip, Vehicle};
 use crate::units::{AmpHours, Watts};
 use crate::view::icons::Icon;
 use crate::view::lang::t_args;
-use crate::view::words::names::{chemistry_name, vehicle_name};
+use crate::view::words::names::{chemistry_name, vehicles};
 use leptos::prelude::*;
 
 /// The three questions, inside their sheet.
@@ -27,7 +27,6 @@ pub fn questions(app: AppState, sheet: Sheet) -> AnyView {
         ..Setup::default()
     });
     let vehicle = RwSignal::new(0_usize);
-    let vehicles = Vehicle::ALL.into_iter().map(vehicle_name).collect();
     let go = move || {
         let start = form.setup.with_untracked(|setup| {
             start_of(setup, Vehicle::ALL.get(vehicle.get_untracked()).copied())
@@ -57,9 +56,9 @@ pub fn questions(app: AppState, sheet: Sheet) -> AnyView {
     view! {
         <p class="quiet">{t("start-told")}</p>
         <h3>{t("start-vehicle")}</h3>
-        {radios(
+        {pictured_radios(
             t("start-vehicle-legend"),
-            vehicles,
+            vehicles(),
             chosen,
             move |index| {
                 vehicle.try_set(index);

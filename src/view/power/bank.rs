@@ -7,11 +7,13 @@ use crate::model::limits::{
 use crate::model::{BatteryPlace, Chemistry, Setup, SystemVoltage};
 use crate::physics::cable::copper_loop;
 use crate::units::{AmpHours, Metres, Ohms, SquareMillimetres, Volts};
+use crate::view::icons::Icon;
 use crate::view::lang::t;
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Danger, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field, toggle,
+    Danger, NumberField, Term, caution, choice_row, disclosure, pictured_row, quiet_button,
+    select_field, toggle,
 };
 use crate::view::words::names::chemistry_name;
 use leptos::prelude::*;
@@ -40,7 +42,11 @@ pub(super) fn view(app: AppState) -> AnyView {
     });
     let chemistries = Chemistry::ALL.into_iter().map(chemistry_name).collect();
     let systems = vec![t("system-12"), t("system-24")];
-    let places = vec![t("bank-inside"), t("bank-locker"), t("bank-outside")];
+    let places = vec![
+        (Icon::Inside, t("bank-inside")),
+        (Icon::Locker, t("bank-locker")),
+        (Icon::Outside, t("bank-outside")),
+    ];
     view! {
         {choice_row(
             app,
@@ -94,7 +100,7 @@ pub(super) fn view(app: AppState) -> AnyView {
                 .term(Term::StateOfCharge)
                 .view(app)}
         </div>
-        {choice_row(
+        {pictured_row(
             app,
             t("bank-place"),
             places,

@@ -11,8 +11,8 @@ use crate::view::lang::{celsius, key, month_name, number, number_fixed, t, t_arg
 use crate::view::lens::Lens;
 use crate::view::outlook::{Calculation, climate_source};
 use crate::view::state::AppState;
-use crate::view::widgets::{DataTable, NumberField, Term, choice_row, data_table, radios};
-use crate::view::words::names::vehicle_name;
+use crate::view::widgets::{DataTable, NumberField, Term, data_table, pictured_row, radios};
+use crate::view::words::names::vehicles;
 use leptos::prelude::*;
 
 /// Light thrown back by grass, sand and fresh snow, 0..1 (common practice, no source).
@@ -51,8 +51,7 @@ pub(super) fn notices(calculation: Calculation) -> AnyView {
 /// What stands out in the cold.
 pub(super) fn vehicle(app: AppState) -> AnyView {
     let vehicle = Lens::<Vehicle>::of(|s| s.vehicle, |s, v| s.vehicle = v);
-    let vehicles = Vehicle::ALL.into_iter().map(vehicle_name).collect();
-    choice_row(app, t("climate-vehicle"), vehicles, vehicle.choice(&Vehicle::ALL))
+    pictured_row(app, t("climate-vehicle"), vehicles(), vehicle.choice(&Vehicle::ALL))
 }
 
 /// Why the climate table does not count here yet.

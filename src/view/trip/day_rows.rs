@@ -10,7 +10,9 @@ use crate::view::lang::{number, short_date, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
-use crate::view::widgets::{NumberField, Term, disclosure, quiet_button, radios, select_field};
+use crate::view::widgets::{
+    NumberField, Term, disclosure, pictured_radios, quiet_button, select_field,
+};
 use leptos::prelude::*;
 use time::{Date, Duration};
 
@@ -117,7 +119,9 @@ fn all_days(app: AppState, count: Memo<usize>) -> AnyView {
             }
         });
     };
-    radios(t("days-all"), skies(), same.into(), set_all)
+    let pictures = [Icon::Unknown, Icon::Calendar, Icon::Sun, Icon::SunAndCloud, Icon::Cloud];
+    let skies = pictures.into_iter().zip(skies()).collect();
+    pictured_radios(t("days-all"), skies, same.into(), set_all)
 }
 
 /// The sky that all days share.

@@ -1,6 +1,7 @@
 //! Choice fields: select boxes, radio buttons, switches.
 
 use super::fresh_id;
+use crate::view::icons::{Icon, icon};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use leptos::ev::Event;
@@ -29,13 +30,40 @@ pub fn radios(
     chosen: Signal<Option<usize>>,
     choose: impl Fn(usize) + 'static,
 ) -> AnyView {
+    let options = options.into_iter().map(|text| (None, text)).collect();
+    radios_boxed(legend, options, chosen, Rc::new(choose))
+}
+
+/// A row of radio buttons with a picture each.
+#[must_use]
+pub fn pictured_row(
+    app: AppState,
+    legend: String,
+    options: Vec<(Icon, String)>,
+    lens: Lens<usize>,
+) -> AnyView {
+    let chosen = {
+        let lens = lens.clone();
+        Memo::new(move |_| lens.read(app))
+    };
+    pictured_radios(legend, options, chosen.into(), move |index| lens.write(app, index))
+}
+
+/// The same for a choice that is not part of the setup.
+pub fn pictured_radios(
+    legend: String,
+    options: Vec<(Icon, String)>,
+    chosen: Signal<Option<usize>>,
+    choose: impl Fn(usize) + 'static,
+) -> AnyView {
+    let options = options.into_iter().map(|(picture, text)| (Some(picture), text)).collect();
     radios_boxed(legend, options, chosen, Rc::new(choose))
 }
 
 /// One function for all rows of choices, whatever choosing does.
 fn radios_boxed(
     legend: String,
-    options: Vec<String>,
+    options: Vec<(Option<Icon>, String)>,
     chosen: Signal<Option<usize>>,
     choose: Rc<dyn Fn(usize)>,
 ) -> AnyView {
@@ -43,8 +71,9 @@ fn radios_boxed(
     let options: Vec<AnyView> = options
         .into_iter()
         .enumerate()
-        .map(|(index, text)| {
+        .map(|(index, (picture, text))| {
             let choose = Rc::clone(&choose);
+            let picture = picture.map(icon);
             view! {
                 <label class="choice">
                     <input
@@ -53,7 +82,7 @@ fn radios_boxed(
                         prop:checked=move || chosen.get() == Some(index)
                         on:change=move |_| choose(index)
                     />
-                    <span>{text}</span>
+                    <span>{picture}{text}</span>
                 </label>
             }
             .into_any()

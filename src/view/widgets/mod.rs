@@ -22,7 +22,7 @@ mod toast;
 
 pub use buttons::{button, icon_button, quiet_button};
 pub use caution::{Danger, caution};
-pub use choice::{choice_row, radios, select_field, toggle};
+pub use choice::{choice_row, pictured_radios, pictured_row, radios, select_field, toggle};
 pub use data_table::{DataTable, data_table};
 pub use disclosure::{disclosure, made_when_open, made_while_open, table_disclosure};
 pub use explained_figure::{ExplainedFigure, FigureBar, OpenDetails, explained_list};

@@ -5,6 +5,7 @@ use crate::i18n::Arg;
 use crate::model::catalogue::name_key;
 use crate::model::{Chemistry, DrawSource, Group, Load, Setup, Vehicle};
 use crate::units::{Kilograms, Money};
+use crate::view::icons::Icon;
 use crate::view::lang::{key, quantity, short_date, t, t_args};
 use crate::view::state::Screen;
 
@@ -151,9 +152,18 @@ pub fn count(number: usize) -> i32 {
     i32::try_from(number).unwrap_or(i32::MAX)
 }
 
-/// What somebody travels in.
+/// What somebody can travel in, with pictures, in the order of [`Vehicle::ALL`].
 #[must_use]
-pub fn vehicle_name(vehicle: Vehicle) -> String {
+pub fn vehicles() -> Vec<(Icon, String)> {
+    let picture = |vehicle| match vehicle {
+        Vehicle::Van => Icon::CamperVan,
+        Vehicle::Caravan => Icon::Caravan,
+        Vehicle::Motorhome => Icon::Motorhome,
+    };
+    Vehicle::ALL.into_iter().map(|vehicle| (picture(vehicle), vehicle_name(vehicle))).collect()
+}
+
+fn vehicle_name(vehicle: Vehicle) -> String {
     t(match vehicle {
         Vehicle::Van => key!("vehicle-van"),
         Vehicle::Caravan => key!("vehicle-caravan"),
