@@ -54,6 +54,25 @@ fn each_column_is_that_setup_played_by_itself() {
     assert!((columns[1].money.0 - (1.9 * 450.0 + 1.2 * 120.0 + 250.0)).abs() < 1e-9);
 }
 
+/// Weight for what can be taken out: lead some 60 kg a kWh, LiFePO4 some 10 (common practice, no source). Two blocks
+/// weigh and give twice as much.
+#[test]
+fn weight_for_a_kilowatt_hour_is_that_of_the_kind() {
+    let mut lead = failing_van();
+    lead.bank.capacity_20h = AmpHours(100.0);
+    let mut more = lead.clone();
+    more.bank.capacity_20h = AmpHours(230.0);
+    let mut lithium = lead.clone();
+    lithium.bank.chemistry = Chemistry::LiFePo4;
+    lithium.bank.soc_min_frac = 0.1;
+    let weight = columns(&[&lead, &more, &lithium])
+        .iter()
+        .map(|column| column.battery_weight_per_kwh.expect("something can be taken out").0)
+        .collect::<Vec<_>>();
+    assert!((weight[0] / weight[1] - 1.0).abs() < 1e-6, "{weight:?}");
+    assert!((40.0..75.0).contains(&weight[0]) && (8.0..15.0).contains(&weight[2]), "{weight:?}");
+}
+
 #[test]
 fn at_most_four_and_none_is_nothing() {
     let setup = failing_van();

@@ -11,7 +11,7 @@ use nightbank::advice::trial::Trial;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{MonthlyClimate, OddsRun, Outlook, TripPlan};
 use nightbank::model::{Chemistry, Setup, SystemVoltage, Usage, Window};
-use nightbank::units::{Hours, Watts};
+use nightbank::units::{Degrees, Hours, Watts};
 use proptest::prelude::*;
 use std::sync::Arc;
 
@@ -127,6 +127,7 @@ fn portions_do_not_change_the_answer() {
     let mut job = ImprovementsJob::new(&setup, &climate).expect("valid climate");
     let mut portions = 0;
     let mut progress = 0.0;
+    let mut shown = Vec::new();
     let mut screened = 0.0;
     while job.advance(17).expect("valid climate") {
         portions += 1;
@@ -134,10 +135,29 @@ fn portions_do_not_change_the_answer() {
         screened = job.screened_frac();
         assert!(job.progress_frac() >= progress - 1e-12 && job.progress_frac() <= 1.0);
         progress = job.progress_frac();
+        shown.push(progress);
     }
     assert!(portions > 20);
+    // It says about how far it is: after half of the portions about half of the work is done.
+    assert!((0.3..=0.8).contains(&shown[shown.len() / 2]), "{shown:?}");
     assert_eq!((job.progress_frac(), job.screened_frac()), (1.0, 1.0));
     assert_eq!(job.improvements(), at_once);
+}
+
+/// A first panel faces the noon sun: south of the equator that is north.
+#[test]
+fn a_first_panel_faces_the_noon_sun() {
+    for (latitude, facing) in [(52.0, 180.0), (-34.0, 0.0)] {
+        let mut setup = failing_van();
+        setup.solar.clear();
+        setup.trip.place.latitude = Degrees(latitude);
+        let changed = Change::MoreSolar { peak: Watts(100.0) }.apply(&setup);
+        assert_eq!(changed.solar.len(), 1);
+        assert_eq!(
+            (changed.solar[0].peak, changed.solar[0].facing),
+            (Watts(100.0), Degrees(facing))
+        );
+    }
 }
 
 #[test]

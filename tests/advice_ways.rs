@@ -4,12 +4,12 @@ use crate::advice_common;
 
 use advice_common::{failing_van, load, summer};
 use nightbank::advice::changes::Change;
-use nightbank::advice::changes::cost::Cost;
+use nightbank::advice::changes::cost::{Bill, Cost};
 use nightbank::advice::changes::ways::{Aim, Way, WayKind, WaysJob, apply_all};
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{OddsRun, TripPlan};
 use nightbank::model::{Group, Setup, Usage};
-use nightbank::units::{Money, Watts};
+use nightbank::units::{Hours, Kilograms, Money, Watts};
 use std::sync::Arc;
 
 fn search(setup: &Setup, nights: usize, chance_frac: f64) -> WaysJob {
@@ -25,6 +25,28 @@ fn chance_directly(setup: &Setup, nights: usize) -> f64 {
     let mut run = OddsRun::nights_only(Arc::new(TripPlan::build(&setup, sun)), 256).expect("valid");
     while run.advance(500) {}
     run.odds().chance_of(nights)
+}
+
+/// A bill is the sum of its lines.
+#[test]
+fn costs_add_up_by_their_kind() {
+    let (night, hour) = (Cost::HookUp { nights: 2 }, Cost::Driving { time: Hours(1.5) });
+    let panel = Cost::Money { amount: Money(120.0), weight: Kilograms(6.0) };
+    let lighter = Cost::Money { amount: Money(450.0), weight: Kilograms(-15.0) };
+    let bill = [night, night, hour, hour, panel, lighter, Cost::Unpriced, Cost::Unpriced]
+        .into_iter()
+        .chain([Cost::Free, Cost::Free, Cost::Effort, Cost::Effort])
+        .fold(Bill::default(), Bill::with);
+    let expected = Bill {
+        money: Money(570.0),
+        unpriced: 2,
+        weight: Kilograms(-9.0),
+        driving: Hours(3.0),
+        hook_up_nights: 4,
+        efforts: 2,
+        free: 2,
+    };
+    assert_eq!(bill, expected);
 }
 
 fn by_kind(job: &WaysJob, kind: WayKind) -> &Way {

@@ -34,6 +34,16 @@ fn peukert_as_published() {
     near(peukert_exponent((Amps(5.0), Hours(20.0)), (Amps(16.0), Hours(5.0))), 1.1918, 1e-4);
 }
 
+/// A chemistry corrected by hand brings its usual lowest level along, and leaves one that the user set.
+#[test]
+fn the_usual_lowest_level_follows_the_chemistry() {
+    for (set, expected) in [(0.5, 0.1), (0.35, 0.35)] {
+        let mut bank = Bank { chemistry: Chemistry::Agm, soc_min_frac: set, ..Bank::default() };
+        bank.set_chemistry(Chemistry::LiFePo4);
+        assert_eq!((bank.chemistry, bank.soc_min_frac), (Chemistry::LiFePo4, expected));
+    }
+}
+
 /// Manwell & McGowan 1993: recomputed from the published formula, q = 100 Ah, c = 0.30, k = 1 /h,
 /// and its limits.
 #[test]

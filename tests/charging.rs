@@ -99,6 +99,16 @@ fn a_full_battery_floats_at_once_and_frozen_lithium_takes_nothing() {
     assert_eq!(charge_stages(&heated, WARM, 0.5, Amps(-3.0), Hours(5.0)), None);
 }
 
+/// What the heating takes is not charged. By hand, 100 Ah at -20 with 3 A (40 W): 25 W warm 3.1 Wh/K
+/// against 0.6 W/K to freezing in 3.1 ln(25 / (25 - 12)) / 0.6 = 3.4 h and to 5 above in 1.3 h more, 15 W hold
+/// that. Charged: 1.3 h with 15 W and 15.3 h with 25 W, 400 Wh of 1,320 Wh.
+#[test]
+fn a_small_charger_shares_between_heating_and_charge() {
+    let heated = Bank { heated: true, ..bank(Chemistry::LiFePo4) };
+    let charge = stages(&heated, Celsius(-20.0), 0.2, 3.0, 20.0);
+    near(charge.reached_frac, 0.2 + 400.0 / 1320.0, 0.02);
+}
+
 /// Cold slows absorption, not bulk: the time constant doubles every 24 K (from memory).
 #[test]
 fn cold_lead_absorbs_slowly() {
@@ -153,6 +163,10 @@ fn a_session_goes_on_past_midnight() {
         HookUp { fitted: true, from_min: 18 * 60, hours: Hours(15.0), ..HookUp::default() };
     let session = charge_session(&setup, &plan(&setup, 25.0), Charger::HookUp).expect("a session");
     near(session.drawn.0, 9.6 / 12.6, 0.02);
+    // What runs from ten to four in the day has no part in it.
+    setup.loads[0].window = Window { from_min: 600, to_min: 960 };
+    let session = charge_session(&setup, &plan(&setup, 25.0), Charger::HookUp).expect("a session");
+    near(session.drawn.0, 0.0, 0.02);
 }
 
 /// The session foretells what the played trip does.

@@ -73,7 +73,10 @@ fn toaster_and_microwave() {
 fn a_start_can_be_too_much_where_running_is_not() {
     let fridge = load(1, 120.0, 7.0, Window::ALL_DAY);
     let lamp = load(2, 300.0, 1.0, Window::ALL_DAY);
-    let all = setup(vec![fridge, lamp], unit(600.0, 1000.0));
+    // Neither a lamp on the battery nor a plug that draws nothing is behind the inverter.
+    let direct = Load { feed: Feed::Dc, ..load(3, 50.0, 1.0, Window::ALL_DAY) };
+    let empty = load(4, 0.0, 1.0, Window::ALL_DAY);
+    let all = setup(vec![fridge, lamp, direct, empty], unit(600.0, 1000.0));
     let set = loads_on(&all);
     assert_eq!(demand(&set), (Watts(420.0), Watts(1140.0)));
     assert_eq!(clash(&set, &all.inverter), Some(Clash::Surge));

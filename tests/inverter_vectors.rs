@@ -150,6 +150,12 @@ fn contradicting_figures_are_found() {
     assert!(!inverter::is_consistent(&odd));
     assert!((inverter::dc_power(&odd, Watts(300.0)).0 - 312.0).abs() < 1e-9);
     assert!(inverter::is_consistent(&unit(2000.0, 20.0, 0.88)));
+    // 2000 W at 98 % take 2040.8 W: 40 W of idle draw fit in, 41 W do not (by hand).
+    assert!(inverter::is_consistent(&unit(2000.0, 40.0, 0.98)));
+    assert!(!inverter::is_consistent(&unit(2000.0, 41.0, 0.98)));
+    // Nothing can be said of an inverter without a rating or an efficiency.
+    assert!(!inverter::is_consistent(&unit(0.0, 0.0, 0.9)));
+    assert!(!inverter::is_consistent(&unit(2000.0, 20.0, 0.0)));
 }
 
 proptest! {

@@ -276,6 +276,9 @@ fn fridge_runs_that_tell_little() {
     let short = fridge_runs(runs(0.5, 1.5, 1, 25.0)).expect("a reading");
     assert!(short.plus_minus_frac > 0.5);
     assert!(short.warnings.contains(&MeasureWarning::FewCycles { cycles: 1 }));
+    assert!(short.warnings.contains(&MeasureWarning::LessThanADay { watched: Hours(1.5) }));
+    let whole = fridge_runs(runs(9.0, 24.0, 30, 25.0)).expect("a reading");
+    assert!(whole.warnings.is_empty(), "{:?}", whole.warnings);
     let never = fridge_runs(runs(5.0, 5.0, 1, 25.0)).expect("a reading");
     assert!(never.warnings.contains(&MeasureWarning::NeverStopped));
     assert_eq!(

@@ -259,6 +259,11 @@ fn erbs_split_of_pvlib_tests() {
         near(sky.diffuse_horizontal.0, dhi, 0.1, "DHI");
         near(sky.direct_normal.0, dni, 0.1, "DNI");
     }
+    // No light without sun above the air, and none out of nothing.
+    for (ghi, above_air) in [(500.0, 0.0), (0.0, 1361.0), (-1.0, 1361.0)] {
+        let sky = Sky::split(WattsPerSquareMetre(ghi), 0.5, WattsPerSquareMetre(above_air));
+        assert_eq!(sky, Sky::default(), "{ghi} {above_air}");
+    }
 }
 
 /// D&B example 1.8.1, from memory: at 40 N on 16 February from 9 to 10 h a panel tilted 30 south

@@ -295,7 +295,7 @@ fn table_agrees_with_the_full_calculation() {
                 Celsius(5.0 + hour as f64 * 0.5)
             });
             let clear = table.day_energy(1, 1.0).0;
-            assert!(clear > 0.0);
+            assert!(clear > 0.0 && table.days() == 2);
             for step in 0..=90 {
                 let k = f64::from(step) / 100.0;
                 let flow = table.losses(1, k);
@@ -303,6 +303,14 @@ fn table_agrees_with_the_full_calculation() {
                 near(looked_up, flow.delivered.0, clear * 0.005, &format!("{month} k {k}"));
                 let parts = flow.losses().iter().map(|part| part.0).sum::<f64>();
                 near(parts + flow.delivered.0, flow.ideal.0, 1e-9 * clear, "sum of the parts");
+                // Two panels of a kind lose twice as much, part by part.
+                let mut both = flow;
+                both += flow;
+                for (two, one) in both.losses().into_iter().zip(flow.losses()) {
+                    near(two.0, 2.0 * one.0, 1e-9 * clear, "a part of two");
+                }
+                near(both.ideal.0, 2.0 * flow.ideal.0, 1e-9 * clear, "both without loss");
+                near(both.delivered.0, 2.0 * flow.delivered.0, 1e-9 * clear, "both delivered");
                 let row = table.day_row(1, k);
                 for (hour, whole) in row.into_iter().enumerate() {
                     assert_eq!(table.hour(1, hour, k), whole);

@@ -25,7 +25,7 @@ fn start(vehicle: Vehicle, month: u8) -> Start {
         solar_peak: Watts(150.0),
         place: places::search("Cochem", 1)[0].to_place(),
         utc_offset_min: 120,
-        year: 2026,
+        year: 2031,
         month,
         nights: 4,
     }
@@ -76,7 +76,7 @@ fn starts_carry_what_was_said() {
         assert!((setup.bank.soc_min_frac - 0.1).abs() < 1e-12);
         assert_eq!(setup.solar.len(), 1);
         assert_eq!(setup.solar[0].peak, Watts(150.0));
-        assert_eq!((setup.trip.month, setup.trip.nights, setup.trip.year), (7, 4, 2026));
+        assert_eq!((setup.trip.month, setup.trip.nights, setup.trip.year), (7, 4, 2031));
         assert_eq!(setup.trip.place.name, "Cochem");
         assert_eq!(setup.clone().sanitised(), (setup.clone(), 0));
         assert!(outlook(&setup).nights >= 1, "{vehicle:?}");

@@ -57,6 +57,8 @@ fn constant_power_draws_more_at_low_voltage() {
     let current = wiring::load_current(&load, SystemVoltage::V12);
     close(current.nominal.0, 5.0, 1e-12);
     close(current.continuous.0, 5.263, 5e-4);
+    close(load.draw.amps_at(Volts(24.0)).0, 2.5, 1e-12);
+    assert_eq!(load.draw.amps_at(Volts(0.0)), Amps(0.0));
 }
 
 /// Cut-outs are stated for 12 V: a fridge of 45 W that stops at 11.4 V per 12 V stops at 22.8 V of
@@ -129,6 +131,38 @@ fn three_percent_is_stricter_than_ten() {
     assert_eq!(strict.for_3_percent.metric, Some(SquareMillimetres(10.0)));
     assert_eq!(strict.for_10_percent.metric, Some(SquareMillimetres(2.5)));
     assert_eq!(strict.suggested(), strict.for_3_percent);
+}
+
+/// The fridge takes 3.95 A and starts with 11.45 A: 7.5 A hold that (twice the rating for a moment), 5 A may blow,
+/// and 4 A are too little even for running (1.25 times: 4.93 A).
+#[test]
+fn a_fuse_that_may_blow_at_the_start_is_told() {
+    let all = setup(vec![fridge()]);
+    let told = |fuse_a| {
+        let verdict = wiring::check(&run_for(1, 6.0, 3.0, fuse_a), &all, Surroundings::default());
+        (
+            has(&verdict, |f| matches!(f, CableFinding::FuseBelowLoad { .. })),
+            has(&verdict, |f| matches!(f, CableFinding::FuseMayBlowAtStart { .. })),
+        )
+    };
+    assert_eq!([7.5, 5.0, 4.0].map(told), [(false, false), (false, true), (true, false)]);
+}
+
+/// A cable that feeds a load behind the inverter is the inverter's; one that feeds a lamp is not.
+#[test]
+fn the_inverters_cable_is_proposed_until_it_is_drawn() {
+    let lamp = Load { id: 1, draw: Draw::Power { watts: Watts(20.0) }, ..Load::default() };
+    let kettle = Load { id: 2, feed: Feed::Inverter, ..lamp.clone() };
+    let mut all = setup(vec![lamp, kettle]);
+    all.inverter = Inverter { fitted: true, ..Inverter::default() };
+    let proposed = |all: &Setup| {
+        let runs = suggested_runs(all, Surroundings::default());
+        runs.iter().any(|one| one.purpose == RunPurpose::Inverter)
+    };
+    all.cables = vec![run_for(1, 2.5, 2.0, 10.0)];
+    assert!(proposed(&all));
+    all.cables.push(run_for(2, 50.0, 1.0, 150.0));
+    assert!(!proposed(&all));
 }
 
 #[test]

@@ -50,6 +50,8 @@ fn class_5_resistances() {
         let over_solid = ohm_per_km * area / cable::COPPER_OHM_MM2_PER_KM;
         assert!((1.0..1.18).contains(&over_solid), "{area}: {over_solid}");
     }
+    // Thicker than the table: twice the copper, half the resistance.
+    close(cable::ohm_per_km_at_20c(mm2(480.0)), 0.0801 / 2.0, 1e-12);
 }
 
 /// IEC 60228, factor to refer a measured resistance to 20 degrees Celsius; and ours, with the
@@ -212,6 +214,13 @@ fn iso_10133_currents() {
         assert_eq!(at(Insulation::C70), at_70);
         assert_eq!(at(Insulation::C105), at_105);
     }
+    // Above the table with the root of the area (own extrapolation): four times 95 mm2, twice 310 A.
+    let four = ampacity::table_current(SquareMillimetres(380.0), Insulation::C70);
+    close(four.0, 620.0, 1e-9);
+    // What is no area carries nothing.
+    for area in [0.0, -6.0, f64::NAN] {
+        assert_eq!(ampacity::table_current(SquareMillimetres(area), Insulation::C70), Amps(0.0));
+    }
 }
 
 /// Boat wiring practice lists 0.75, 0.82 and 0.85 for insulation of 75, 90 and 105 degrees in an
@@ -273,6 +282,9 @@ fn the_fuse_holds_the_start() {
     assert_eq!(choice.rating, Amps(7.5));
     let choice = fuse::choose(Amps(3.75), Amps(3.75), Amps(18.0), Amps(500.0)).expect("window");
     assert_eq!(choice.rating, Amps(5.0));
+    // 10 A on a cable for 25 A may have 15, 20 or 25 A. None holds a start of 200 A; 25 A comes nearest.
+    let choice = fuse::choose(Amps(10.0), Amps(200.0), Amps(25.0), Amps(500.0)).expect("window");
+    assert_eq!(choice.rating, Amps(25.0));
 }
 
 #[test]

@@ -118,7 +118,7 @@ mod tests {
     #[test]
     fn whole_numbers_come_back_in_the_stated_width() {
         for order in 0..9 {
-            for value in (0..700).chain([65_535, 1 << 20, 100_000_000]) {
+            for value in (0..700).chain([65_535, 1 << 20, 100_000_000, (2 << MAX_PREFIX) - 2]) {
                 let mut bits = BitWriter::default();
                 bits.put_whole(value, order);
                 let mut width = order + 1;
@@ -140,5 +140,8 @@ mod tests {
         assert_eq!(reader.take(3), Some(7));
         assert_eq!(reader.take(1), None);
         assert_eq!(BitReader::new(&[0; 64], 512).take_whole(0), None);
+        // 41 zeros, one more than any number of ours has.
+        let long = [0, 0, 0, 0, 0, 0x7f, 0xff, 0xff, 0xff, 0xff, 0xff, 0xff];
+        assert_eq!(BitReader::new(&long, 96).take_whole(0), None);
     }
 }

@@ -121,6 +121,26 @@ mod tests {
         assert_eq!(fold("e\u{301}te\u{301}"), "ete");
     }
 
+    /// Names of places as a keyboard without their accents types them.
+    #[test]
+    fn names_are_typed_without_the_accents_of_their_language() {
+        for (name, typed) in [
+            ("Żuławy, Łeba, Śląsk, Toruń", "zulawy leba slask torun"),
+            ("Žďár, Třebíč, Plzeň, Ústí, Nový", "zdar trebic plzen usti novy"),
+            ("Ľubica, Šaľa, Ťahanovce", "lubica sala tahanovce"),
+            ("Győr, Hévíz, Fertőd, Szűcs", "gyor heviz fertod szucs"),
+            ("Brașov, Constanța, Târgu, Băile", "brasov constanta targu baile"),
+            ("Çeşme, Muğla, Ağrı", "cesme mugla agri"),
+            ("Ķemeri, Rūjiena, Ģipka, Cēsis", "kemeri rujiena gipka cesis"),
+            ("Šiauliai, Žagarė, Ryškėnų", "siauliai zagare ryskenu"),
+            ("Þingvellir, Egilsstaðir, Höfn", "thingvellir egilsstadir hofn"),
+            ("São João, Peñíscola, Órgiva", "sao joao peniscola orgiva"),
+            ("Ærø, Århus, Hönö", "aro arhus hono"),
+        ] {
+            assert_eq!(fold(name), typed);
+        }
+    }
+
     #[test]
     fn an_apostrophe_parts_words_and_may_be_left_out() {
         assert_eq!(fold("Pompe d’évacuation de l'eau"), "pompe d evacuation de l eau");

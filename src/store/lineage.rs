@@ -81,4 +81,14 @@ mod tests {
         assert_eq!(many.marks().len(), Lineage::MOST);
         assert!(!many.took_in(&two), "forgotten is not taken in");
     }
+
+    #[test]
+    fn what_two_lineages_took_in_is_taken_in_by_the_two_joined() {
+        let one = Lineage::from_marks(vec![mark(1, 3), mark(2, 5)]);
+        let other = Lineage::from_marks(vec![mark(3, 1), mark(2, 7)]);
+        assert!(!one.took_in(&other) && !other.took_in(&one));
+        let joined = one.joined(&other);
+        assert!(joined.took_in(&one) && joined.took_in(&other));
+        assert_eq!(joined.marks(), [mark(1, 3), mark(2, 7), mark(3, 1)]);
+    }
 }

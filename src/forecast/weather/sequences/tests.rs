@@ -79,6 +79,25 @@ fn a_sequence_does_not_depend_on_what_was_drawn_before_or_how_long_the_stay_is()
     assert_ne!(b, c);
 }
 
+/// The weights solve `C w = c`, whatever solves it here; at a given day that is the day itself.
+#[test]
+fn weights_of_given_days_solve_the_kriging_equations() {
+    let chains = Persistence::MEASURED.chains().expect("valid");
+    let given = [(1, 0.3), (2, -1.0), (4, 0.8), (8, 0.1)];
+    let weights = kriging_weights(10, &given, chains);
+    for (day, w) in weights.chunks_exact(given.len()).enumerate() {
+        for (at, _) in given {
+            let sum: f64 = given
+                .iter()
+                .zip(w)
+                .map(|((other, _), w)| chains.correlation(at.abs_diff(*other)) * w)
+                .sum();
+            let wanted = chains.correlation(at.abs_diff(day));
+            assert!((sum - wanted).abs() < 1e-9, "day {day}: {sum} {wanted}");
+        }
+    }
+}
+
 #[test]
 fn given_days_are_held_exactly_and_pull_their_neighbours() {
     let mut days = unknown_days(0.42, 9);
