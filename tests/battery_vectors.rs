@@ -2,7 +2,7 @@
 
 use crate::reference::peukert::{SLOW_LIMIT, peukert_exponent, peukert_time};
 use crate::reference::taper::{absorbed, absorption_time, charge_time};
-use nightbank::model::{Bank, Chemistry, SystemVoltage};
+use nightbank::model::{Bank, BatteryPlace, Chemistry, SystemVoltage};
 use nightbank::physics::battery::rate::{Kinetic, kinetic_charge};
 use nightbank::physics::battery::storage::{ParkedDay, parked};
 use nightbank::physics::battery::{BankPhysics, BankState, cell_data, charge_stages};
@@ -32,6 +32,83 @@ fn peukert_as_published() {
     // The formula gives 149.5 Ah at 1 A, which no battery does: capped.
     near(charge(100.0, 20.0, 1.25, 1.0), 100.0 * SLOW_LIMIT, 1e-9);
     near(peukert_exponent((Amps(5.0), Hours(20.0)), (Amps(16.0), Hours(5.0))), 1.1918, 1e-4);
+}
+
+/// What follows the temperature, at the points it is known by (from memory: lead-acid a fifth more resistance at
+/// freezing, LiFePO4 twice; absorption twice as slow 23 K colder; self-discharge twice as fast 10 K warmer).
+#[test]
+fn laws_of_temperature_pass_through_their_points() {
+    use nightbank::physics::battery::temperature as law;
+    let resistance = |chemistry, celsius| law::resistance_factor(chemistry, Celsius(celsius));
+    for lead in [Chemistry::Flooded, Chemistry::Agm, Chemistry::Gel] {
+        near(resistance(lead, 25.0), 1.0, 1e-12);
+        near(resistance(lead, 0.0), 1.2, 1e-12);
+    }
+    near(resistance(Chemistry::LiFePo4, 25.0), 1.0, 1e-12);
+    near(resistance(Chemistry::LiFePo4, 0.0), 2.0, 0.15);
+    near(law::taper_factor(Celsius(25.0)), 1.0, 1e-12);
+    near(law::taper_factor(Celsius(2.0)), 2.0, 0.01);
+    for (celsius, factor) in [(10.0, 0.5), (20.0, 1.0), (30.0, 2.0), (40.0, 4.0)] {
+        near(law::self_discharge_factor(Celsius(celsius)), factor, 1e-12);
+    }
+    // IEEE 485 ends at 25 F, -3.9; the cubic that goes on below begins where the table ends.
+    let size = |celsius| law::lead_size_factor(Celsius(celsius));
+    near(size(-3.9 - 1e-6), size(-3.9 + 1e-6), 1e-4);
+    near(size(-10.0), 1.70, 0.02);
+    // The air is warmest at 15:00, a battery outside at 18:00, and both are at their mean six hours later.
+    let air = |hour| law::air_temperature(Celsius(10.0), 5.0, hour).0;
+    for (hour, celsius) in [(3.0, 5.0), (9.0, 10.0), (15.0, 15.0), (21.0, 10.0)] {
+        near(air(hour), celsius, 1e-9);
+        let outside =
+            law::unheated_temperature(BatteryPlace::Outside, Celsius(10.0), 5.0, hour + 3.0).0;
+        near(outside - 10.0, 0.65 * (celsius - 10.0), 1e-9);
+    }
+}
+
+/// Conditions follow the temperature: the charge voltage of lead-acid rises by 24 mV a kelvin in the cold (usual
+/// range 18 to 30, from memory), that of LiFePO4 stays; 25 W for 100 Ah of 12 V heat a frozen LiFePO4 battery.
+#[test]
+fn conditions_follow_temperature_and_voltage() {
+    for (system, times) in [(SystemVoltage::V12, 1.0), (SystemVoltage::V24, 2.0)] {
+        let volts = |chemistry, celsius| {
+            let bank = Bank { chemistry, system, ..Bank::default() };
+            BankPhysics::new(&bank, Hours(1.0)).conditions(Celsius(celsius)).absorption.0 / times
+        };
+        for lead in [Chemistry::Flooded, Chemistry::Agm, Chemistry::Gel] {
+            assert!((14.0..=14.8).contains(&volts(lead, 25.0)), "{lead:?}");
+            let per_k = (volts(lead, 5.0) - volts(lead, 25.0)) / 20.0;
+            assert!((0.018..=0.030).contains(&per_k), "{lead:?} {per_k}");
+        }
+        near(volts(Chemistry::LiFePo4, 5.0), volts(Chemistry::LiFePo4, 25.0), 1e-12);
+        let heated =
+            Bank { chemistry: Chemistry::LiFePo4, heated: true, system, ..Bank::default() };
+        let conditions = BankPhysics::new(&heated, Hours(1.0)).conditions(Celsius(-5.0));
+        near(conditions.heating.0, 25.0 * times * heated.rated_capacity().0 / 100.0, 1e-9);
+    }
+}
+
+/// A charger with more current than the battery takes brings it to the charge voltage; at a twentieth more it is half
+/// the way there. A step of charge is taken at the voltage told for its current.
+#[test]
+fn the_voltage_while_charging_is_told_and_used() {
+    let bank = Bank { chemistry: Chemistry::LiFePo4, ..Bank::default() };
+    let physics = BankPhysics::new(&bank, Hours(0.1));
+    let c = physics.conditions(Celsius(25.0));
+    let state = BankState::rested(0.5);
+    let most = physics.max_charge_current(&state, &c);
+    let at = |share: f64| physics.charging_volts(&state, &c, most * share).0;
+    assert!(at(1.0) < c.absorption.0 - 0.2);
+    near(at(1.05), (at(1.0) + c.absorption.0) / 2.0, 1e-9);
+    near(at(1.1), c.absorption.0, 1e-9);
+    for chemistry in Chemistry::ALL {
+        let physics = BankPhysics::new(&Bank { chemistry, ..Bank::default() }, Hours(0.1));
+        let c = physics.conditions(Celsius(25.0));
+        let mut state = BankState::rested(0.5);
+        let told = physics.charging_volts(&state, &c, Amps(8.0));
+        let flow = physics.charge(&mut state, &c, told * Amps(8.0));
+        near(flow.current.0, 8.0, 0.1);
+        near(flow.volts.0, told.0, 0.05);
+    }
 }
 
 /// A chemistry corrected by hand brings its usual lowest level along, and leaves one that the user set.

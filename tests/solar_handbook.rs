@@ -259,6 +259,9 @@ fn erbs_split_of_pvlib_tests() {
         near(sky.diffuse_horizontal.0, dhi, 0.1, "DHI");
         near(sky.direct_normal.0, dni, 0.1, "DNI");
     }
+    // With the sun less than 3 degrees high all light counts as diffuse, as in pvlib (largest zenith angle 87).
+    let low = Sky::split(WattsPerSquareMetre(20.0), f64::to_radians(88.0).cos(), spencer_normal(1));
+    assert_eq!((low.diffuse_horizontal.0, low.direct_normal.0), (20.0, 0.0));
     // No light without sun above the air, and none out of nothing.
     for (ghi, above_air) in [(500.0, 0.0), (0.0, 1361.0), (-1.0, 1361.0)] {
         let sky = Sky::split(WattsPerSquareMetre(ghi), 0.5, WattsPerSquareMetre(above_air));

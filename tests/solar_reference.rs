@@ -331,6 +331,9 @@ fn incidence_angle_modifiers_of_pvlib() {
         // pvlib's diffuse modifier uses c1 = 0.4244, the printed rounding of 4/(3 pi).
         assert!((ours - martin_ruiz).abs() < 3e-5, "{row:?}: {ours}");
     }
+    // A panel on edge sees as much of the ground as of the sky.
+    let on_edge = DiffuseModifiers::for_tilt(Degrees(90.0));
+    assert!(on_edge.sky > 0.9 && (on_edge.sky - on_edge.ground).abs() < 1e-12, "{on_edge:?}");
 }
 
 /// Haurwitz as pvlib's own test has it: elevation 5, 10, 30, 50, 90 degrees.

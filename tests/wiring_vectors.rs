@@ -50,6 +50,9 @@ fn class_5_resistances() {
         let over_solid = ohm_per_km * area / cable::COPPER_OHM_MM2_PER_KM;
         assert!((1.0..1.18).contains(&over_solid), "{area}: {over_solid}");
     }
+    for area in [0.0, -1.0, f64::NAN] {
+        assert_eq!(cable::ohm_per_km_at_20c(mm2(area)), f64::INFINITY);
+    }
     // Thicker than the table: twice the copper, half the resistance.
     close(cable::ohm_per_km_at_20c(mm2(480.0)), 0.0801 / 2.0, 1e-12);
 }
@@ -214,6 +217,15 @@ fn iso_10133_currents() {
         assert_eq!(at(Insulation::C70), at_70);
         assert_eq!(at(Insulation::C105), at_105);
     }
+    // Between two sizes straight on logarithmic scales: 20 mm2 lies half way from 16 to 25, by hand
+    // (90 x 120)^0.5 and (130 x 170)^0.5 A. Below the table with the area.
+    for (area, insulation, amps) in [
+        (20.0, Insulation::C70, 103.923),
+        (20.0, Insulation::C105, 148.661),
+        (0.5, Insulation::C70, 7.0),
+    ] {
+        close(ampacity::table_current(SquareMillimetres(area), insulation).0, amps, 1e-3);
+    }
     // Above the table with the root of the area (own extrapolation): four times 95 mm2, twice 310 A.
     let four = ampacity::table_current(SquareMillimetres(380.0), Insulation::C70);
     close(four.0, 620.0, 1e-9);
@@ -231,6 +243,16 @@ fn engine_space_factors() {
         close(ampacity::ambient_factor(Celsius(limit), Celsius(50.0)), factor, 0.01);
     }
     assert_eq!(ampacity::ambient_factor(Celsius(70.0), Celsius(70.0)), 0.0);
+}
+
+/// Boats' wiring practice for conductors in one bundle: 0.7 for 4 to 6, 0.6 for 7 to 24, 0.5 for more (from memory).
+#[test]
+fn bundles_carry_less() {
+    for (conductors, factor) in
+        [(1, 1.0), (3, 1.0), (4, 0.7), (6, 0.7), (7, 0.6), (24, 0.6), (25, 0.5), (200, 0.5)]
+    {
+        assert_eq!(ampacity::bundle_factor(conductors), factor, "{conductors}");
+    }
 }
 
 #[test]

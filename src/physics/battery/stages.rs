@@ -90,7 +90,7 @@ pub fn charge_stages(
     let c = physics.conditions(at);
     let mut state = BankState::rested(from_frac);
     let offered = |state: &BankState| current * physics.charging_volts(state, &c, current);
-    if current.0 <= 0.0 || !c.may_charge {
+    if current.0 <= 0.0 {
         return None;
     }
     let mut stages = ChargeStages {
