@@ -137,7 +137,7 @@ fn three_percent_is_stricter_than_ten() {
 /// and 4 A are too little even for running (1.25 times: 4.93 A).
 #[test]
 fn a_fuse_that_may_blow_at_the_start_is_told() {
-    let all = setup(vec![fridge()]);
+    let all = setup(vec![Load { cut_out: None, ..fridge() }]);
     let told = |fuse_a| {
         let verdict = wiring::check(&run_for(1, 6.0, 3.0, fuse_a), &all, Surroundings::default());
         (
