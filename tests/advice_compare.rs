@@ -118,8 +118,8 @@ fn what_differs_is_listed_and_nothing_else() {
     // What one has and the other has not is absent there, not "0 W".
     let mut c = a.clone();
     c.solar.clear();
-    let lines = listed(&[&a, &c]);
-    let peak = lines.iter().find(|line| line.field == Field::SolarPeak).expect("listed");
+    let without = listed(&[&a, &c]);
+    let peak = without.iter().find(|line| line.field == Field::SolarPeak).expect("listed");
     assert_eq!(peak.values, [Value::Power(Watts(120.0)), Value::Absent]);
     assert_eq!(lines[5].values, [Value::Absent, Value::Energy(WattHours(40.0))]);
 }
