@@ -144,7 +144,7 @@ test("a way to more nights is found and taken in at most six taps", async (t) =>
   await thumb.tap(page.tab("Improve"));
   await thumb.tap(page.main().getByRole("button", { name: "More nights" }));
   await page.page.locator("[data-testid=ways][aria-busy=false]").waitFor({ timeout: 30_000 });
-  const reaching = page.page.getByTestId("way").filter({ hasText: /^Lasts 7 nights with a chance of/m }).first();
+  const reaching = page.page.getByTestId("way").filter({ hasText: /Lasts 7 nights with a chance of/ }).first();
   await thumb.tap(reaching.getByRole("button", { name: "Use this plan" }));
   assert.ok(thumb.taps <= 6);
   assert.ok((await page.chance()) > 0.8);

@@ -100,6 +100,7 @@ test("panels are added, duplicated and deleted; a half-typed number elsewhere st
   await solar.getByRole("button", { name: "Duplicate this group" }).first().click();
   await eventually("the twin follows its model", async () =>
     JSON.stringify(await peaks.evaluateAll((fields) => fields.map((f) => f.value))) === '["140","140","60"]');
+  await nightbank.unfold(solar, "More exact");
   await solar.getByRole("button", { name: "Delete this group" }).first().click();
   await eventually("one less", async () => (await peaks.count()) === 2);
   await nightbank.page.getByRole("status").getByRole("button", { name: "Undo" }).click();
