@@ -180,7 +180,7 @@ test("the course in figures hour by hour, voltage and all; lead asks for fresh a
   await nightbank.openDetails();
   const main = nightbank.main();
   await main.getByText("Hour by hour", { exact: true }).click();
-  const days = main.locator("details").filter({ has: nightbank.page.getByText("Hour by hour", { exact: true }) }).locator("details");
+  const days = main.locator("details").filter({ has: nightbank.page.getByText("Hour by hour", { exact: true }) }).last().locator("details");
   // The first day begins at the arrival; the second is whole.
   await days.nth(1).locator("summary").click();
   const table = main.getByRole("table", { name: /^Hour by hour: / });
