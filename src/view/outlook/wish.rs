@@ -45,6 +45,7 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
             {tip(Term::Chance)}
             <input
                 type="range"
+                class="chart-slider"
                 id=id
                 min="1"
                 max=move || end.get().max(wanted.get())
