@@ -122,6 +122,7 @@ test("a row that grows goes up when its sheet is closed, and keeps the focus", a
 
 test("six rows and more stand on the screen of a phone", async (t) => {
   const list = await atLoads(t, { ...PHONE, viewport: { width: 360, height: 740 } });
+  await list.nightbank.pastFirstMessage();
   const seen = await list.page.evaluate(() => {
     const bar = document.querySelector("[data-testid=add-bar]").getBoundingClientRect();
     const rows = [...document.querySelectorAll("[data-testid=load]")].map((row) => row.getBoundingClientRect());
