@@ -14,14 +14,17 @@ use std::time::Duration;
 
 /// Longest slice [ms]: well below the 50 that are felt, and above the 4 that a browser waits between two.
 const SLICE_MS: f64 = 24.0;
-/// Units of work between looks at the clock; each is some tens of microseconds.
-const UNITS: usize = 10;
-
 /// Weather sequences that take about as long as a unit.
 const SEQUENCES_A_UNIT: usize = 5;
+/// Weather sequences between looks at the clock, played side by side.
+const SEQUENCES_A_LOOK: usize = 50;
 
 /// Work that goes in portions.
 pub trait Job: 'static {
+    /// Units of work between looks at the clock. One is some tens of microseconds, on a slow phone a millisecond
+    /// and more.
+    const UNITS: usize = 2;
+
     /// Works on for about `units`; false once all is done.
     ///
     /// # Errors
@@ -42,6 +45,8 @@ macro_rules! goes_in_portions {
 goes_in_portions!(ImprovementsJob, WaysJob, SizingJob, YearStripJob, CompareJob, AlternativesJob);
 
 impl Job for OddsRun {
+    const UNITS: usize = SEQUENCES_A_LOOK / SEQUENCES_A_UNIT;
+
     fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
         Ok(Self::advance(self, SEQUENCES_A_UNIT * units))
     }
@@ -131,7 +136,7 @@ fn slice<J: Job>(
     }
     let start = now_ms();
     let stage = loop {
-        match job.advance(UNITS) {
+        match job.advance(J::UNITS) {
             Ok(true) if now_ms() - start < SLICE_MS => {}
             Ok(true) => break Stage::Working,
             Ok(false) => break Stage::Done,

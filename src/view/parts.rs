@@ -319,7 +319,8 @@ impl Parts {
         let here = move || match self.ready(Chunk::Change) {
             State::Here => now(split_change(Change::NextStep(app, calculation))),
             State::Away | State::Coming | State::Failed => {
-                view! { <p class="working">{t("answer-working")}</p> }.into_any()
+                view! { <div class="next-step"><p class="working">{t("answer-working")}</p></div> }
+                    .into_any()
             }
         };
         view! { {here} }.into_any()
