@@ -3,9 +3,8 @@
 
 use crate::advice::changes::Change;
 use crate::advice::changes::cost::{Cost, Hazard};
-use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
+use crate::advice::trial::{Outcome, Trial};
 use crate::forecast::MonthlyClimate;
-use crate::forecast::odds::SEQUENCES;
 use crate::forecast::weather::WeatherError;
 use crate::model::{EveryNth, Setup};
 use crate::units::{Amps, Hours, Watts};
@@ -112,20 +111,8 @@ impl AlternativesJob {
     /// # Errors
     /// [`WeatherError`] where the climate or a day's weather is not a number in range.
     pub fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
-        let mut left = units.max(1);
-        while left > 0 {
-            let playing = self.trials.iter_mut().find(|trial| !trial.is_finished());
-            if let Some(trial) = playing {
-                trial.advance(&mut left);
-            } else if let Some(next) = self.list.get(self.trials.len()) {
-                let trial = Trial::with_climate(&next.setup, &self.climate, SEQUENCES)?;
-                left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
-                self.trials.push(trial);
-            } else {
-                return Ok(false);
-            }
-        }
-        Ok(true)
+        let next = |index: usize| self.list.get(index).map(|next| (&next.setup, &self.climate));
+        super::play_on(&mut self.trials, next, units)
     }
 
     /// What is played, with what becomes of it as far as that is known.

@@ -114,24 +114,15 @@ impl CompareJob {
     /// # Errors
     /// [`WeatherError`] where a climate or a day's weather is not a number in range.
     pub fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
-        let mut left = units.max(1);
-        while left > 0 {
-            let playing = self.trials.iter_mut().find(|trial| !trial.is_finished());
-            if let Some(trial) = playing {
-                trial.advance(&mut left);
-            } else if let Some((setup, climate)) = self.setups.get(self.trials.len()) {
-                let trial = Trial::with_climate(setup, climate, SEQUENCES)?;
-                left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
-                self.trials.push(trial);
-            } else {
-                let setups = self.setups.iter().zip(&self.trials);
-                let played: Vec<(&Setup, &TripPlan)> =
-                    setups.map(|((setup, _), trial)| (setup, &**trial.plan())).collect();
-                self.batteries.get_or_insert_with(|| battery_reasons(&played));
-                return Ok(false);
-            }
+        let next = |index: usize| self.setups.get(index).map(|(setup, climate)| (setup, climate));
+        let more = play_on(&mut self.trials, next, units)?;
+        if !more {
+            let setups = self.setups.iter().zip(&self.trials);
+            let played: Vec<(&Setup, &TripPlan)> =
+                setups.map(|((setup, _), trial)| (setup, &**trial.plan())).collect();
+            self.batteries.get_or_insert_with(|| battery_reasons(&played));
         }
-        Ok(true)
+        Ok(more)
     }
 
     /// Where the setups differ; known from the start.
@@ -156,6 +147,29 @@ impl CompareJob {
             .map(|((setup, _), trial)| column(setup, trial))
             .collect()
     }
+}
+
+/// Plays setups one after the other, for about `units`; `next` gives the setup of a number with its climate.
+/// False once all are played.
+fn play_on<'a>(
+    trials: &mut Vec<Trial>,
+    next: impl Fn(usize) -> Option<(&'a Setup, &'a MonthlyClimate)>,
+    units: usize,
+) -> Result<bool, WeatherError> {
+    let mut left = units.max(1);
+    while left > 0 {
+        let playing = trials.iter_mut().find(|trial| !trial.is_finished());
+        if let Some(trial) = playing {
+            trial.advance(&mut left);
+        } else if let Some((setup, climate)) = next(trials.len()) {
+            let trial = Trial::with_climate(setup, climate, SEQUENCES)?;
+            left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
+            trials.push(trial);
+        } else {
+            return Ok(false);
+        }
+    }
+    Ok(true)
 }
 
 fn column(setup: &Setup, trial: &Trial) -> Column {
