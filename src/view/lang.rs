@@ -31,6 +31,8 @@ struct Words {
     /// English that came with the parts of the page.
     came: Vec<Files>,
     locale: String,
+    /// The certainty in words, as it was put in force last.
+    often: Option<(Certainty, String)>,
     formats: HashMap<Format, Function>,
 }
 
@@ -55,6 +57,7 @@ fn words() -> Rc<RefCell<Words>> {
                 texts: Texts::english(plural_category),
                 came: Vec::new(),
                 locale: locale_for(Lang::En),
+                often: None,
                 formats: HashMap::new(),
             }))
         }))
@@ -79,12 +82,17 @@ pub fn t(key: &str) -> String {
 #[must_use]
 pub fn t_args(key: &str, args: &[(&str, Arg<'_>)]) -> String {
     let words = words();
-    let words = words.borrow();
-    let often = words.texts.text(often_key(Certainty::in_force()), &[]);
+    let mut words = words.borrow_mut();
+    let Words { texts, often, .. } = &mut *words;
+    let certainty = Certainty::in_force();
+    if often.as_ref().is_none_or(|(of, _)| *of != certainty) {
+        *often = Some((certainty, texts.text(often_key(certainty), &[])));
+    }
+    let often = often.as_ref().map_or("", |(_, words)| words);
     let mut all = Vec::with_capacity(args.len() + 1);
     all.extend_from_slice(args);
-    all.push(("often", Arg::Text(&often)));
-    words.texts.text(key, &all)
+    all.push(("often", Arg::Text(often)));
+    texts.text(key, &all)
 }
 
 fn often_key(certainty: Certainty) -> &'static str {
@@ -166,6 +174,7 @@ pub async fn switch_to(lang: Lang) -> Result<(), String> {
     let mut words = words.borrow_mut();
     words.came.iter().for_each(|files| texts.add_english(files));
     words.texts = texts;
+    words.often = None;
     words.locale = locale_for(lang);
     words.formats.clear();
     if let Some(root) = web_sys::window()
