@@ -183,6 +183,14 @@ impl Trip {
     pub fn day_plan(&self, day: usize) -> DayPlan {
         self.days.get(day).copied().unwrap_or_default()
     }
+
+    /// What is said of day `day`, to be changed; days up to it that nothing was said of follow the plan.
+    pub fn day_mut(&mut self, day: usize) -> &mut DayPlan {
+        if self.days.len() <= day {
+            self.days.resize(day + 1, DayPlan::default());
+        }
+        &mut self.days[day]
+    }
 }
 
 impl DayPlan {

@@ -1,9 +1,7 @@
 //! How changes edit a setup; every number stays within the bounds of the model.
 
 use crate::model::limits::{self, Range};
-use crate::model::{
-    Chemistry, DayPlan, DutyCycle, Load, Mounting, Setup, SolarArray, Usage, Window,
-};
+use crate::model::{Chemistry, DutyCycle, Load, Mounting, Setup, SolarArray, Usage, Window};
 use crate::units::{AmpHours, Degrees, Watts};
 
 /// Off from this minute of the day ..
@@ -85,13 +83,9 @@ pub(super) fn drive(setup: &mut Setup, day: usize, more: f64) {
         return;
     }
     let planned = if setup.driving.every.falls_on(day) { setup.driving.minutes } else { 0.0 };
-    if setup.trip.days.len() <= day {
-        setup.trip.days.resize(day + 1, DayPlan::default());
-    }
-    if let Some(plan) = setup.trip.days.get_mut(day) {
-        let minutes = plan.drive_minutes.unwrap_or(planned) + more.max(0.0);
-        plan.drive_minutes = Some(within(minutes, limits::MINUTES_A_DAY));
-    }
+    let plan = setup.trip.day_mut(day);
+    let minutes = plan.drive_minutes.unwrap_or(planned) + more.max(0.0);
+    plan.drive_minutes = Some(within(minutes, limits::MINUTES_A_DAY));
 }
 
 pub(super) fn more_battery(setup: &mut Setup, more: AmpHours) {

@@ -188,7 +188,7 @@ impl ImprovementsJob {
             Playing::Candidate(index, trial) => {
                 let outcome = trial.outcome();
                 let round = self.round.saturating_sub(1);
-                let before = self.baselines.get(round).map_or(&self.baseline, |before| before);
+                let before = self.baselines.get(round).map_or(&self.baseline, Arc::as_ref);
                 let gain = Gain::between(before, &outcome);
                 if let Some(candidate) = self.candidates.get_mut(index) {
                     candidate.result = Some((gain, outcome));

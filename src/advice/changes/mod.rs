@@ -267,6 +267,12 @@ impl Change {
         setup
     }
 
+    /// Switches something off for the night, or for good.
+    #[must_use]
+    pub fn is_off_at_night(&self) -> bool {
+        matches!(self, Self::SwitchOff { .. } | Self::OffAtNight { .. } | Self::InverterWhenUsed)
+    }
+
     /// Whether the sun of the trip has to be worked out again.
     #[must_use]
     pub fn touches_sun(&self) -> bool {

@@ -12,6 +12,7 @@ use crate::forecast::MonthlyClimate;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::units::{AmpHours, Watts};
+use crate::view::certainty::sure_frac;
 use crate::view::chart::{Axis, CurveChart, CurveMark, CurvePoint, curve_chart};
 use crate::view::icons::Icon;
 use crate::view::jobs::Stage;
@@ -67,7 +68,7 @@ pub fn view(app: AppState, calculation: Calculation, state: BuyState) -> AnyView
         let (first, last) = season.get();
         let trip_month = setup.trip.month;
         let season = months(first.unwrap_or(trip_month), last.unwrap_or(trip_month));
-        let aim = SizingAim::usual(&setup, stay.nights(), stay.chance_frac(), season);
+        let aim = SizingAim::usual(&setup, stay.nights(), sure_frac(), season);
         Some((setup, aim))
     });
     view! {

@@ -21,6 +21,7 @@ use super::state::{AppState, Screen};
 use super::tools::{self, inverter, measure, on_site, wiring};
 use super::widgets::quiet_button;
 use super::words::names::screen_title;
+use crate::advice::changes::Change;
 use crate::advice::on_site::fit::Fit;
 use crate::advice::trial::Outcome;
 use crate::model::Setup;
@@ -55,14 +56,15 @@ impl ChangeScreens {
     pub fn in_the_answer(self, app: AppState, calculation: Calculation) -> AnyView {
         let today = on_site::today::Today { draft: self.reading, learned: self.learned };
         let search = self.improvements;
-        let improvements = Signal::derive(move || {
+        let off_tonight = Signal::derive(move || {
             search.result.with(|result| {
-                result.as_ref().map(|r| r.0.found.improvements.clone()).unwrap_or_default()
+                let found = &result.as_ref()?.0.found.improvements;
+                found.iter().map(|help| help.change).find(Change::is_off_at_night)
             })
         });
         view! {
             {next_step::view(app, calculation, search)}
-            {on_site::today::view(app, calculation, today, improvements)}
+            {on_site::today::view(app, calculation, today, off_tonight)}
         }
         .into_any()
     }

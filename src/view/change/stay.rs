@@ -42,12 +42,6 @@ impl Stay {
         self.nights.get().unwrap_or(1.0) as usize
     }
 
-    /// At this chance, 0..1.
-    #[must_use]
-    pub fn chance_frac(self) -> f64 {
-        sure_frac()
-    }
-
     /// The fields.
     #[must_use]
     pub fn fields(self, app: AppState, calculation: Calculation) -> AnyView {

@@ -55,7 +55,7 @@ pub fn view(app: AppState, calculation: Calculation, state: WaysState) -> AnyVie
             ways: job.ways().to_vec(),
         },
     };
-    let aim = Memo::new(move |_| Aim { nights: stay.nights(), chance_frac: stay.chance_frac() });
+    let aim = Memo::new(move |_| Aim { nights: stay.nights(), chance_frac: sure_frac() });
     search.follow(calculation, plan, move || Some((app.setup.get(), aim.get())));
     view! {
         <section class="card" aria-labelledby="ways-title">

@@ -36,13 +36,8 @@ fn day<T: 'static>(
 }
 
 fn change_day(setup: &mut Setup, row: usize, change: impl FnOnce(&mut DayPlan)) {
+    change(setup.trip.day_mut(row));
     let days = &mut setup.trip.days;
-    if days.len() <= row {
-        days.resize(row + 1, DayPlan::default());
-    }
-    if let Some(day) = days.get_mut(row) {
-        change(day);
-    }
     while days.last() == Some(&DayPlan::default()) {
         days.pop();
     }

@@ -16,11 +16,20 @@ pub fn choice_row(
     options: Vec<String>,
     lens: Lens<usize>,
 ) -> AnyView {
+    row_boxed(app, legend, options.into_iter().map(|text| (None, text)).collect(), lens)
+}
+
+fn row_boxed(
+    app: AppState,
+    legend: String,
+    options: Vec<(Option<Icon>, String)>,
+    lens: Lens<usize>,
+) -> AnyView {
     let chosen = {
         let lens = lens.clone();
         Memo::new(move |_| lens.read(app))
     };
-    radios(legend, options, chosen.into(), move |index| lens.write(app, index))
+    radios_boxed(legend, options, chosen.into(), Rc::new(move |index| lens.write(app, index)))
 }
 
 /// The same for a choice that is not part of the setup.
@@ -42,11 +51,8 @@ pub fn pictured_row(
     options: Vec<(Icon, String)>,
     lens: Lens<usize>,
 ) -> AnyView {
-    let chosen = {
-        let lens = lens.clone();
-        Memo::new(move |_| lens.read(app))
-    };
-    pictured_radios(legend, options, chosen.into(), move |index| lens.write(app, index))
+    let options = options.into_iter().map(|(picture, text)| (Some(picture), text)).collect();
+    row_boxed(app, legend, options, lens)
 }
 
 /// The same for a choice that is not part of the setup.

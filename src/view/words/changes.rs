@@ -95,11 +95,15 @@ pub fn change_words(setup: &Setup, change: &Change) -> String {
     }
 }
 
-fn degrees(angle: Degrees) -> String {
+/// A tilt in whole degrees.
+#[must_use]
+pub fn degrees(angle: Degrees) -> String {
     format!("{}°", number(angle.0, 0))
 }
 
-fn towards(facing: Degrees) -> String {
+/// Towards which side of the compass a panel faces at noon.
+#[must_use]
+pub fn towards(facing: Degrees) -> String {
     let north = facing.0.to_radians().cos() > 0.0;
     t(if north { key!("change-towards-north") } else { key!("change-towards-south") })
 }

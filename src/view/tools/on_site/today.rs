@@ -4,23 +4,22 @@
 use super::form::band_words;
 use super::{Draft, log};
 use crate::advice::changes::Change;
-use crate::advice::changes::improvements::Improvement;
 use crate::advice::on_site::ReadPoint;
 use crate::advice::on_site::fit::{Fit, fit};
 use crate::advice::on_site::tilt::best_stand;
 use crate::i18n::Arg;
 use crate::model::limits::{self, MAX_READINGS};
-use crate::model::{Correction, DayPlan, Reading, ReadingKind, Setup, Weather};
+use crate::model::{Correction, Reading, ReadingKind, Setup, Weather};
 use crate::units::{AmpHours, Hours, Volts};
 use crate::view::arc_ptr_eq::ArcPtrEq;
-use crate::view::icons::{Icon, icon};
-use crate::view::lang::{number, percent, t, t_args};
+use crate::view::icons::Icon;
+use crate::view::lang::{percent, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
 use crate::view::today::since_arrival_now;
-use crate::view::widgets::{NumberField, button, made_when_open, quiet_button};
-use crate::view::words::changes::change_words;
+use crate::view::widgets::{NumberField, button, made_when_open, pictured_radios, quiet_button};
+use crate::view::words::changes::{change_words, degrees, towards};
 use leptos::prelude::*;
 
 /// What can be read, in the order it is offered.
@@ -42,13 +41,14 @@ pub struct Today {
     pub learned: RwSignal<Option<ArcPtrEq<Fit>>>,
 }
 
-/// The card; nothing unless today lies within the stay. `improvements` is what helps, as far as it is known.
+/// The card; nothing unless today lies within the stay. `off_tonight` is what helps most of
+/// what can be switched off for the night.
 #[must_use]
 pub fn view(
     app: AppState,
     calculation: Calculation,
     today: Today,
-    improvements: Signal<Vec<Improvement>>,
+    off_tonight: Signal<Option<Change>>,
 ) -> AnyView {
     let day = Memo::new(move |_| app.setup.with(day_of_stay));
     let inside = move || {
@@ -60,7 +60,7 @@ pub fn view(
                 {sky(app, day, t("today-sky"))}
                 {sky(app, day + 1, t("today-sky-tomorrow"))}
                 {stand(app, calculation, day)}
-                {tonight(app, improvements)}
+                {tonight(app, off_tonight)}
                 {made_when_open(Signal::stored(t("today-readings")), move || {
                     view! {
                         {log::view(app, calculation)}
@@ -193,42 +193,18 @@ fn shows(app: AppState, calculation: Calculation) -> AnyView {
 
 /// The sky of one day, by picture.
 fn sky(app: AppState, day: usize, legend: String) -> AnyView {
-    let now = Memo::new(move |_| app.setup.with(|setup| setup.trip.day_plan(day).weather));
-    let name = format!("sky-{day}");
+    let now = Memo::new(move |_| {
+        let weather = app.setup.with(|setup| setup.trip.day_plan(day).weather);
+        SKIES.iter().position(|(known, _)| *known == weather)
+    });
     let words = [t("sky-clear"), t("sky-mixed"), t("sky-dull")];
-    let options: Vec<AnyView> = SKIES
-        .into_iter()
-        .zip(words)
-        .map(|((weather, picture), word)| {
-            let choose = move |_| {
-                app.edit_apart(|setup| {
-                    let days = &mut setup.trip.days;
-                    if days.len() <= day {
-                        days.resize(day + 1, DayPlan::default());
-                    }
-                    if let Some(day) = days.get_mut(day) {
-                        day.weather = weather;
-                    }
-                });
-            };
-            view! {
-                <label class="choice choice-picture">
-                    <input
-                        type="radio"
-                        name=name.clone()
-                        prop:checked=move || now.get() == weather
-                        on:change=choose
-                    />
-                    <span>{icon(picture)} {word}</span>
-                </label>
-            }
-            .into_any()
-        })
-        .collect();
-    view! {
-        <fieldset class="field choices"><legend>{legend}</legend><div class="choice-row">{options}</div></fieldset>
-    }
-    .into_any()
+    let options = SKIES.iter().map(|(_, picture)| *picture).zip(words).collect();
+    let choose = move |index: usize| {
+        if let Some((weather, _)) = SKIES.get(index) {
+            app.edit_apart(|setup| setup.trip.day_mut(day).weather = *weather);
+        }
+    };
+    pictured_radios(legend, options, now.into(), choose)
 }
 
 /// How a loose panel stands best today.
@@ -239,30 +215,17 @@ fn stand(app: AppState, calculation: Calculation, day: usize) -> AnyView {
     });
     let told = move || {
         let (tilt, facing) = best.get()?;
-        let degrees = format!("{}°", number(tilt.0, 0));
-        let north = facing.0.to_radians().cos() > 0.0;
-        let towards = t(if north {
-            crate::view::lang::key!("change-towards-north")
-        } else {
-            crate::view::lang::key!("change-towards-south")
-        });
-        let args = [("tilt", Arg::Text(degrees.as_str())), ("facing", Arg::Text(&towards))];
+        let (tilt, facing) = (degrees(tilt), towards(facing));
+        let args = [("tilt", Arg::Text(&tilt)), ("facing", Arg::Text(&facing))];
         Some(view! { <p data-testid="today-tilt">{t_args("today-tilt", &args)}</p> })
     };
     view! { {told} }.into_any()
 }
 
 /// What to switch off tonight.
-fn tonight(app: AppState, improvements: Signal<Vec<Improvement>>) -> AnyView {
+fn tonight(app: AppState, off_tonight: Signal<Option<Change>>) -> AnyView {
     let off = Memo::new(move |_| {
-        let is_off = |change: &Change| {
-            matches!(
-                change,
-                Change::SwitchOff { .. } | Change::OffAtNight { .. } | Change::InverterWhenUsed
-            )
-        };
-        let change = improvements
-            .with(|improvements| improvements.iter().map(|help| help.change).find(is_off))?;
+        let change = off_tonight.get()?;
         Some(app.setup.with(|setup| change_words(setup, &change)))
     });
     let told = move || {
