@@ -6,6 +6,7 @@ pub mod advice;
 pub mod export;
 pub mod forecast;
 pub mod i18n;
+pub mod import;
 pub mod link;
 pub mod model;
 pub mod physics;

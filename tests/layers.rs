@@ -14,7 +14,7 @@ use syn::visit::{self, Visit};
 use syn::{Attribute, Item, UseTree, Visibility};
 
 /// A layer and what it may use of the crate.
-const LAYERS: [(&str, &[&str]); 10] = [
+const LAYERS: [(&str, &[&str]); 11] = [
     ("units", &[]),
     ("model", &["units"]),
     ("physics", &["units", "model"]),
@@ -24,9 +24,13 @@ const LAYERS: [(&str, &[&str]); 10] = [
     ("store", &["units", "model", "link"]),
     ("i18n", &[]),
     ("export", &["units"]),
+    ("import", &["units", "model", "forecast", "link"]),
     (
         "view",
-        &["units", "model", "physics", "forecast", "advice", "link", "store", "i18n", "export"],
+        &[
+            "units", "model", "physics", "forecast", "advice", "link", "store", "i18n", "export",
+            "import",
+        ],
     ),
 ];
 
