@@ -75,6 +75,18 @@ pub enum Icon {
     Cloud,
     /// Steps with an arrow pointing up.
     Try,
+    /// A battery with caps to fill water in at.
+    BatteryWet,
+    /// A battery of plates between mats.
+    BatteryMat,
+    /// A battery filled with gel.
+    BatteryGel,
+    /// A battery of many cells.
+    BatteryCells,
+    /// A panel seen from its side, so many degrees tilted; of the tilts that are drawn the nearest.
+    Tilted(u8),
+    /// An arrow as seen on a map; points of the compass, clockwise from north.
+    Towards(u8),
 }
 
 impl Icon {
@@ -143,6 +155,26 @@ impl Icon {
                 "M7 19h10.5a4 4 0 0 0 .5-8 6 6 0 0 0-11.5 1A3.6 3.6 0 0 0 7 19zM8 22v.01M12 22v.01M16 22v.01"
             }
             Self::Try => "M4 19h6v-5h5V9h5M8 8l4-4 4 4M12 4v6",
+            Self::BatteryWet => {
+                "M3 9h18v11H3zM5 9V7h2v2M11 9V7h2v2M17 9V7h2v2M3 13.5c1.5-1.5 3-1.5 4.5 0s3 1.5 4.5 0 3-1.5 4.5 0 3 1.5 4.5 0"
+            }
+            Self::BatteryMat => "M3 8h18v12H3zM6 8V6h3v2M15 8V6h3v2M8 11v6M12 11v6M16 11v6",
+            Self::BatteryGel => {
+                "M3 8h18v12H3zM6 8V6h3v2M15 8V6h3v2M12 10.5c-2 2.3-3 3.2-3 4.500a3 3 0 0 0 6 0c0-1.3-1-2.2-3-4.500z"
+            }
+            Self::BatteryCells => "M3 8h18v12H3zM6 8V6h3v2M15 8V6h3v2M3 14h18M9 8v12M15 8v12",
+            Self::Tilted(..=9) => "M2 20h20M4 16h16M7 16v4M17 16v4",
+            Self::Tilted(..=29) => "M2 20h20M4 18l16-5.800M17 13.300V20",
+            Self::Tilted(..=49) => "M2 20h20M5 19 18 8M16 9.700V20",
+            Self::Tilted(_) => "M2 20h20M7 19l7-14M12.5 8l4.5 12",
+            Self::Towards(0) => "M12 21V3M6 9l6-6 6 6",
+            Self::Towards(1) => "M6 18 18 6M10 6h8v8",
+            Self::Towards(2) => "M3 12h18M15 6l6 6-6 6",
+            Self::Towards(3) => "M6 6l12 12M18 10v8h-8",
+            Self::Towards(4) => "M12 3v18M6 15l6 6 6-6",
+            Self::Towards(5) => "M18 6 6 18M14 18H6v-8",
+            Self::Towards(6) => "M21 12H3M9 6l-6 6 6 6",
+            Self::Towards(_) => "M18 18 6 6M6 14V6h8",
         }
     }
 }

@@ -7,7 +7,9 @@ use super::lens::Lens;
 use super::loads::LOADS_TITLE_ID;
 use super::state::{AppState, Tab};
 use super::trip::{date_fields, place};
-use super::widgets::{NumberField, Sheet, Term, button, choice_row, pictured_radios, quiet_button};
+use super::widgets::{
+    NumberField, Sheet, Term, button, pictured_radios, pictured_row, quiet_button,
+};
 use crate::i18n::Arg;
 use crate::model::example::{Start, start_setup};
 use crate::model::limits::{CAPACITY_AH, SOLAR_W};
@@ -15,7 +17,7 @@ use crate::model::{Chemistry, Setup, SolarArray, Trip, Vehicle};
 use crate::units::{AmpHours, Watts};
 use crate::view::icons::Icon;
 use crate::view::lang::t_args;
-use crate::view::words::names::{chemistry_name, vehicles};
+use crate::view::words::names::{chemistries, vehicles};
 use leptos::prelude::*;
 
 /// The three questions, inside their sheet.
@@ -51,7 +53,6 @@ pub fn questions(app: AppState, sheet: Sheet) -> AnyView {
         let name = form.setup.with(|setup| setup.trip.place.name.clone());
         t_args("start-place", &[("place", Arg::Text(&name))])
     };
-    let chemistries = Chemistry::ALL.into_iter().map(chemistry_name).collect();
     let chosen = Signal::derive(move || Some(vehicle.get()));
     view! {
         <p class="quiet">{t("start-told")}</p>
@@ -65,10 +66,10 @@ pub fn questions(app: AppState, sheet: Sheet) -> AnyView {
             },
         )}
         <h3>{t("start-battery")}</h3>
-        {choice_row(
+        {pictured_row(
             form,
             t("start-chemistry"),
-            chemistries,
+            chemistries(),
             Lens::of(|s| s.bank.chemistry, |s, v| s.bank.chemistry = v).choice(&Chemistry::ALL),
         )}
         <div class="fields">

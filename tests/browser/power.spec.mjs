@@ -122,6 +122,7 @@ test("an inverter whose figures contradict each other is told so", async (t) => 
   // 1000 W out and 200 W for itself: five sixths at best.
   await idle.fill("200");
   await inverter.getByText("83% at best").waitFor();
+  await nightbank.unfold(inverter, "More exact");
   // 1000 W at 12 V with 200 W for itself.
   assert.match(await row(inverter, "Battery current").innerText(), /^100\sA$/);
   // Caution stands where the work is.
@@ -131,6 +132,7 @@ test("an inverter whose figures contradict each other is told so", async (t) => 
 test("what was typed for one kind of charger comes back after looking at the other", async (t) => {
   const nightbank = await atPower(t);
   const driving = nightbank.card("Charging while driving");
+  await nightbank.unfold(driving, /^DC-DC charger, 30\sA$/);
   await driving.getByLabel("Charging current").fill("45");
   await driving.getByRole("radio", { name: "Split-charge relay" }).check({ force: true });
   await driving.getByLabel("Cable size").fill("16");
@@ -142,7 +144,7 @@ test("what was typed for one kind of charger comes back after looking at the oth
 
 test("parked: more that stays on empties the battery sooner", async (t) => {
   const nightbank = await atPower(t);
-  const parked = nightbank.card("Parked and unused");
+  const parked = nightbank.main();
   await nightbank.unfold(parked, "How long");
   const days = async () => Number((await row(parked, "Down to your limit").innerText()).match(/[\d.,]+/)[0].replace(",", ""));
   const draw = parked.getByLabel("Standing draw");
@@ -154,6 +156,48 @@ test("parked: more that stays on empties the battery sooner", async (t) => {
   // Freezing points of lead, from memory: full about -55 degrees, half charged -23; the half lies higher in the cold.
   await parked.getByLabel("Charged to").fill("50");
   await parked.getByText(/Charged as above, this battery freezes at [-−]23\s°C/).waitFor();
+});
+
+test("before anything is opened it takes three screens of a phone at most, and each caution stands once", async (t) => {
+  const { context, watch } = await freshContext(t, browser, { viewport: { width: 360, height: 740 } });
+  const nightbank = await Nightbank.open(context, server.url);
+  await nightbank.openPart("Power");
+  await nightbank.settled();
+  const height = await nightbank.page.evaluate(() => document.documentElement.scrollHeight);
+  assert.ok(height <= 3 * 740, `${height} px`);
+  for (const title of ["Inverter", "Hook-up"]) await nightbank.card(title).getByRole("switch").check({ force: true });
+  const cautions = await nightbank.main().locator(".caution strong").allInnerTexts();
+  assert.ok(cautions.length >= 6, `${cautions}`);
+  assert.deepEqual(cautions, [...new Set(cautions)]);
+  watch.assertClean(server.origin);
+});
+
+test("beside lithium nothing speaks of lead, but for the kinds to choose from", async (t) => {
+  const nightbank = await atPower(t);
+  await nightbank.card("Battery").getByRole("radio", { name: "LiFePO4" }).check({ force: true });
+  for (const details of await nightbank.page.locator("main details").all()) await details.evaluate((element) => (element.open = true));
+  await nightbank.settled();
+  const words = await nightbank.main().evaluate((main) => {
+    const copy = main.cloneNode(true);
+    copy.querySelectorAll(".choices").forEach((choices) => choices.remove());
+    return copy.textContent;
+  });
+  assert.doesNotMatch(words, /lead-acid|\blead\b/i);
+});
+
+test("tilt and facing are chosen by picture, and exact to the degree where somebody knows better", async (t) => {
+  const nightbank = await atPower(t);
+  const solar = nightbank.card("Solar");
+  assert.ok(await solar.getByRole("radio", { name: "0°", exact: true }).isChecked());
+  assert.equal(await solar.getByRole("radio", { name: "South", exact: true }).count(), 0, "what lies flat faces nowhere");
+  await solar.getByRole("radio", { name: "40°", exact: true }).check({ force: true });
+  assert.ok(await solar.getByRole("radio", { name: "South", exact: true }).isChecked());
+  await solar.getByRole("radio", { name: "South-west", exact: true }).check({ force: true });
+  await nightbank.unfold(solar, "More exact");
+  assert.equal(await solar.getByLabel("Tilt", { exact: true }).inputValue(), "40");
+  assert.equal(await solar.getByLabel("or in degrees").inputValue(), "225");
+  await solar.getByLabel("Tilt", { exact: true }).fill("33");
+  await eventually("no picture shows it", async () => (await solar.getByRole("radio", { name: /^\d+°$/, checked: true }).count()) === 0);
 });
 
 for (const width of [320, 360, 1280]) {

@@ -123,6 +123,7 @@ test("the position of the device: only on request, rounded, refused without harm
 test("the camp clock follows summer time and the place, unless somebody set another", async (t) => {
   const { nightbank } = await atTrip(t);
   const dates = nightbank.card("Dates");
+  await nightbank.unfold(dates, "More exact");
   const offset = dates.getByLabel("Hours ahead of UTC", { exact: true });
   assert.equal(await offset.inputValue(), "2", "summer time in September");
   await dates.getByLabel("Arrival", { exact: true }).fill("2026-12-20");
@@ -173,6 +174,13 @@ test("own sun by the month or by the day; what no sky can give is told", async (
   await climate.getByLabel("Dec", { exact: true }).fill("");
   await september.fill("");
   await climate.getByText("from your own monthly figures").waitFor({ state: "detached" });
+});
+
+test("before anything is opened it takes two screens of a phone at most", async (t) => {
+  const { nightbank } = await atTrip(t, { viewport: { width: 360, height: 740 } });
+  await nightbank.settled();
+  const height = await nightbank.page.evaluate(() => document.documentElement.scrollHeight);
+  assert.ok(height <= 2 * 740, `${height} px`);
 });
 
 for (const width of [320, 360, 1280]) {

@@ -34,7 +34,7 @@ locate-asking = Standort wird ermittelt …
 locate-refused = Der Standort wurde nicht freigegeben. Gib stattdessen einen Ort ein.
 locate-failed = Dein Standort ließ sich nicht ermitteln. Gib stattdessen einen Ort ein.
 locate-timed-out = Die Ortung hat zu lange gedauert. Versuche es unter freiem Himmel noch einmal oder gib einen Ort ein.
-locate-hint = Dein Standort wird nur abgefragt, wenn du tippst. Er wird auf etwa 10 km gerundet und bleibt auf diesem Gerät.
+locate-hint = Nur auf Tippen; auf 10 km gerundet; bleibt auf diesem Gerät.
 locate-missing = Dieser Browser gibt der Seite keinen Standort. Gib stattdessen einen Ort ein.
 
 dates-title = Reisetage

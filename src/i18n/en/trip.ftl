@@ -34,7 +34,7 @@ locate-asking = Finding your location…
 locate-refused = Location access was refused. Type a place instead.
 locate-failed = Your location could not be found. Type a place instead.
 locate-timed-out = Finding your location took too long. Try again under open sky, or type a place.
-locate-hint = Only when you tap; rounded to about 10 km; stays on this device.
+locate-hint = Only when you tap; to about 10 km; stays on this device.
 locate-missing = This browser does not share its location with this page. Type a place instead.
 
 dates-title = Dates

@@ -34,7 +34,7 @@ locate-asking = Je locatie wordt gezocht…
 locate-refused = Toegang tot je locatie is geweigerd. Typ zelf een plaats in.
 locate-failed = Je locatie is niet gevonden. Typ zelf een plaats in.
 locate-timed-out = Het zoeken van je locatie duurde te lang. Probeer het opnieuw in de open lucht, of typ een plaats in.
-locate-hint = Alleen als je erop tikt; afgerond op ongeveer 10 km; blijft op dit toestel.
+locate-hint = Alleen als je tikt; op 10 km nauwkeurig; blijft op dit toestel.
 locate-missing = Deze browser geeft je locatie niet door aan deze pagina. Typ zelf een plaats in.
 
 dates-title = Reisdata

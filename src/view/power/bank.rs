@@ -1,6 +1,7 @@
 //! The battery bank.
 
 use super::bank_figures;
+use crate::i18n::Arg;
 use crate::model::limits::{
     CABLE_M, CABLE_MM2, CABLE_OHM, CAPACITY_AH, FRAC, HEALTH_FRAC, PARALLEL, SOC_MIN_FRAC,
 };
@@ -8,14 +9,14 @@ use crate::model::{BatteryPlace, Chemistry, Setup, SystemVoltage};
 use crate::physics::cable::copper_loop;
 use crate::units::{AmpHours, Metres, Ohms, SquareMillimetres, Volts};
 use crate::view::icons::Icon;
-use crate::view::lang::t;
+use crate::view::lang::{percent, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Danger, NumberField, Term, caution, choice_row, disclosure, pictured_row, quiet_button,
+    Danger, NumberField, Term, cautions, choice_row, disclosure, pictured_row, quiet_button,
     select_field, toggle,
 };
-use crate::view::words::names::chemistry_name;
+use crate::view::words::names::chemistries;
 use leptos::prelude::*;
 
 const SYSTEMS: [SystemVoltage; 2] = [SystemVoltage::V12, SystemVoltage::V24];
@@ -40,18 +41,20 @@ pub(super) fn view(app: AppState) -> AnyView {
     let several = Memo::new(move |_| {
         app.setup.with(|setup| setup.bank.parallel > 1 || setup.bank.series() > 1)
     });
-    let chemistries = Chemistry::ALL.into_iter().map(chemistry_name).collect();
-    let systems = vec![t("system-12"), t("system-24")];
+    let usual = Signal::derive(move || {
+        let lowest = percent(chemistry.get().usual_soc_min_frac());
+        t_args("bank-lowest-usual", &[("lowest", Arg::Text(&lowest))])
+    });
     let places = vec![
         (Icon::Inside, t("bank-inside")),
         (Icon::Locker, t("bank-locker")),
         (Icon::Outside, t("bank-outside")),
     ];
     view! {
-        {choice_row(
+        {pictured_row(
             app,
             t("bank-chemistry"),
-            chemistries,
+            chemistries(),
             Lens::of(|s| s.bank.chemistry, |s, kind| s.bank.set_chemistry(kind)).choice(&Chemistry::ALL),
         )}
         <div class="fields">
@@ -62,7 +65,6 @@ pub(super) fn view(app: AppState) -> AnyView {
                     Lens::of(|s| s.bank.capacity_20h.0, |s, v| s.bank.capacity_20h = AmpHours(v)),
                 )
                 .term(Term::TwentyHourRate)
-                .hint(t("bank-capacity-hint"))
                 .view(app)}
             {NumberField::new(
                     t("bank-parallel"),
@@ -76,13 +78,6 @@ pub(super) fn view(app: AppState) -> AnyView {
                 .step(1.0)
                 .view(app)}
         </div>
-        {move || several.get().then(|| caution(Danger::MixedBatteries))}
-        {choice_row(
-            app,
-            t("bank-system"),
-            systems,
-            Lens::of(|s| s.bank.system, set_system).choice(&SYSTEMS),
-        )}
         <div class="fields">
             {NumberField::percent(
                     t("bank-lowest"),
@@ -90,7 +85,7 @@ pub(super) fn view(app: AppState) -> AnyView {
                     Lens::of(|s| s.bank.soc_min_frac, |s, v| s.bank.soc_min_frac = v),
                 )
                 .term(Term::DepthOfDischarge)
-                .hint(t("bank-lowest-hint"))
+                .live_hint(usual)
                 .view(app)}
             {NumberField::percent(
                     t("bank-start"),
@@ -107,15 +102,13 @@ pub(super) fn view(app: AppState) -> AnyView {
             Lens::of(|s| s.bank.place, |s, v| s.bank.place = v).choice(&PLACES),
         )}
         {bank_figures::view(app)}
-        {move || {
-            if chemistry.get().is_lead() {
-                caution(Danger::Hydrogen)
-            } else {
-                cold(app)
-            }
-        }}
         {disclosure(t("load-more"), false, more(app))}
-        {caution(Danger::Fuse)}
+        {move || {
+            let gas_or_cold =
+                if chemistry.get().is_lead() { Danger::Hydrogen } else { Danger::LithiumCold };
+            let mixed = several.get().then_some(Danger::MixedBatteries);
+            cautions([gas_or_cold, Danger::Fuse].into_iter().chain(mixed).collect())
+        }}
     }
     .into_any()
 }
@@ -135,7 +128,6 @@ fn cold(app: AppState) -> AnyView {
             Some(t("bank-cold-allowed-hint")),
             Lens::of(|s| s.bank.cold_charge_allowed, |s, v| s.bank.cold_charge_allowed = v),
         )}
-        {caution(Danger::LithiumCold)}
     }
     .into_any()
 }
@@ -154,7 +146,15 @@ fn more(app: AppState) -> AnyView {
             Lens::of(|s| s.bank.block_volts, set_block).choice(&BLOCKS),
         )
     };
+    let lithium = Memo::new(move |_| app.setup.with(|s| !s.bank.chemistry.is_lead()));
     view! {
+        {choice_row(
+            app,
+            t("bank-system"),
+            vec![t("system-12"), t("system-24")],
+            Lens::of(|s| s.bank.system, set_system).choice(&SYSTEMS),
+        )}
+        {move || lithium.get().then(|| cold(app))}
         <div class="fields">
             {NumberField::percent(
                     t("bank-health"),

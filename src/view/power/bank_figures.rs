@@ -89,7 +89,8 @@ fn on_the_trip(bank: &Bank, at: Celsius) -> AnyView {
     let energy = UsableEnergy::at(bank, at);
     let (at, usable) = (celsius(at), watt_hours(energy.usable));
     let text = t_args("bank-usable-trip", &[("at", Arg::Text(&at)), ("wh", Arg::Text(&usable))]);
-    view! { <p class="field-hint">{text}" "{t("bank-usable-fast")}</p> }.into_any()
+    let fast = bank.chemistry.is_lead().then(|| t("bank-usable-fast"));
+    view! { <p class="field-hint">{text}" "{fast}</p> }.into_any()
 }
 
 /// What a charging lead-acid bank asks of the air around it.

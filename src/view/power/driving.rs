@@ -1,16 +1,17 @@
 //! Charging while driving.
 
 use super::every::every_field;
+use super::fitted::fitted_section;
 use super::stages;
 use crate::forecast::Charger;
 use crate::model::limits::{ALTERNATOR_V, CABLE_M, CABLE_MM2, CHARGER_A, MINUTES_A_DAY};
 use crate::model::{DrivingCharger, Setup};
 use crate::units::{Amps, Metres, SquareMillimetres, Volts};
-use crate::view::lang::t;
+use crate::view::lang::{amps, t};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Danger, NumberField, Term, caution, choice_row, disclosure, time_field, tip, toggle,
+    Danger, NumberField, Term, cautions, choice_row, made_when_open, time_field, tip, toggle,
 };
 use leptos::prelude::*;
 
@@ -28,17 +29,13 @@ fn kind(setup: &Setup) -> usize {
 }
 
 pub(super) fn view(app: AppState) -> AnyView {
-    let fitted = Memo::new(move |_| app.setup.with(|setup| setup.driving.fitted));
-    view! {
-        {toggle(
-            app,
-            t("driving-fitted"),
-            None,
-            Lens::of(|s| s.driving.fitted, |s, v| s.driving.fitted = v),
-        )}
-        {move || fitted.get().then(|| form(app))}
-    }
-    .into_any()
+    fitted_section(
+        app,
+        t("driving-title"),
+        t("driving-fitted"),
+        Lens::of(|s| s.driving.fitted, |s, v| s.driving.fitted = v),
+        move |fitted| fitted.then(|| form(app)),
+    )
 }
 
 /// The choice of charger. What was typed for the other kind comes back with it.
@@ -60,30 +57,42 @@ fn kind_lens() -> Lens<usize> {
 fn form(app: AppState) -> AnyView {
     let relay = Memo::new(move |_| app.setup.with(|setup| kind(setup) == 1));
     let lead = Memo::new(move |_| app.setup.with(|setup| setup.bank.chemistry.is_lead()));
-    let more = view! {
-        <div class="fields">
-            {time_field(
-                app,
-                t("driving-from"),
-                Lens::of(|s| s.driving.from_min, |s, v| s.driving.from_min = v),
-            )}
-        </div>
-        {stages::told(app, Charger::Driving)}
-        <p class="field-hint">
-            {move || lead.get().then(|| t("driving-taper"))} " " {t("driving-days-hint")}
-        </p>
-    }
-    .into_any();
+    let hot = Memo::new(move |_| app.setup.with(|setup| !setup.inverter.fitted));
+    let current = Memo::new(move |_| {
+        app.setup.with(|setup| match setup.driving.charger {
+            DrivingCharger::DcDc { amps } => amps,
+            DrivingCharger::Relay { limit, .. } => limit,
+        })
+    });
+    let name = move || if relay.get() { t("charger-relay") } else { t("charger-dc-dc") };
+    let title = Signal::derive(move || format!("{}, {}", name(), amps(current.get())));
+    let kinds = kind_lens();
+    let charger = move || {
+        view! {
+                <div class="with-tip">
+                    {choice_row(
+                        app,
+                        t("driving-charger"),
+                        vec![t("charger-dc-dc"), t("charger-relay")],
+                        kinds.clone(),
+                    )} {tip(Term::DrivingCharger)}
+                </div>
+                {move || if relay.get() { relay_form(app) } else { dc_dc_form(app) }}
+            <div class="fields">
+                {time_field(
+                    app,
+                    t("driving-from"),
+                    Lens::of(|s| s.driving.from_min, |s, v| s.driving.from_min = v),
+                )}
+            </div>
+            {stages::told(app, Charger::Driving)}
+            <p class="field-hint">
+                {move || lead.get().then(|| t("driving-taper"))} " " {t("driving-days-hint")}
+            </p>
+        }
+        .into_any()
+    };
     view! {
-        <div class="with-tip">
-            {choice_row(
-                app,
-                t("driving-charger"),
-                vec![t("charger-dc-dc"), t("charger-relay")],
-                kind_lens(),
-            )} {tip(Term::DrivingCharger)}
-        </div>
-        {move || if relay.get() { relay_form(app) } else { dc_dc_form(app) }}
         <div class="fields">
             {every_field(
                 app,
@@ -99,9 +108,12 @@ fn form(app: AppState) -> AnyView {
                 )
                 .view(app)}
         </div>
-        {disclosure(t("load-more"), false, more)}
-        {caution(Danger::Alternator)}
-        {caution(Danger::CableHeat)}
+        {made_when_open(title, charger)}
+        {move || {
+            // Said once: where there is an inverter, it stands there.
+            let heat = hot.get().then_some(Danger::CableHeat);
+            cautions([Danger::Alternator].into_iter().chain(heat).collect())
+        }}
     }
     .into_any()
 }

@@ -1,6 +1,7 @@
 //! Mains hook-up.
 
 use super::every::every_field;
+use super::fitted::fitted_section;
 use super::stages;
 use crate::forecast::Charger;
 use crate::model::limits::{CHARGER_A, HOURS_A_DAY};
@@ -12,20 +13,18 @@ use crate::view::widgets::{Danger, NumberField, caution, time_field, toggle};
 use leptos::prelude::*;
 
 pub(super) fn view(app: AppState) -> AnyView {
-    let fitted = Memo::new(move |_| app.setup.with(|setup| setup.hook_up.fitted));
-    view! {
-        {toggle(
-            app,
-            t("hook-up-fitted"),
-            None,
-            Lens::of(|s| s.hook_up.fitted, |s, v| s.hook_up.fitted = v),
-        )}
-        {move || fitted.get().then(|| form(app))}
-    }
-    .into_any()
+    fitted_section(
+        app,
+        t("hook-up-title"),
+        t("hook-up-fitted"),
+        Lens::of(|s| s.hook_up.fitted, |s, v| s.hook_up.fitted = v),
+        move |fitted| fitted.then(|| form(app)),
+    )
 }
 
 fn form(app: AppState) -> AnyView {
+    // Said once: where there is an inverter, it stands there.
+    let mains = Memo::new(move |_| app.setup.with(|setup| !setup.inverter.fitted));
     view! {
         <div class="fields">
             {NumberField::new(
@@ -62,7 +61,7 @@ fn form(app: AppState) -> AnyView {
             Some(t("hook-up-through-hint")),
             Lens::of(|s| s.hook_up.pass_through, |s, v| s.hook_up.pass_through = v),
         )}
-        {caution(Danger::Mains)}
+        {move || mains.get().then(|| caution(Danger::Mains))}
     }
     .into_any()
 }

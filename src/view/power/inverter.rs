@@ -1,5 +1,6 @@
 //! The inverter.
 
+use super::fitted::fitted_section;
 use super::inverter_figures;
 use crate::i18n::Arg;
 use crate::model::limits::{
@@ -10,7 +11,7 @@ use crate::units::{Volts, Watts};
 use crate::view::lang::{number, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
-use crate::view::widgets::{Danger, NumberField, Term, caution, choice_row, disclosure, toggle};
+use crate::view::widgets::{Danger, NumberField, Term, cautions, choice_row, disclosure};
 use leptos::prelude::*;
 
 /// Draw asleep to start from [W].
@@ -58,18 +59,13 @@ fn rated(inverter: &mut Inverter, continuous: Watts) {
 }
 
 pub(super) fn view(app: AppState) -> AnyView {
-    let fitted = Memo::new(move |_| app.setup.with(|setup| setup.inverter.fitted));
-    view! {
-        {toggle(
-            app,
-            t("inverter-fitted"),
-            None,
-            Lens::of(|s| s.inverter.fitted, |s, v| s.inverter.fitted = v),
-        )}
-        {move || (!fitted.get()).then(|| inverter_figures::missing(app))}
-        {move || fitted.get().then(|| form(app))}
-    }
-    .into_any()
+    fitted_section(
+        app,
+        t("inverter-title"),
+        t("inverter-fitted"),
+        Lens::of(|s| s.inverter.fitted, |s, v| s.inverter.fitted = v),
+        move |fitted| Some(if fitted { form(app) } else { inverter_figures::missing(app) }),
+    )
 }
 
 fn form(app: AppState) -> AnyView {
@@ -89,6 +85,14 @@ fn form(app: AppState) -> AnyView {
     );
     let more = view! {
         <div class="fields">
+            {NumberField::new(
+                    t("inverter-surge"),
+                    "W",
+                    INVERTER_SURGE_W,
+                    Lens::of(|s| s.inverter.surge.0, |s, v| s.inverter.surge = Watts(v)),
+                )
+                .term(Term::Surge)
+                .view(app)}
             {NumberField::percent(
                     t("inverter-efficiency"),
                     INVERTER_FRAC,
@@ -106,6 +110,7 @@ fn form(app: AppState) -> AnyView {
                 .hint(t("inverter-cut-out-hint"))
                 .view(app)}
         </div>
+        {inverter_figures::view(app)}
     }
     .into_any();
     view! {
@@ -116,14 +121,6 @@ fn form(app: AppState) -> AnyView {
                     INVERTER_W,
                     Lens::of(|s| s.inverter.continuous.0, |s, v| rated(&mut s.inverter, Watts(v))),
                 )
-                .view(app)}
-            {NumberField::new(
-                    t("inverter-surge"),
-                    "W",
-                    INVERTER_SURGE_W,
-                    Lens::of(|s| s.inverter.surge.0, |s, v| s.inverter.surge = Watts(v)),
-                )
-                .term(Term::Surge)
                 .view(app)}
             {NumberField::new(
                     t("inverter-idle"),
@@ -158,10 +155,9 @@ fn form(app: AppState) -> AnyView {
                         .view(app)
                 })
         }}
-        {inverter_figures::view(app)}
-        {disclosure(t("inverter-more"), false, more)}
-        {caution(Danger::Mains)}
-        {caution(Danger::CableHeat)}
+        {inverter_figures::contradiction(app)}
+        {disclosure(t("load-more"), false, more)}
+        {cautions(vec![Danger::Mains, Danger::CableHeat])}
     }
     .into_any()
 }

@@ -43,8 +43,14 @@ pub(super) fn view(app: AppState) -> AnyView {
             Fact::new(t("inverter-idle-day"), watt_hours_a_day(left_on(&inverter))),
         ])
     };
-    let contradiction = move || {
-        given.with(|(inverter, _)| {
+    view! { <div class="figures">{rows}</div> }.into_any()
+}
+
+/// Tells of figures that cannot be true together.
+pub(super) fn contradiction(app: AppState) -> AnyView {
+    let given = Memo::new(move |_| app.setup.with(|s| s.inverter.clone()));
+    let told = move || {
+        given.with(|inverter| {
             (!is_consistent(inverter)).then(|| {
                 let most = percent(most_efficient_frac(inverter));
                 let text = t_args("inverter-contradiction", &[("most", Arg::Text(&most))]);
@@ -52,11 +58,7 @@ pub(super) fn view(app: AppState) -> AnyView {
             })
         })
     };
-    view! {
-        <div class="figures">{rows}</div>
-        {contradiction}
-    }
-    .into_any()
+    view! { {told} }.into_any()
 }
 
 /// Energy a day of an inverter left on with nothing plugged in.

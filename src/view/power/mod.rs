@@ -4,6 +4,7 @@ mod bank;
 mod bank_figures;
 mod driving;
 mod every;
+mod fitted;
 mod hook_up;
 mod inverter;
 mod inverter_figures;
@@ -25,11 +26,11 @@ pub fn view(app: AppState) -> AnyView {
         <h1>{t("power-title")}</h1>
         {section(t("bank-title"), bank::view(app))}
         {section(t("solar-title"), solar::view(app))}
-        {section(t("inverter-title"), inverter::view(app))}
-        {section(t("driving-title"), driving::view(app))}
-        {section(t("hook-up-title"), hook_up::view(app))}
-        {section(t("other-title"), other::view(app))}
-        {section(t("parked-title"), parked::view(app))}
+        {inverter::view(app)}
+        {driving::view(app)}
+        {hook_up::view(app)}
+        <section class="card">{other::view(app)}</section>
+        {parked::view(app)}
     }
     .into_any()
 }

@@ -44,13 +44,17 @@ pub(super) fn view(app: AppState) -> AnyView {
     });
     let add = move || app.edit_apart(|setup| setup.other.push(OtherSource::default()));
     view! {
+        <div class="card-head">
+            <h2>{t("other-title")}</h2>
+            {move || {
+                (count.get() < MAX_OTHER)
+                    .then(|| quiet_button(Some(Icon::Add), t("other-add"), add))
+            }}
+        </div>
         {move || {
             (count.get() == 0).then(|| view! { <p class="quiet">{t("other-none")}</p> })
         }}
         <For each=move || keys.get() key=|key| *key children=move |(_, row)| source(app, row) />
-        {move || {
-            (count.get() < MAX_OTHER).then(|| quiet_button(Some(Icon::Add), t("other-add"), add))
-        }}
         {move || burns.get().then(|| caution(Danger::CarbonMonoxide))}
     }
     .into_any()

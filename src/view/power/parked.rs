@@ -11,7 +11,7 @@ use crate::units::{Amps, Celsius, HOURS_PER_DAY, Hours, Watts};
 use crate::view::lang::{Shown, amps, celsius, full_date, key, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
-use crate::view::widgets::{Fact, NumberField, date_field, disclosure, facts};
+use crate::view::widgets::{Fact, NumberField, date_field, facts, made_when_open};
 use leptos::prelude::*;
 use time::{Date, Duration};
 
@@ -20,7 +20,7 @@ const LONG_DAYS: f64 = 730.0;
 
 /// Closed until somebody asks.
 pub(super) fn view(app: AppState) -> AnyView {
-    disclosure(t("parked-open"), false, inside(app))
+    made_when_open(Signal::stored(t("parked-open")), move || inside(app))
 }
 
 /// What stays on when nobody is aboard: appliances that are always on, and what sleeps.

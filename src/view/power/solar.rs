@@ -16,14 +16,17 @@ use crate::view::lang::{celsius, key, percent, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
-    Danger, NumberField, Term, caution, choice_row, disclosure, quiet_button, select_field,
-    text_field, tip, toggle,
+    Danger, NumberField, Term, caution, choice_row, disclosure, pictured_radios, pictured_row,
+    quiet_button, text_field, tip, toggle,
 };
+use crate::view::words::changes::degrees;
 use crate::view::words::names::array_name;
 use leptos::prelude::*;
 
 const MOUNTINGS: [Mounting; 3] = [Mounting::Glued, Mounting::SmallGap, Mounting::OpenRack];
 const CONTROLLERS: [Controller; 2] = [Controller::Mppt, Controller::Pwm];
+/// Tilts to choose by picture [degrees].
+const TILTS: [u8; 4] = [0, 20, 40, 60];
 /// Points of the compass, clockwise from north.
 const COMPASS: [&str; 8] = [
     key!("compass-n"),
@@ -51,14 +54,20 @@ pub(super) fn view(app: AppState) -> AnyView {
             (count.get() == 0).then(|| view! { <p class="quiet">{t("solar-none")}</p> })
         }}
         <For each=move || keys.get() key=|key| *key children=move |(_, row)| array(app, row) />
-        {move || {
-            (count.get() < MAX_ARRAYS)
-                .then(|| quiet_button(Some(Icon::Add), t("solar-add"), add))
-        }}
-        {move || (count.get() > 0).then(|| caution(Danger::Roof))}
-        {move || (count.get() > 0).then(|| cold_voltage(app))}
+        <div class="cautions">
+            {move || {
+                (count.get() < MAX_ARRAYS)
+                    .then(|| quiet_button(Some(Icon::Add), t("solar-add"), add))
+            }}
+            {move || (count.get() > 0).then(|| caution(Danger::Roof))}
+        </div>
     }
     .into_any()
+}
+
+/// Points of the compass to choose from, each with its arrow.
+fn points() -> Vec<(Icon, String)> {
+    (0u8..).zip(COMPASS).map(|(point, name)| (Icon::Towards(point), t(name))).collect()
 }
 
 /// Voltage of panels in series at the coldest of the place.
@@ -97,10 +106,54 @@ fn array(app: AppState, row: usize) -> AnyView {
         |degrees| (degrees / 45.0).round().rem_euclid(8.0) as usize,
         |point: usize| point as f64 * 45.0,
     );
+    let tilt = Lens::array(row, |a| a.tilt.0, |a, v| a.tilt = Degrees(v));
+    let tilt_now = {
+        let tilt = tilt.clone();
+        Memo::new(move |_| {
+            let now = tilt.read(app)?;
+            TILTS.iter().position(|known| f64::from(*known) == now)
+        })
+    };
+    let tilts = TILTS
+        .iter()
+        .map(|tilt| (Icon::Tilted(*tilt), degrees(Degrees(f64::from(*tilt)))))
+        .collect();
+    let choose_tilt = {
+        let tilt = tilt.clone();
+        move |index: usize| {
+            if let Some(known) = TILTS.get(index) {
+                tilt.write(app, f64::from(*known));
+            }
+        }
+    };
     let flat = Memo::new(move |_| {
         app.setup.with(|setup| setup.solar.get(row).is_none_or(|array| array.tilt.0 == 0.0))
     });
     let more = view! {
+            {choice_row(
+                app,
+                t("solar-mounting"),
+                vec![t("mounting-glued"), t("mounting-gap"), t("mounting-rack")],
+                Lens::array(row, |a| a.mounting, |a, v| a.mounting = v).choice(&MOUNTINGS),
+            )}
+            <div class="fields">
+                {NumberField::new(t("solar-tilt"), "°", TILT_DEG, tilt)
+                    .hint(t("solar-tilt-hint"))
+                    .view(app)}
+                {move || {
+                    (!flat.get())
+                        .then(|| {
+                            NumberField::new(
+                                    t("solar-facing-degrees"),
+                                    "°",
+                                    FACING_DEG,
+                                    facing.clone(),
+                                )
+                                .hint(t("solar-facing-hint"))
+                                .view(app)
+                        })
+                }}
+            </div>
             <div class="with-tip">
                 {choice_row(
                     app,
@@ -111,6 +164,7 @@ fn array(app: AppState, row: usize) -> AnyView {
                 )} {tip(Term::Controller)}
             </div>
             {losses(app, row)}
+            {cold_voltage(app)}
             <div class="button-row">
                 {move || {
                     may_grow
@@ -142,40 +196,12 @@ fn array(app: AppState, row: usize) -> AnyView {
                     .in_peak_watts()
                     .term(Term::WattPeak)
                     .view(app)}
-                {NumberField::new(
-                        t("solar-tilt"),
-                        "°",
-                        TILT_DEG,
-                        Lens::array(row, |a| a.tilt.0, |a, v| a.tilt = Degrees(v)),
-                    )
-                    .hint(t("solar-tilt-hint"))
-                    .view(app)}
             </div>
+            {pictured_radios(t("solar-tilt"), tilts, tilt_now.into(), choose_tilt)}
             {move || {
                 (!flat.get())
-                    .then(|| {
-                        let points = COMPASS.into_iter().map(t).collect();
-                        view! {
-                            <div class="fields">
-                                {select_field(app, t("solar-facing"), points, point.clone())}
-                                {NumberField::new(
-                                        t("solar-facing-degrees"),
-                                        "°",
-                                        FACING_DEG,
-                                        facing.clone(),
-                                    )
-                                    .hint(t("solar-facing-hint"))
-                                    .view(app)}
-                            </div>
-                        }
-                    })
+                    .then(|| pictured_row(app, t("solar-facing"), points(), point.clone()))
             }}
-            {choice_row(
-                app,
-                t("solar-mounting"),
-                vec![t("mounting-glued"), t("mounting-gap"), t("mounting-rack")],
-                Lens::array(row, |a| a.mounting, |a, v| a.mounting = v).choice(&MOUNTINGS),
-            )}
             {disclosure(t("solar-shade"), false, shade(app, row))}
             {disclosure(t("load-more"), false, more)}
         </fieldset>

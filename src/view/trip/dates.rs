@@ -4,10 +4,10 @@ use super::clock::{by_longitude, keep_suggested, of_device, suggested, utc};
 use crate::i18n::Arg;
 use crate::model::limits::{NIGHTS, UTC_OFFSET_MIN};
 use crate::model::{Setup, Trip};
-use crate::view::lang::{clock, full_date, t, t_args};
+use crate::view::lang::{clock, short_date, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
-use crate::view::widgets::{NumberField, date_field, quiet_button, select_field};
+use crate::view::widgets::{NumberField, date_field, disclosure, quiet_button, select_field};
 use leptos::prelude::*;
 use time::{Date, Duration};
 
@@ -55,16 +55,21 @@ pub(super) fn view(app: AppState) -> AnyView {
             |s, v| s.trip.utc_offset_min = v.round() as i16,
         ),
     );
-    view! {
+    let more = view! {
         <div class="fields">
-            {fields(app)} {select_field(app, t("dates-hour"), hours, hour)}
+            {select_field(app, t("dates-hour"), hours, hour)}
             {NumberField { scale: 1.0 / 60.0, ..offset }
                 .step(1.0)
                 .hint(t("dates-offset-hint"))
                 .view(app)}
         </div>
         {clocks(app)}
+    }
+    .into_any();
+    view! {
+        <div class="fields">{fields(app)}</div>
         <p class="quiet">{move || app.setup.with(from_to)}</p>
+        {disclosure(t("load-more"), false, more)}
     }
     .into_any()
 }
@@ -73,7 +78,7 @@ pub(super) fn view(app: AppState) -> AnyView {
 fn from_to(setup: &Setup) -> String {
     let arrival = start(setup);
     let departure = arrival.saturating_add(Duration::days(i64::from(setup.trip.nights)));
-    let (arrival, departure) = (full_date(arrival), full_date(departure));
+    let (arrival, departure) = (short_date(arrival), short_date(departure));
     t_args("dates-from-to", &[("from", Arg::Text(&arrival)), ("to", Arg::Text(&departure))])
 }
 

@@ -19,6 +19,15 @@ use leptos::prelude::*;
 /// The part "Trip".
 #[must_use]
 pub fn view(app: AppState, calculation: Calculation) -> AnyView {
+    let more = view! {
+        {climate::air_and_ground(app, calculation)}
+        <div>
+            {disclosure(t("climate-from"), false, climate::source(calculation))}
+            {disclosure(t("climate-months"), false, climate::months(app, calculation))}
+            {disclosure(t("climate-own-sun"), false, own_sun::view(app))}
+        </div>
+    }
+    .into_any();
     view! {
         <h1>{t("trip-title")}</h1>
         <section class="card">
@@ -37,10 +46,7 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
             <h2>{t("climate-title")}</h2>
             {climate::notices(calculation)}
             {climate::vehicle(app)}
-            {disclosure(t("load-more"), false, climate::air_and_ground(app, calculation))}
-            {disclosure(t("climate-from"), false, climate::source(calculation))}
-            {disclosure(t("climate-months"), false, climate::months(app, calculation))}
-            {disclosure(t("climate-own-sun"), false, own_sun::view(app))}
+            {disclosure(t("load-more"), false, more)}
         </section>
     }
     .into_any()

@@ -55,6 +55,13 @@ impl Danger {
     }
 }
 
+/// Several cautions at one act, side by side where they fit, each once.
+#[must_use]
+pub fn cautions(about: Vec<Danger>) -> AnyView {
+    let all: Vec<AnyView> = about.into_iter().map(caution).collect();
+    view! { <div class="cautions">{all}</div> }.into_any()
+}
+
 /// The caution: one line in sight at the act it belongs to, which opens on tap.
 #[must_use]
 pub fn caution(about: Danger) -> AnyView {

@@ -74,6 +74,12 @@ fn radios_boxed(
     choose: Rc<dyn Fn(usize)>,
 ) -> AnyView {
     let name = fresh_id("r");
+    // With pictures they are tiles of one size, three or four beside each other.
+    let class = match options.first() {
+        Some((Some(_), _)) if options.len().is_multiple_of(4) => "field choices tiles tiles-4",
+        Some((Some(_), _)) => "field choices tiles",
+        _ => "field choices",
+    };
     let options: Vec<AnyView> = options
         .into_iter()
         .enumerate()
@@ -95,7 +101,7 @@ fn radios_boxed(
         })
         .collect();
     view! {
-        <fieldset class="field choices">
+        <fieldset class=class>
             <legend>{legend}</legend>
             <div class="choice-row">{options}</div>
         </fieldset>

@@ -21,7 +21,7 @@ mod tip;
 mod toast;
 
 pub use buttons::{button, icon_button, quiet_button};
-pub use caution::{Danger, caution};
+pub use caution::{Danger, caution, cautions};
 pub use choice::{choice_row, pictured_radios, pictured_row, radios, select_field, toggle};
 pub use data_table::{DataTable, data_table};
 pub use disclosure::{disclosure, made_when_open, made_while_open, table_disclosure};

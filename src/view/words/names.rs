@@ -84,6 +84,18 @@ pub fn chemistry_name(chemistry: Chemistry) -> String {
     })
 }
 
+/// The chemistries to choose from, each with its picture.
+#[must_use]
+pub fn chemistries() -> Vec<(Icon, String)> {
+    let picture = |chemistry| match chemistry {
+        Chemistry::Flooded => Icon::BatteryWet,
+        Chemistry::Agm => Icon::BatteryMat,
+        Chemistry::Gel => Icon::BatteryGel,
+        Chemistry::LiFePo4 => Icon::BatteryCells,
+    };
+    Chemistry::ALL.into_iter().map(|kind| (picture(kind), chemistry_name(kind))).collect()
+}
+
 /// A name, or what stands for one.
 #[must_use]
 pub fn name_or_nameless(name: &str) -> String {

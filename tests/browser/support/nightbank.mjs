@@ -106,10 +106,11 @@ export class Nightbank {
       .filter({ has: this.page.getByRole("heading", { name: title, exact: true, level: 2 }) });
   }
 
-  /** Opens what is folded away under `title`, unless it is open. */
+  /** Opens what is folded away under `title`, and what that is folded away in. */
   async unfold(within, title) {
-    const details = within.locator("details").filter({ has: this.page.locator("summary", { hasText: title }) });
-    await details.first().evaluate((element) => (element.open = true));
+    await within.locator("summary", { hasText: title }).first().evaluate((summary) => {
+      for (let details = summary.parentElement; details; details = details.parentElement.closest("details")) details.open = true;
+    });
   }
 
   /** What stands under a field because its content is no good; empty if it is. */
