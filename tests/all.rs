@@ -25,6 +25,7 @@ mod climate;
 mod climate_of_trip;
 mod climate_world;
 mod hostile_input;
+mod import_tables;
 mod inverter_advice;
 mod inverter_vectors;
 mod layers;

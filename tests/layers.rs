@@ -24,7 +24,7 @@ const LAYERS: [(&str, &[&str]); 11] = [
     ("store", &["units", "model", "link"]),
     ("i18n", &[]),
     ("export", &["units"]),
-    ("import", &["units", "model", "forecast", "link"]),
+    ("import", &["units", "model", "forecast", "advice", "link"]),
     (
         "view",
         &[

@@ -3,5 +3,7 @@
 //! A file is decoded by the browser under the name [`table::encoding_label`] gives; from there on all
 //! is text and runs natively too.
 
+pub mod appliances;
+pub mod columns;
 pub mod number;
 pub mod table;

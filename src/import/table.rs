@@ -143,22 +143,17 @@ pub fn read_table(text: &str) -> Result<Table, TableError> {
     if rows.is_empty() { Err(TableError::Empty) } else { Ok(Table { delimiter, rows }) }
 }
 
-/// What stands between the cells: the first of tab, semicolon, bar and comma that parts most rows
-/// into equally many cells.
+/// What stands between the cells: the first of tab, semicolon, bar and comma that parts most rows, else the
+/// one that parts half of them, else none and each row is one cell.
 fn find_delimiter(text: &str) -> char {
-    let regular = |delimiter: char| {
+    let parted = |delimiter: char| {
         let rows = rows(text, delimiter, SAMPLE_ROWS);
-        let mut widths: Vec<usize> = rows.iter().map(|row| row.cells.len()).collect();
-        widths.sort_unstable();
-        let most =
-            widths.chunk_by(|a, b| a == b).filter(|same| same[0] > 1).map(<[usize]>::len).max();
-        most.unwrap_or(0) as f64 / rows.len().max(1) as f64
+        let parted = rows.iter().filter(|row| row.cells.len() > 1).count();
+        (delimiter, parted as f64 / rows.len().max(1) as f64)
     };
-    let candidates = ['\t', ';', '|', ','].map(|delimiter| (delimiter, regular(delimiter)));
-    let usual = candidates.iter().find(|(_, share)| *share >= 0.7);
-    let best =
-        || candidates.iter().filter(|(_, share)| *share > 0.0).max_by(|a, b| a.1.total_cmp(&b.1));
-    usual.or_else(best).map_or('\t', |(delimiter, _)| *delimiter)
+    let candidates = ['\t', ';', '|', ','].map(parted);
+    let at_least = |share: f64| candidates.iter().find(|(_, parted)| *parted >= share);
+    at_least(0.7).or_else(|| at_least(0.5)).map_or('\t', |(delimiter, _)| *delimiter)
 }
 
 /// The first rows with content.
