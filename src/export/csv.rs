@@ -43,6 +43,8 @@ pub struct LoadRow {
     pub of_need_frac: f64,
     /// Counts in the sums.
     pub enabled: bool,
+    /// The row for this page to read back.
+    pub code: String,
 }
 
 /// One day of the trip.
@@ -71,7 +73,7 @@ pub struct DayRow {
 }
 
 /// Headers of the table of loads, in the order of [`LoadRow`], with units, in the reader's language.
-pub type LoadHeaders = [String; 11];
+pub type LoadHeaders = [String; 12];
 /// Headers of the table of days, in the order of [`DayRow`].
 pub type DayHeaders = [String; 10];
 
@@ -111,6 +113,7 @@ pub fn loads_csv(
             number(row.standby_per_day.0, 1),
             number(row.of_need_frac * 100.0, 1),
             u8::from(row.enabled).to_string(),
+            row.code.clone(),
         ]
     };
     table(headers, rows.iter().map(cells), dialect)
@@ -210,6 +213,7 @@ mod tests {
             standby_per_day: WattHours(0.0),
             of_need_frac: 0.5,
             enabled: true,
+            code: "1code".to_owned(),
         }
     }
 
@@ -233,9 +237,8 @@ mod tests {
     fn a_row_is_written_as_rfc_4180_has_it() {
         let text = loads_csv(&headers(), &[load("Box, \"blue\"")], Dialect::Point).expect("writes");
         let lines: Vec<&str> = text.split("\r\n").collect();
-        assert_eq!(lines[0], "\u{feff}h0,h1,h2,h3,h4,h5,h6,h7,h8,h9,h10");
-        let row =
-            "\"Box, \"\"blue\"\"\",Cold,2,45.00,3.75,Battery,30 % of the time,648.0,0.0,50.0,1";
+        assert_eq!(lines[0], "\u{feff}h0,h1,h2,h3,h4,h5,h6,h7,h8,h9,h10,h11");
+        let row = "\"Box, \"\"blue\"\"\",Cold,2,45.00,3.75,Battery,30 % of the time,648.0,0.0,50.0,1,1code";
         assert_eq!(lines[1], row);
         assert_eq!(lines[2..], [""]);
     }

@@ -17,7 +17,7 @@ use crate::units::{Amps, Hours, MINUTES_PER_DAY, Volts, WattHours, Watts};
 use std::collections::BTreeMap;
 
 /// In the place of a code, for what takes power and is no appliance of the list.
-pub const NO_APPLIANCE: &str = "-";
+pub const NO_APPLIANCE: &str = "none";
 
 /// Rows of a table that are read at most; far more than a setup holds.
 pub const MAX_ROWS: usize = 1_000;

@@ -446,6 +446,14 @@ pub fn find_columns(table: &Table) -> Columns {
             columns.meanings[column] = by_content(table, &columns, column);
         }
     }
+    if columns.of(Kind::Code).is_some() {
+        // The page's own table: each row knows itself, there is nothing to ask.
+        for meaning in &mut columns.meanings {
+            if matches!(meaning, Meaning::Asked { .. }) {
+                *meaning = Meaning::Unused;
+            }
+        }
+    }
     settle_totals(table, &mut columns);
     columns
 }

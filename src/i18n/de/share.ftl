@@ -96,6 +96,7 @@ csv-enabled = Zählt (1) oder nicht (0)
 csv-feed-battery = Batterie
 csv-feed-inverter = Wechselrichter
 csv-mean = Mittel über den Tag
+csv-code = Zum Wiedereinlesen in Nightbank
 csv-date = Datum
 csv-weather = Wetter
 csv-air = Mittlere Lufttemperatur (°C)

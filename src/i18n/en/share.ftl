@@ -96,6 +96,7 @@ csv-enabled = Included (1) or not (0)
 csv-feed-battery = battery
 csv-feed-inverter = inverter
 csv-mean = mean over the day
+csv-code = For Nightbank to read back
 csv-date = Date
 csv-weather = Weather
 csv-air = Mean air temperature (°C)

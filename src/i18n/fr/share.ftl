@@ -96,6 +96,7 @@ csv-enabled = Pris en compte (1) ou non (0)
 csv-feed-battery = batterie
 csv-feed-inverter = convertisseur
 csv-mean = moyenne sur la journée
+csv-code = Pour rouvrir dans Nightbank
 csv-date = Date
 csv-weather = Météo
 csv-air = Température moyenne de l’air (°C)

@@ -96,6 +96,7 @@ csv-enabled = Telt mee (1) of niet (0)
 csv-feed-battery = accu
 csv-feed-inverter = omvormer
 csv-mean = gemiddeld over de dag
+csv-code = Om weer in Nightbank te openen
 csv-date = Datum
 csv-weather = Weer
 csv-air = Gemiddelde luchttemperatuur (°C)

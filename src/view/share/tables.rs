@@ -5,6 +5,7 @@ use crate::export::csv::{
 };
 use crate::forecast::outlook::Drawer;
 use crate::forecast::{Outlook, TripPlan};
+use crate::import::appliances::{NO_APPLIANCE, code_of};
 use crate::model::{Feed, Group, Setup, Weather};
 use crate::units::{Celsius, Hours, WattHours};
 use crate::view::lang::{field_number, t};
@@ -30,6 +31,7 @@ fn load_headers() -> LoadHeaders {
         t("csv-standby"),
         t("csv-of-need"),
         t("csv-enabled"),
+        t("csv-code"),
     ]
 }
 
@@ -71,6 +73,7 @@ pub fn loads_table(setup: &Setup, outlook: &Outlook) -> Result<String, CsvError>
             standby_per_day: share.map_or(WattHours::ZERO, |share| share.standby),
             of_need_frac: share.map_or(0.0, |share| share.of_need_frac),
             enabled: load.enabled,
+            code: code_of(load),
         }
     });
     let others = [Drawer::InverterIdle, Drawer::Electronics].into_iter().filter_map(|drawer| {
@@ -88,6 +91,7 @@ pub fn loads_table(setup: &Setup, outlook: &Outlook) -> Result<String, CsvError>
             standby_per_day: share.standby,
             of_need_frac: share.of_need_frac,
             enabled: true,
+            code: NO_APPLIANCE.to_owned(),
         })
     });
     let rows: Vec<LoadRow> = loads.chain(others).collect();
