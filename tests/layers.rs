@@ -55,6 +55,7 @@ const ROOMS: [(&str, &[&str]); 7] = [
             "state",
             "storage",
             "tasks",
+            "text_file",
             "today",
             "wide",
             "working",

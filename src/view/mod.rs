@@ -55,6 +55,7 @@ pub mod start;
 pub mod state;
 pub mod storage;
 pub mod tasks;
+pub mod text_file;
 pub mod today;
 pub mod tools;
 pub mod trip;

@@ -160,6 +160,10 @@ pub struct AppState {
     pub toast: RwSignal<Option<Toast>>,
     /// Changes that can be taken back.
     pub undo_depth: RwSignal<usize>,
+    /// Text of a table of appliances that was pasted, dropped or chosen, kept until it is added.
+    pub pasted: RwSignal<String>,
+    /// A table was dropped on the page and waits to be shown.
+    pub table_waits: RwSignal<bool>,
     before: StoredValue<Vec<Setup>>,
     last_edit_ms: StoredValue<f64>,
     toast_serial: StoredValue<u32>,
@@ -184,6 +188,8 @@ impl AppState {
             lang_asked: RwSignal::new(Lang::En),
             toast: RwSignal::new(None),
             undo_depth: RwSignal::new(0),
+            pasted: RwSignal::new(String::new()),
+            table_waits: RwSignal::new(false),
             before: StoredValue::new(Vec::new()),
             last_edit_ms: StoredValue::new(f64::NEG_INFINITY),
             toast_serial: StoredValue::new(0),

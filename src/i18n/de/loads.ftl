@@ -148,3 +148,80 @@ add-done = Fertig
 add-added = Hinzugefügt: { $name }
 add-usual = Mit typischen Werten hinzufügen: { $name }
 add-in-list = { $n } in deiner Liste
+
+table-door = Liste einfügen
+table-title = Eine Liste hinzufügen
+table-back = Zurück
+table-paste = Zeilen aus deiner Tabelle
+table-paste-hint = Kopiere sie dort samt Überschriften. Auch Namen allein genügen.
+table-file = Oder eine Datei wählen (CSV oder Text)
+table-empty = Darin stehen keine Zeilen.
+table-too-large = Das ist zu groß für eine Geräteliste.
+table-not-text = Das ist kein Text. Speichere die Tabelle zuerst als CSV.
+table-too-wide = Zeile { $line } hat mehr als { $most } Felder.
+table-column = Spalte { $n }
+table-asked = Was bedeutet „{ $heading }“?
+table-mark = Wie viel ist „{ $cell }“?
+table-ready = { $n ->
+    [one] Ein Gerät
+   *[other] { $n } Geräte
+}
+table-match = Art von { $name }
+table-match-none = Etwas anderes
+table-line = Zeile { $line }
+table-faulty = Unklar
+table-leave = { $n ->
+    [one] Diese Zeile weglassen
+   *[other] Diese { $n } Zeilen weglassen
+}
+table-columns = Spalten
+table-unused = Nicht verwendet
+table-replace = Deine jetzigen Geräte ersetzen
+table-wait-question = Beantworte zuerst die Fragen oben.
+table-wait-rows = Einige Zeilen sind unklar: Berichtige sie oben oder lass sie weg.
+table-nothing = Noch kein Gerät zum Hinzufügen.
+table-no-room = Die Liste fasst höchstens { $most } Geräte. Nimm bei { $n } das Häkchen weg.
+table-add = { $n ->
+    [one] Eines hinzufügen
+   *[other] { $n } hinzufügen
+}
+table-added = { $n ->
+    [one] Ein Gerät hinzugefügt
+   *[other] { $n } Geräte hinzugefügt
+}
+table-kind-name = Name
+table-kind-quantity = Anzahl
+table-kind-watts = Watt im Betrieb
+table-kind-amps = Ampere im Betrieb
+table-kind-volts = Volt
+table-kind-energy-one = Wh am Tag, je Stück
+table-kind-energy-all = Wh am Tag, zusammen
+table-kind-charge-one = Ah am Tag, je Stück
+table-kind-charge-all = Ah am Tag, zusammen
+table-kind-hours = Stunden am Tag
+table-kind-minutes = Minuten am Tag
+table-kind-seconds = Sekunden je Benutzung
+table-kind-times = Mal am Tag
+table-kind-duty = Anteil der Zeit, %
+table-kind-feed = Batterie oder Wechselrichter
+table-kind-standby = Watt im Standby
+table-kind-code = Von Nightbank geschrieben
+table-fault-no-name = Der Name fehlt.
+table-fault-sum = Sie zählt andere Zeilen zusammen.
+table-fault-none = Kein Gerät: Die Prognose rechnet es selbst dazu.
+table-fault-unknown = Ohne Werte, und der Name steht nicht im Katalog.
+table-fault-number = { $kind }: „{ $text }“ ist keine Zahl.
+table-fault-unit = { $kind }: „{ $text }“ hat eine andere Einheit.
+table-fault-range = { $kind }: { $text } liegt nicht zwischen { $min } und { $max }.
+table-fault-feed = „{ $text }“: aus der Batterie oder über den Wechselrichter?
+table-fault-day = Mehr als 24 Stunden am Tag.
+table-fault-above = Für so viel Energie müsste es mehr als 24 Stunden am Tag laufen.
+table-fault-amps = Ampere über den Wechselrichter: bei wie viel Volt? Ergänze eine Spalte dafür.
+table-fault-length = Wie lange dauert eine Benutzung? Ergänze eine Spalte dafür.
+table-fault-code = Ihr letztes Feld ist beschädigt. Leere es, dann zählen die Werte.
+table-note-hour = Keine Zeit angegeben: 1 Stunde am Tag.
+table-note-usual = Keine Watt angegeben: der übliche Wert.
+table-note-disagrees = Watt mal Zeit ergibt { $worked } am Tag, die Tabelle sagt { $told }. Watt und Zeit zählen.
+table-note-amps = Ampere bei { $volts }.
+table-note-short = Name gekürzt.
+table-note-off = Davon hast du keines: hinzugefügt, aber ausgeschaltet.

@@ -148,3 +148,80 @@ add-done = Done
 add-added = Added: { $name }
 add-usual = Add with usual figures: { $name }
 add-in-list = { $n } in your list
+
+table-door = Paste a list
+table-title = Add a list
+table-back = Back
+table-paste = Rows from your spreadsheet
+table-paste-hint = Copy them there with their headings. Names alone will do too.
+table-file = Or choose a file (CSV or text)
+table-empty = There are no rows in it.
+table-too-large = This is too large for a list of appliances.
+table-not-text = This is not text. Save the sheet as CSV first.
+table-too-wide = Line { $line } has more than { $most } cells.
+table-column = Column { $n }
+table-asked = What does “{ $heading }” mean?
+table-mark = How much is “{ $cell }”?
+table-ready = { $n ->
+    [one] One appliance
+   *[other] { $n } appliances
+}
+table-match = Kind of { $name }
+table-match-none = Something else
+table-line = Line { $line }
+table-faulty = Not clear
+table-leave = { $n ->
+    [one] Leave this row out
+   *[other] Leave these { $n } rows out
+}
+table-columns = Columns
+table-unused = Not used
+table-replace = Replace the appliances you have now
+table-wait-question = Answer the questions above first.
+table-wait-rows = Some rows are not clear: correct them above, or leave them out.
+table-nothing = No appliance to add yet.
+table-no-room = The list holds { $most } appliances at most. Untick { $n } of them.
+table-add = { $n ->
+    [one] Add one
+   *[other] Add { $n }
+}
+table-added = { $n ->
+    [one] One appliance added
+   *[other] { $n } appliances added
+}
+table-kind-name = Name
+table-kind-quantity = How many
+table-kind-watts = Watts while on
+table-kind-amps = Amps while on
+table-kind-volts = Volts
+table-kind-energy-one = Wh a day, one of them
+table-kind-energy-all = Wh a day, all of them
+table-kind-charge-one = Ah a day, one of them
+table-kind-charge-all = Ah a day, all of them
+table-kind-hours = Hours a day
+table-kind-minutes = Minutes a day
+table-kind-seconds = Seconds per use
+table-kind-times = Times a day
+table-kind-duty = Share of the time, %
+table-kind-feed = Battery or inverter
+table-kind-standby = Watts on standby
+table-kind-code = Written by Nightbank
+table-fault-no-name = It has no name.
+table-fault-sum = It adds up other rows.
+table-fault-none = Not an appliance: the forecast adds it by itself.
+table-fault-unknown = It has no figures, and the name is not in the catalogue.
+table-fault-number = { $kind }: “{ $text }” is not a number.
+table-fault-unit = { $kind }: “{ $text }” has another unit.
+table-fault-range = { $kind }: { $text } is outside { $min } to { $max }.
+table-fault-feed = “{ $text }”: from the battery or through the inverter?
+table-fault-day = More than 24 hours a day.
+table-fault-above = It would have to run more than 24 hours a day for that much energy.
+table-fault-amps = Amps through the inverter: at how many volts? Add a column for it.
+table-fault-length = How long is one use? Add a column for it.
+table-fault-code = Its last cell is damaged. Empty it, and the figures are read instead.
+table-note-hour = No time given: 1 hour a day.
+table-note-usual = No watts given: the usual figure.
+table-note-disagrees = Watts and time make { $worked } a day; the table says { $told }. Watts and time count.
+table-note-amps = Amps at { $volts }.
+table-note-short = Name shortened.
+table-note-off = You have none of it: added, but switched off.

@@ -148,3 +148,80 @@ add-done = Terminé
 add-added = Ajouté : { $name }
 add-usual = Ajouter avec les valeurs habituelles : { $name }
 add-in-list = { $n } dans votre liste
+
+table-door = Coller une liste
+table-title = Ajouter une liste
+table-back = Retour
+table-paste = Lignes de votre tableur
+table-paste-hint = Copiez-les avec leurs titres. Les noms seuls suffisent aussi.
+table-file = Ou choisir un fichier (CSV ou texte)
+table-empty = Il n’y a aucune ligne.
+table-too-large = C’est trop gros pour une liste d’appareils.
+table-not-text = Ce n’est pas du texte. Enregistrez d’abord la feuille en CSV.
+table-too-wide = La ligne { $line } a plus de { $most } cases.
+table-column = Colonne { $n }
+table-asked = Que veut dire « { $heading } » ?
+table-mark = Combien vaut « { $cell } » ?
+table-ready = { $n ->
+    [one] Un appareil
+   *[other] { $n } appareils
+}
+table-match = Type de { $name }
+table-match-none = Autre chose
+table-line = Ligne { $line }
+table-faulty = Pas clair
+table-leave = { $n ->
+    [one] Laisser cette ligne de côté
+   *[other] Laisser ces { $n } lignes de côté
+}
+table-columns = Colonnes
+table-unused = Non utilisée
+table-replace = Remplacer vos appareils actuels
+table-wait-question = Répondez d’abord aux questions ci-dessus.
+table-wait-rows = Certaines lignes ne sont pas claires : corrigez-les plus haut ou laissez-les de côté.
+table-nothing = Aucun appareil à ajouter pour l’instant.
+table-no-room = La liste contient { $most } appareils au plus. Décochez-en { $n }.
+table-add = { $n ->
+    [one] En ajouter un
+   *[other] En ajouter { $n }
+}
+table-added = { $n ->
+    [one] Un appareil ajouté
+   *[other] { $n } appareils ajoutés
+}
+table-kind-name = Nom
+table-kind-quantity = Nombre
+table-kind-watts = Watts en marche
+table-kind-amps = Ampères en marche
+table-kind-volts = Volts
+table-kind-energy-one = Wh par jour, par appareil
+table-kind-energy-all = Wh par jour, au total
+table-kind-charge-one = Ah par jour, par appareil
+table-kind-charge-all = Ah par jour, au total
+table-kind-hours = Heures par jour
+table-kind-minutes = Minutes par jour
+table-kind-seconds = Secondes par utilisation
+table-kind-times = Fois par jour
+table-kind-duty = Part du temps, %
+table-kind-feed = Batterie ou convertisseur
+table-kind-standby = Watts en veille
+table-kind-code = Écrite par Nightbank
+table-fault-no-name = Il manque le nom.
+table-fault-sum = Elle additionne d’autres lignes.
+table-fault-none = Pas un appareil : la prévision l’ajoute elle-même.
+table-fault-unknown = Aucun chiffre, et le nom n’est pas au catalogue.
+table-fault-number = { $kind } : « { $text } » n’est pas un nombre.
+table-fault-unit = { $kind } : « { $text } » a une autre unité.
+table-fault-range = { $kind } : { $text } n’est pas entre { $min } et { $max }.
+table-fault-feed = « { $text } » : sur la batterie ou par le convertisseur ?
+table-fault-day = Plus de 24 heures par jour.
+table-fault-above = Il devrait marcher plus de 24 heures par jour pour autant d’énergie.
+table-fault-amps = Des ampères par le convertisseur : sous combien de volts ? Ajoutez une colonne.
+table-fault-length = Combien dure une utilisation ? Ajoutez une colonne.
+table-fault-code = Sa dernière case est abîmée. Videz-la : les chiffres seront lus à la place.
+table-note-hour = Durée absente : 1 heure par jour.
+table-note-usual = Watts absents : la valeur habituelle.
+table-note-disagrees = Watts et durée font { $worked } par jour, le tableau dit { $told }. Watts et durée comptent.
+table-note-amps = Ampères sous { $volts }.
+table-note-short = Nom raccourci.
+table-note-off = Vous n’en avez pas : ajouté, mais éteint.

@@ -148,3 +148,80 @@ add-done = Klaar
 add-added = Toegevoegd: { $name }
 add-usual = Toevoegen met gebruikelijke cijfers: { $name }
 add-in-list = { $n } in je lijst
+
+table-door = Lijst plakken
+table-title = Een lijst toevoegen
+table-back = Terug
+table-paste = Rijen uit je spreadsheet
+table-paste-hint = Kopieer ze daar met de kopjes. Alleen namen mag ook.
+table-file = Of kies een bestand (CSV of tekst)
+table-empty = Er staan geen rijen in.
+table-too-large = Dit is te groot voor een lijst apparaten.
+table-not-text = Dit is geen tekst. Bewaar het blad eerst als CSV.
+table-too-wide = Regel { $line } heeft meer dan { $most } cellen.
+table-column = Kolom { $n }
+table-asked = Wat betekent ‘{ $heading }’?
+table-mark = Hoeveel is ‘{ $cell }’?
+table-ready = { $n ->
+    [one] Eén apparaat
+   *[other] { $n } apparaten
+}
+table-match = Soort van { $name }
+table-match-none = Iets anders
+table-line = Regel { $line }
+table-faulty = Niet duidelijk
+table-leave = { $n ->
+    [one] Deze rij weglaten
+   *[other] Deze { $n } rijen weglaten
+}
+table-columns = Kolommen
+table-unused = Niet gebruikt
+table-replace = Je huidige apparaten vervangen
+table-wait-question = Beantwoord eerst de vragen hierboven.
+table-wait-rows = Sommige rijen zijn niet duidelijk: verbeter ze hierboven of laat ze weg.
+table-nothing = Nog geen apparaat om toe te voegen.
+table-no-room = In de lijst passen { $most } apparaten. Vink er { $n } uit.
+table-add = { $n ->
+    [one] Eén toevoegen
+   *[other] { $n } toevoegen
+}
+table-added = { $n ->
+    [one] Eén apparaat toegevoegd
+   *[other] { $n } apparaten toegevoegd
+}
+table-kind-name = Naam
+table-kind-quantity = Aantal
+table-kind-watts = Watt als het aanstaat
+table-kind-amps = Ampère als het aanstaat
+table-kind-volts = Volt
+table-kind-energy-one = Wh per dag, per stuk
+table-kind-energy-all = Wh per dag, samen
+table-kind-charge-one = Ah per dag, per stuk
+table-kind-charge-all = Ah per dag, samen
+table-kind-hours = Uur per dag
+table-kind-minutes = Minuten per dag
+table-kind-seconds = Seconden per keer
+table-kind-times = Keer per dag
+table-kind-duty = Deel van de tijd, %
+table-kind-feed = Accu of omvormer
+table-kind-standby = Watt op stand-by
+table-kind-code = Geschreven door Nightbank
+table-fault-no-name = De naam ontbreekt.
+table-fault-sum = Deze rij telt andere rijen op.
+table-fault-none = Geen apparaat: de voorspelling telt het zelf mee.
+table-fault-unknown = Geen cijfers, en de naam staat niet in de catalogus.
+table-fault-number = { $kind }: ‘{ $text }’ is geen getal.
+table-fault-unit = { $kind }: ‘{ $text }’ heeft een andere eenheid.
+table-fault-range = { $kind }: { $text } ligt niet tussen { $min } en { $max }.
+table-fault-feed = ‘{ $text }’: uit de accu of via de omvormer?
+table-fault-day = Meer dan 24 uur per dag.
+table-fault-above = Voor zoveel energie zou het meer dan 24 uur per dag moeten draaien.
+table-fault-amps = Ampère via de omvormer: bij hoeveel volt? Voeg een kolom toe.
+table-fault-length = Hoe lang duurt één keer? Voeg een kolom toe.
+table-fault-code = De laatste cel is beschadigd. Maak die leeg, dan tellen de cijfers.
+table-note-hour = Geen tijd gegeven: 1 uur per dag.
+table-note-usual = Geen watt gegeven: het gebruikelijke cijfer.
+table-note-disagrees = Watt maal tijd is { $worked } per dag; de tabel zegt { $told }. Watt en tijd tellen.
+table-note-amps = Ampère bij { $volts }.
+table-note-short = Naam ingekort.
+table-note-off = Je hebt er geen: toegevoegd, maar uitgeschakeld.

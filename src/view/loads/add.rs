@@ -1,6 +1,6 @@
 //! Adding an appliance: from the catalogue in two taps, or a blank one.
 
-use super::list::{LoadList, SEARCH_ID};
+use super::list::{LoadList, SEARCH_ID, Shown};
 use crate::i18n::Arg;
 use crate::model::catalogue::{Appliance, search};
 use crate::model::limits::MAX_LOADS;
@@ -53,6 +53,7 @@ pub(super) fn view(list: LoadList) -> AnyView {
         {move || catalogue(list, query, found)}
         <div class="button-row">
             {quiet_button(Some(Icon::Add), t("add-blank"), blank)}
+            {quiet_button(None, t("table-door"), move || list.open(Shown::Table))}
             {button(Some(Icon::Done), t("add-done"), move || list.sheet.close())}
         </div>
     }

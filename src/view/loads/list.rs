@@ -25,6 +25,8 @@ pub(super) enum Shown {
     Load { id: u32, added: bool },
     /// The lamps by scenes.
     Light,
+    /// A table from a spreadsheet.
+    Table,
 }
 
 /// The list with its sheet; copies share it.

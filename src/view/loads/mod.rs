@@ -9,6 +9,7 @@ mod list;
 mod pictures;
 mod quick;
 mod row;
+mod table;
 mod usage;
 mod window;
 
@@ -57,12 +58,19 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
     };
     let order = follow_order(list);
     keep_the_place(list);
+    Effect::new(move |_| {
+        if app.table_waits.get() {
+            app.table_waits.set(false);
+            list.open(Shown::Table);
+        }
+    });
     let full = Memo::new(move |_| app.setup.with(|setup| setup.loads.len() >= MAX_LOADS));
     let none = Memo::new(move |_| app.setup.with(|setup| setup.loads.is_empty()));
     let title = Signal::derive(move || match list.shown.get() {
         Shown::Catalogue => t("add-title"),
         Shown::Load { id, .. } => app.setup.with(|setup| load_name_by_id(setup, id)),
         Shown::Light => t("light-title"),
+        Shown::Table => t("table-title"),
     });
     let inside = move || match list.shown.get() {
         Shown::Catalogue => add::view(list),
@@ -71,6 +79,7 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
             view! { {quick::view(list, id, added)} {spoken(list.answer)} }.into_any()
         }
         Shown::Light => view! { {light::view(list)} {spoken(list.answer)} }.into_any(),
+        Shown::Table => table::view(list),
     };
     view! {
         <div class="section-head">

@@ -2,17 +2,20 @@
 
 use super::Setups;
 use crate::i18n::Arg;
+use crate::import::table::{MAX_TEXT_BYTES, read_table};
 use crate::model::Setup;
 use crate::store::file::{MAX_BYTES, MAX_SETUPS};
 use crate::store::{FileContent, FileError, Loaded, read_file, read_library, write_file};
 use crate::view::lang::{t, t_args};
+use crate::view::state::Tab;
+use crate::view::text_file::read_text;
 use crate::view::words::names::setup_name;
 use crate::view::words::setups::{adjusted, file_fault};
 use js_sys::Array;
 use leptos::prelude::*;
 use std::time::Duration;
 use wasm_bindgen::{JsCast, JsValue};
-use wasm_bindgen_futures::{JsFuture, spawn_local};
+use wasm_bindgen_futures::spawn_local;
 use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
 
 /// Kind of a JSON file.
@@ -114,21 +117,28 @@ fn read(text: &str) -> Result<FileContent, FileError> {
     }
 }
 
-/// Adds the setups of a file to the user's own; what came of it is told.
+/// Adds the setups of a file to the user's own, or shows the table in it; what came of it is told.
 pub fn take_in(setups: Setups, file: File) {
     spawn_local(async move {
-        let size = file.size();
-        let content = if size > MAX_BYTES as f64 {
-            Err(FileError::TooLarge { bytes: size as usize })
+        if file.size() > MAX_TEXT_BYTES as f64 {
+            let bytes = file.size() as usize;
+            setups.file_told.try_set(Some(file_fault(&FileError::TooLarge { bytes })));
+            return;
+        }
+        let Some(text) = read_text(&file).await else {
+            setups.file_told.try_set(Some(t("file-unread")));
+            return;
+        };
+        if !is_json(&text) && read_table(&text).is_ok() {
+            setups.app.pasted.try_set(text);
+            setups.app.table_waits.try_set(true);
+            setups.app.go(Tab::Loads);
+            return;
+        }
+        let content = if text.len() > MAX_BYTES {
+            Err(FileError::TooLarge { bytes: text.len() })
         } else {
-            if let Some(text) =
-                JsFuture::from(file.text()).await.ok().and_then(|text| text.as_string())
-            {
-                read(&text)
-            } else {
-                setups.file_told.try_set(Some(t("file-unread")));
-                return;
-            }
+            read(&text)
         };
         let told = match content {
             Err(error) => file_fault(&error),
@@ -136,6 +146,11 @@ pub fn take_in(setups: Setups, file: File) {
         };
         setups.file_told.try_set(Some(told));
     });
+}
+
+/// Whether a text is, or was before it was damaged, a file of setups.
+fn is_json(text: &str) -> bool {
+    text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '['])
 }
 
 fn add(setups: Setups, content: FileContent) -> String {
