@@ -154,6 +154,8 @@ const NEVER_ONE: &[&str] = &[
     "wiring-full",
     "file-no-room",
     "file-too-many",
+    "table-no-room",
+    "table-too-wide",
 ];
 
 /// Whether `text` has `number` and, the space aside, `word` behind it.

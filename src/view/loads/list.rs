@@ -11,6 +11,8 @@ use crate::view::state::AppState;
 use crate::view::widgets::Sheet;
 use leptos::prelude::*;
 
+/// Id of the heading of this part.
+pub const LOADS_TITLE_ID: &str = "loads-title";
 /// Id of the field to search the catalogue in.
 pub(super) const SEARCH_ID: &str = "find-appliance";
 /// Id of what the sheet shows of an appliance.

@@ -31,8 +31,7 @@ use leptos::prelude::*;
 use list::{LoadList, Shown};
 use pictures::Picture;
 
-/// Id of the heading of this part.
-pub const LOADS_TITLE_ID: &str = "loads-title";
+pub use list::LOADS_TITLE_ID;
 
 /// A row: the id of its load and what that is in the catalogue, as another setup may have the same ids.
 type RowKey = (u32, Option<u16>);

@@ -129,7 +129,7 @@ pub fn take_in(setups: Setups, file: File) {
             setups.file_told.try_set(Some(t("file-unread")));
             return;
         };
-        if !is_json(&text) && read_table(&text).is_ok() {
+        if !is_of_setups(&file.name(), &text) && read_table(&text).is_ok() {
             setups.app.pasted.try_set(text);
             setups.app.table_waits.try_set(true);
             setups.app.go(Tab::Loads);
@@ -148,9 +148,10 @@ pub fn take_in(setups: Setups, file: File) {
     });
 }
 
-/// Whether a text is, or was before it was damaged, a file of setups.
-fn is_json(text: &str) -> bool {
-    text.trim_start_matches('\u{feff}').trim_start().starts_with(['{', '['])
+/// Whether a file is, or was before it was damaged, one of setups.
+fn is_of_setups(name: &str, text: &str) -> bool {
+    let start = text.trim_start_matches('\u{feff}').trim_start();
+    name.to_lowercase().ends_with(".json") || start.starts_with(['{', '['])
 }
 
 fn add(setups: Setups, content: FileContent) -> String {

@@ -2,7 +2,7 @@
 
 mod words;
 
-use super::list::{LoadList, Shown};
+use super::list::{LOADS_TITLE_ID, LoadList, Shown};
 use crate::i18n::Arg;
 use crate::import::appliances::{Draft, Note, Reading, read_appliances};
 use crate::import::columns::{Columns, Kind, Meaning, Question, find_columns};
@@ -163,7 +163,7 @@ impl Bring {
         });
         app.pasted.try_set(String::new());
         self.list.sheet.close();
-        focus::to_new(super::LOADS_TITLE_ID.to_owned());
+        focus::to_new(LOADS_TITLE_ID);
     }
 }
 
