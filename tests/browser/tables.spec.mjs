@@ -32,12 +32,11 @@ test("thirty measured devices are on the page in under ten taps, and one undo ta
   const before = await here.names();
   const list = Array.from({ length: 30 }, (_, n) => `Device ${n + 1}\t${n % 3 || 1}\t${n + 2},5\t1:30`);
   let taps = 0;
-  page.on("console", () => {});
   await page.exposeFunction("__tapped", () => (taps += 1));
   await page.evaluate(() => addEventListener("click", (event) => event.detail > 0 && window.__tapped(), true));
   await paste(here, `Name\tHow many\tWatts\tHours\n${list.join("\n")}`);
   assert.equal(await rows(here).count(), 30);
-  await choose(here, "Measured on this device");
+  await choose(here, "Measured");
   await here.press("Add 30");
   await here.sheet().waitFor({ state: "hidden" });
   assert.ok(taps < 10, `${taps} taps`);
@@ -57,7 +56,7 @@ test("watts a day are asked, and nothing is added before the answer", async (t) 
   assert.equal(await here.sheet().getByRole("button", { name: /^Add / }).count(), 0);
   await here.sheet().getByText("Answer the questions above first.").waitFor();
   await choose(here, "Wh a day, one of them");
-  await choose(here, "A guess");
+  await choose(here, "Estimate");
   await here.press("Add one");
   assert.equal(await here.energy("Headlamp"), 90);
 });
@@ -65,7 +64,7 @@ test("watts a day are asked, and nothing is added before the answer", async (t) 
 test("rows that make no sense say why, and stay out only by choice", async (t) => {
   const { here } = await opened(t);
   await paste(here, "Name;W;Hours\nHeadlamp;5;2\nBroken;five;2\nTotal;10;\n");
-  await choose(here, "A guess");
+  await choose(here, "Estimate");
   const faulty = here.page.getByTestId("table-faulty").locator("li");
   assert.match(await faulty.nth(0).innerText(), /Line 3.*Broken.*“five” is not a number/s);
   assert.match(await faulty.nth(1).innerText(), /Line 4.*It adds up other rows/s);
@@ -119,7 +118,6 @@ test("the table the page writes comes back unchanged", async (t) => {
   const table = await sharing.download(() => sharing.press("Appliances (CSV)"));
   await sharing.part("Appliances");
   await paste(here, table.text);
-  await choose(here, "A guess");
   await here.sheet().getByText(/^Leave (this row|these \d+ rows) out$/).click();
   await here.press(`Add ${names.length}`);
   await here.sheet().waitFor({ state: "hidden" });

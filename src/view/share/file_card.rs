@@ -39,7 +39,7 @@ pub fn file_card(setups: Setups) -> AnyView {
                     id=id
                     class="file-input"
                     type="file"
-                    accept=".json,application/json"
+                    accept=".json,.csv,.tsv,.txt,application/json,text/*"
                     multiple=true
                     node_ref=node
                     on:change=opened

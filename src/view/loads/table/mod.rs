@@ -66,6 +66,11 @@ impl Understood {
         self.table.as_ref().map_or(&[], |table| self.columns.body(table))
     }
 
+    /// Whether the figures are the owner's; rows this page wrote know where theirs are from.
+    fn asks_source(&self) -> bool {
+        !self.body().is_empty() && self.columns.of(Kind::Code).is_none()
+    }
+
     /// What stands over a column, or its first cell where nothing does.
     fn heading(&self, column: usize) -> String {
         let Ok(table) = &self.table else { return String::new() };
@@ -129,7 +134,10 @@ impl Bring {
         let here = self.list.app.setup.with(|setup| setup.loads.len());
         let here = if self.replaces.get() { 0 } else { here };
         self.now.with(|now| {
-            if now.columns.asks() || now.mark == MarkFound::Unknown || now.source.is_none() {
+            if now.columns.asks()
+                || now.mark == MarkFound::Unknown
+                || now.asks_source() && now.source.is_none()
+            {
                 Some(t("table-wait-question"))
             } else if faulty && !now.without_faulty {
                 Some(t("table-wait-rows"))
@@ -281,8 +289,7 @@ fn questions(bring: Bring) -> AnyView {
         }
         asked
     });
-    let some = bring.now.with(|now| !now.body().is_empty());
-    let source = some.then(|| {
+    let source = bring.now.with(Understood::asks_source).then(|| {
         let options = DRAW_SOURCES.map(draw_source_name).to_vec();
         let chosen = Signal::derive(move || {
             let source = bring.now.with(|now| now.source)?;
