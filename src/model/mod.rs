@@ -19,6 +19,7 @@ pub mod places;
 pub mod regions;
 mod sanitise;
 pub mod setup;
+pub mod taking;
 pub mod trip;
 pub mod typed_words;
 pub mod vehicle;

@@ -127,6 +127,15 @@ impl Screen {
 /// Takes something back.
 pub type UndoFn = Arc<dyn Fn() + Send + Sync>;
 
+/// What was asked for elsewhere and opens over the list of appliances.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Waiting {
+    /// A table that was dropped on the page.
+    Table,
+    /// Parts of the setup out of a link.
+    Take,
+}
+
 /// A short message at the foot of the page.
 #[derive(Clone)]
 pub struct Toast {
@@ -162,8 +171,8 @@ pub struct AppState {
     pub undo_depth: RwSignal<usize>,
     /// Text of a table of appliances that was pasted, dropped or chosen, kept until it is added.
     pub pasted: RwSignal<String>,
-    /// A table was dropped on the page and waits to be shown.
-    pub table_waits: RwSignal<bool>,
+    /// What the list of appliances is to show as soon as it is here.
+    pub waiting: RwSignal<Option<Waiting>>,
     before: StoredValue<Vec<Setup>>,
     last_edit_ms: StoredValue<f64>,
     toast_serial: StoredValue<u32>,
@@ -189,7 +198,7 @@ impl AppState {
             toast: RwSignal::new(None),
             undo_depth: RwSignal::new(0),
             pasted: RwSignal::new(String::new()),
-            table_waits: RwSignal::new(false),
+            waiting: RwSignal::new(None),
             before: StoredValue::new(Vec::new()),
             last_edit_ms: StoredValue::new(f64::NEG_INFINITY),
             toast_serial: StoredValue::new(0),

@@ -1,4 +1,4 @@
-// Lists from spreadsheets: pasted, dropped, chosen; and the page's own table back again.
+// Lists from spreadsheets: pasted, dropped, chosen; the page's own table back again; parts of a setup out of a link.
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
@@ -134,4 +134,33 @@ test("what was pasted is still there after the sheet was closed", async (t) => {
   await here.page.getByRole("button", { name: "Add an appliance" }).click();
   await here.press("Paste a list");
   assert.equal(await rows(here).count(), 1);
+});
+
+test("parts of a setup out of a link are taken into one's own, and one step takes them out", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const there = await Sharing.open(context, server.url);
+  await there.rename("Theirs");
+  const link = await there.link();
+  const { context: other } = await freshContext(t, browser);
+  const sharing = await Sharing.open(other, server.url);
+  await sharing.switchLoad(0);
+  await sharing.rename("Mine");
+  const nightbank = new Nightbank(sharing.page);
+  await sharing.page.evaluate((hash) => (location.hash = hash), new URL(link).hash);
+  const notice = sharing.page.getByTestId("preview-notice");
+  await notice.waitFor();
+  await notice.getByRole("button", { name: "Take parts of it" }).click();
+  const here = new Appliances(nightbank);
+  const ticks = sharing.page.getByTestId("take").getByRole("checkbox");
+  await ticks.first().check();
+  // The example is on both sides, so the name is there twice.
+  await here.sheet().getByText("You have one of that name. Both stay.").first().waitFor();
+  await here.press("Put in my setup");
+  await notice.waitFor({ state: "detached" });
+  await nightbank.settled();
+  const after = await here.names();
+  await sharing.page.getByTestId("toast").getByRole("button", { name: "Undo" }).click();
+  await nightbank.settled();
+  assert.equal(after.length, (await here.names()).length + 1);
+  watch.assertClean(server.origin);
 });

@@ -225,3 +225,12 @@ table-note-disagrees = Watt mal Zeit ergibt { $worked } pro Tag, die Tabelle sag
 table-note-amps = Ampere bei { $volts }.
 table-note-short = Name gekürzt.
 table-note-off = Davon hast du keines: hinzugefügt, aber ausgeschaltet.
+
+take-title = Teile übernehmen
+take-about = Hake an, was du in dein Setup übernehmen willst.
+take-twice = Eines mit diesem Namen hast du schon. Beide bleiben.
+take-panels = Solarmodule, { $peak }: statt deiner
+take-battery = Batterie, { $capacity } { $kind }: statt deiner
+take-add = In mein Setup übernehmen
+take-no-room = Für { $n } davon ist in deiner Liste kein Platz.
+take-done = Jetzt in deinem Setup.

@@ -8,6 +8,7 @@ adjusted = { $n ->
 preview-told = Du siehst ein Setup aus einem Link: { $name }.
 preview-safe = Deine eigenen Setups bleiben unberührt. Probiere, was du magst: Es bleibt nur, wenn du es in deinen Setups speicherst.
 preview-keep = In meinen Setups speichern
+preview-take = Teile übernehmen
 preview-back = Zurück zu meinem Setup
 preview-back-example = Zurück zum Beispiel
 preview-kept = In deinen Setups gespeichert.

@@ -225,3 +225,12 @@ table-note-disagrees = Watts and time make { $worked } a day; the table says { $
 table-note-amps = Amps at { $volts }.
 table-note-short = Name shortened.
 table-note-off = You have none of it: added, but switched off.
+
+take-title = Take parts of it
+take-about = Tick what you want in your own setup.
+take-twice = You have one of that name. Both stay.
+take-panels = Panels, { $peak }: in place of yours
+take-battery = Battery, { $capacity } { $kind }: in place of yours
+take-add = Put in my setup
+take-no-room = No room for { $n } of them in your list.
+take-done = Now in your setup.

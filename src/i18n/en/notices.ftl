@@ -8,6 +8,7 @@ adjusted = { $n ->
 preview-told = You are looking at a setup from a link: { $name }.
 preview-safe = Your own setups are untouched. Try whatever you like; nothing is saved until you keep it.
 preview-keep = Keep in your setups
+preview-take = Take parts of it
 preview-back = Back to your setup
 preview-back-example = Back to the example
 preview-kept = Kept in your setups.

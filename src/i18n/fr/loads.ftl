@@ -225,3 +225,12 @@ table-note-disagrees = Watts et durée font { $worked } par jour, le tableau dit
 table-note-amps = Ampères sous { $volts }.
 table-note-short = Nom raccourci.
 table-note-off = Vous n’en avez pas : ajouté, mais éteint.
+
+take-title = En prendre une partie
+take-about = Cochez ce que vous voulez dans votre installation.
+take-twice = Vous en avez déjà un de ce nom. Les deux restent.
+take-panels = Panneaux, { $peak } : à la place des vôtres
+take-battery = Batterie, { $capacity } { $kind } : à la place de la vôtre
+take-add = Mettre dans mon installation
+take-no-room = Plus de place pour { $n } d’entre eux dans votre liste.
+take-done = Ajouté à votre installation.

@@ -8,6 +8,7 @@ adjusted = { $n ->
 preview-told = Vous voyez une installation venue d’un lien : { $name }.
 preview-safe = Vos propres installations sont intactes. Essayez ce que vous voulez : rien n’est enregistré tant que vous ne l’ajoutez pas à vos installations.
 preview-keep = L’ajouter à mes installations
+preview-take = En prendre une partie
 preview-back = Revenir à mon installation
 preview-back-example = Revenir à l’exemple
 preview-kept = Ajoutée à vos installations.

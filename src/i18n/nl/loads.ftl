@@ -225,3 +225,12 @@ table-note-disagrees = Watt maal tijd is { $worked } per dag; de tabel zegt { $t
 table-note-amps = Ampère bij { $volts }.
 table-note-short = Naam ingekort.
 table-note-off = Je hebt er geen: toegevoegd, maar uitgeschakeld.
+
+take-title = Delen overnemen
+take-about = Vink aan wat je in je eigen configuratie wilt.
+take-twice = Je hebt er al een met die naam. Beide blijven.
+take-panels = Panelen, { $peak }: in plaats van de jouwe
+take-battery = Accu, { $capacity } { $kind }: in plaats van de jouwe
+take-add = In mijn configuratie zetten
+take-no-room = Voor { $n } ervan is geen plek in je lijst.
+take-done = Nu in je configuratie.

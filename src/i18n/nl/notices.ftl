@@ -8,6 +8,7 @@ adjusted = { $n ->
 preview-told = Je bekijkt een configuratie uit een link: { $name }.
 preview-safe = Je eigen configuraties blijven ongewijzigd. Probeer wat je wilt; er wordt niets opgeslagen tot je het bewaart.
 preview-keep = Bewaren bij mijn configuraties
+preview-take = Delen overnemen
 preview-back = Terug naar mijn configuratie
 preview-back-example = Terug naar het voorbeeld
 preview-kept = Bewaard bij je configuraties.

@@ -29,6 +29,8 @@ pub(super) enum Shown {
     Light,
     /// A table from a spreadsheet.
     Table,
+    /// Parts of a setup out of a link.
+    Take,
 }
 
 /// The list with its sheet; copies share it.

@@ -10,6 +10,8 @@ mod pictures;
 mod quick;
 mod row;
 mod table;
+mod take;
+mod tick;
 mod usage;
 mod window;
 
@@ -19,7 +21,7 @@ use super::icons::{Icon, icon};
 use super::lang::{number, t, t_args, watt_hours, watt_hours_a_day};
 use super::load_energy::{self, DayUse};
 use super::outlook::{self, Calculation};
-use super::state::AppState;
+use super::state::{AppState, Waiting};
 use super::widgets::{Sheet, Term, button, sheet, tip_with};
 use super::words::names::{drawer_name, load_name_by_id};
 use crate::forecast::outlook::Drawer;
@@ -58,9 +60,12 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
     let order = follow_order(list);
     keep_the_place(list);
     Effect::new(move |_| {
-        if app.table_waits.get() {
-            app.table_waits.set(false);
-            list.open(Shown::Table);
+        if let Some(waiting) = app.waiting.get() {
+            app.waiting.set(None);
+            list.open(match waiting {
+                Waiting::Table => Shown::Table,
+                Waiting::Take => Shown::Take,
+            });
         }
     });
     let full = Memo::new(move |_| app.setup.with(|setup| setup.loads.len() >= MAX_LOADS));
@@ -70,6 +75,7 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
         Shown::Load { id, .. } => app.setup.with(|setup| load_name_by_id(setup, id)),
         Shown::Light => t("light-title"),
         Shown::Table => t("table-title"),
+        Shown::Take => t("take-title"),
     });
     let inside = move || match list.shown.get() {
         Shown::Catalogue => add::view(list),
@@ -79,6 +85,7 @@ pub fn view(app: AppState, calculation: Calculation) -> AnyView {
         }
         Shown::Light => view! { {light::view(list)} {spoken(list.answer)} }.into_any(),
         Shown::Table => table::view(list),
+        Shown::Take => take::view(list),
     };
     view! {
         <div class="section-head">

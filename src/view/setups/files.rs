@@ -7,7 +7,7 @@ use crate::model::Setup;
 use crate::store::file::{MAX_BYTES, MAX_SETUPS};
 use crate::store::{FileContent, FileError, Loaded, read_file, read_library, write_file};
 use crate::view::lang::{t, t_args};
-use crate::view::state::Tab;
+use crate::view::state::{Tab, Waiting};
 use crate::view::text_file::read_text;
 use crate::view::words::names::setup_name;
 use crate::view::words::setups::{adjusted, file_fault};
@@ -131,7 +131,7 @@ pub fn take_in(setups: Setups, file: File) {
         };
         if !is_of_setups(&file.name(), &text) && read_table(&text).is_ok() {
             setups.app.pasted.try_set(text);
-            setups.app.table_waits.try_set(true);
+            setups.app.waiting.try_set(Some(Waiting::Table));
             setups.app.go(Tab::Loads);
             return;
         }

@@ -6,7 +6,7 @@ use super::{SaveState, Setups};
 use crate::i18n::Arg;
 use crate::view::lang::{key, t, t_args};
 use crate::view::offline::Offline;
-use crate::view::state::Tab;
+use crate::view::state::{Tab, Waiting};
 use crate::view::storage::StorageFault;
 use crate::view::words::names::setup_name;
 use crate::view::words::setups::{adjusted, link_fault};
@@ -74,6 +74,17 @@ fn update_notice(setups: Setups, offline: Offline) -> AnyView {
 fn preview_notice(setups: Setups, count: usize) -> AnyView {
     let name = Memo::new(move |_| setups.app.setup.with(setup_name));
     let own = setups.has_own.get_untracked();
+    let take = own.then(|| {
+        let press = move |_| {
+            setups.app.waiting.try_set(Some(Waiting::Take));
+            setups.app.go(Tab::Loads);
+        };
+        view! {
+            <button type="button" class="button button-quiet" on:click=press>
+                <span>{t("preview-take")}</span>
+            </button>
+        }
+    });
     let back = if own { t("preview-back") } else { t("preview-back-example") };
     view! {
         <div class="notice notice-preview" data-testid="preview-notice" role="status">
@@ -85,6 +96,7 @@ fn preview_notice(setups: Setups, count: usize) -> AnyView {
                 <button type="button" class="button" on:click=move |_| setups.keep_preview()>
                     <span>{t("preview-keep")}</span>
                 </button>
+                {take}
                 <button
                     type="button"
                     class="button button-quiet"

@@ -3,6 +3,7 @@
 mod words;
 
 use super::list::{LOADS_TITLE_ID, LoadList, Shown};
+use super::tick::tick;
 use crate::i18n::Arg;
 use crate::import::appliances::{Draft, Note, Reading, read_appliances};
 use crate::import::columns::{Columns, Kind, Meaning, Question, find_columns};
@@ -377,22 +378,6 @@ fn row(bring: Bring, draft: &Draft, load: &Load) -> AnyView {
             {matched(bring, draft, load)}
             {notes}
         </li>
-    }
-    .into_any()
-}
-
-/// A box to tick, with its words.
-fn tick(
-    words: AnyView,
-    ticked: impl Fn() -> bool + Send + 'static,
-    set: impl Fn(bool) + 'static,
-) -> AnyView {
-    let change = move |event: Event| set(event_target_checked(&event));
-    view! {
-        <label class="bring-keep">
-            <input type="checkbox" prop:checked=ticked on:change=change />
-            <span>{words}</span>
-        </label>
     }
     .into_any()
 }
