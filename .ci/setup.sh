@@ -7,6 +7,7 @@
 readonly TRUNK_VERSION=0.21.14
 readonly BINARYEN_VERSION=132.0.0
 readonly TERSER_VERSION=5.51.4
+readonly GECKODRIVER_VERSION=0.37.1
 readonly NODE_MAJOR=20
 # No path of this machine in what is published, so the same source gives the same bytes anywhere.
 readonly REMAP=--remap-path-prefix=${CARGO_HOME:-$HOME/.cargo}/registry/src=crates
@@ -355,8 +356,61 @@ setup_browser() {
   fi
 }
 
+# setup_engines: browsers of three engines and the programs that drive them, for tests/browser/engines.spec.mjs. One that
+# is not to be had is left out, and NIGHTBANK_WITHOUT_<engine> says why; where CI is set it has to be there.
+setup_engines() {
+  local names=() name
+  # Chromium's driver has to be of the version of the browser: it comes from the same place.
+  if [[ -z ${CHROMEDRIVER:-} ]] && ! have chromedriver && have chromium && can_install; then apt_install chromium-driver; fi
+  if ! [[ -n ${CHROMEDRIVER:-} ]] && ! have chromedriver; then
+    without CHROMIUM "chromedriver is missing (Debian: chromium-driver; elsewhere the one of your Chromium, in CHROMEDRIVER)"
+  fi
+
+  if [[ -z ${FIREFOX:-} ]]; then
+    if ! have firefox-esr && ! have firefox && can_install && has_package firefox-esr; then apt_install firefox-esr; fi
+    for name in firefox-esr firefox "/Applications/Firefox.app/Contents/MacOS/firefox"; do
+      if have "$name"; then FIREFOX=$(command -v "$name"); break; fi
+    done
+  fi
+  if [[ -n ${FIREFOX:-} ]]; then
+    export FIREFOX
+    # Debian has no package of its driver.
+    if [[ -z ${GECKODRIVER:-} ]] && ! have geckodriver; then
+      cargo_tool geckodriver "geckodriver $GECKODRIVER_VERSION, which drives Firefox (about 1 minute)" \
+        "geckodriver-$GECKODRIVER_VERSION" geckodriver --version "$GECKODRIVER_VERSION"
+    fi
+  else
+    without FIREFOX "Firefox is missing (Debian: firefox-esr; elsewhere install it, or set FIREFOX to its path)"
+  fi
+
+  if [[ $(uname) == Linux ]]; then
+    have WebKitWebDriver || names+=(webkit2gtk-driver)
+    have Xvfb || names+=(xvfb)
+    if ((${#names[@]})) && can_install; then apt_install "${names[@]}"; fi
+    if [[ -z ${MINIBROWSER:-} ]]; then
+      MINIBROWSER=$(compgen -G "/usr/lib*/*/webkit2gtk-4.1/MiniBrowser" | head -n 1 || true)
+    fi
+    export MINIBROWSER
+  fi
+  if ! have WebKitWebDriver || ! have Xvfb || [[ ! -x ${MINIBROWSER:-} ]]; then
+    without WEBKIT "WebKitWebDriver, MiniBrowser or Xvfb is missing (Debian, Ubuntu: webkit2gtk-driver xvfb; on other systems there is none)"
+  fi
+}
+
+# without <engine> <why>
+without() {
+  [[ -z ${CI:-} ]] || die "on CI all three engines have to be there: $2"
+  export "NIGHTBANK_WITHOUT_$1=$2"
+}
+
+# Packages can be installed here without asking a person twice.
+can_install() { have apt-get && { ((EUID == 0)) || { have sudo && { sudo -n true 2>/dev/null || [[ -t 0 ]]; }; }; }; }
+
+has_package() { [[ -n $(apt-cache policy "$1" 2>/dev/null | sed -n 's/^  Candidate: \([^(].*\)/\1/p') ]]; }
+
 setup_tests() {
   setup_build
   setup_rust_lints
   setup_browser
+  setup_engines
 }

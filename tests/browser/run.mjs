@@ -12,7 +12,7 @@ if (!existsSync(path.join(here, "../../dist/sw.js"))) {
   process.exit(1);
 }
 /** These take longest and go first, so that none of them is left over at the end. */
-const LONGEST = ["reach", "memory", "layout", "setups", "keyboard", "links", "offline"];
+const LONGEST = ["engines", "reach", "memory", "layout", "setups", "keyboard", "links", "offline"];
 const place = (name) => (LONGEST.findIndex((long) => name.startsWith(long)) + LONGEST.length + 1) % (LONGEST.length + 1);
 const wanted = process.argv.slice(2);
 const specs = readdirSync(here)
