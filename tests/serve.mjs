@@ -31,13 +31,17 @@ const HASHED = /-[0-9a-f]{8,16}(_bg)?\.(js|wasm|css)$/;
 export class StaticServer {
   /**
    * @param {string} directory what to serve
-   * @param {{ port?: number, host?: string, base?: string }} options `base` is a sub-path like "/somewhere/"
+   * @param {{ port?: number, host?: string, base?: string, pageForAll?: boolean, types?: Record<string, string> }} options
+   *   `base` is a sub-path like "/somewhere/"; `pageForAll` answers with the page where there is no such file, as some
+   *   hosts do; `types` are others by ending, as a badly set up host sends them
    */
-  constructor(directory, { port = 0, host = "127.0.0.1", base = "/" } = {}) {
+  constructor(directory, { port = 0, host = "127.0.0.1", base = "/", pageForAll = false, types = {} } = {}) {
     this.directory = path.resolve(directory);
     this.port = port;
     this.host = host;
     this.base = base;
+    this.pageForAll = pageForAll;
+    this.types = { ...TYPES, ...types };
     /** Every request so far: { method, url, status }. */
     this.log = [];
     this.packed = new Map();
@@ -105,7 +109,8 @@ export class StaticServer {
         file = path.join(file, "index.html");
       }
     } catch {
-      return send(404, {}, "not found\n");
+      if (!this.pageForAll) return send(404, {}, "not found\n");
+      file = path.join(this.directory, "index.html");
     }
 
     let body;
@@ -116,7 +121,7 @@ export class StaticServer {
     }
     const digest = createHash("sha256").update(body).digest("base64url").slice(0, 22);
     const headers = {
-      "Content-Type": TYPES[path.extname(file)] ?? "application/octet-stream",
+      "Content-Type": this.types[path.extname(file)] ?? "application/octet-stream",
       "Cache-Control": HASHED.test(file) ? "public, max-age=31536000, immutable" : "no-cache",
       ETag: `"${digest}"`,
       Vary: "Accept-Encoding",

@@ -1,5 +1,7 @@
-// Runs before the page proper, in any browser: says what is wrong if the page cannot start at all.
-// A plain script, so that it also runs where modules do not (a page opened from a file).
+// Runs before the page proper, in any browser: says what is wrong if the page cannot start at all, and gives the program
+// plain substitutes for small things that a few embedded browsers lack.
+// A plain script in the JavaScript of 2009 (ES5), so that it also runs where modules do not: in an old browser, or in a
+// page opened from a file.
 (function () {
   var app = document.getElementById("app");
   var trouble = document.getElementById("trouble");
@@ -9,12 +11,20 @@
     en: {
       file: ["This page cannot run from a file.", "Browsers only run it from a web address (https). Please open the published page."],
       old: [
-        "This browser is too old for Nightbank, or has WebAssembly switched off.",
-        "Any current browser will do. Some strict privacy modes switch WebAssembly off: allow it for this page.",
+        "This browser is too old for Nightbank.",
+        "It needs Safari 15.4, Chrome 96, Firefox 98 or anything newer. Update the browser or the system, or open this page on another device.",
+      ],
+      off: [
+        "WebAssembly is switched off in this browser, and Nightbank calculates with it.",
+        "In lockdown mode, make an exception for this page: in the page’s menu in the address bar, under the settings for this website. In other strict privacy modes, allow WebAssembly for this page. Then load it again.",
       ],
       failed: [
         "Nightbank could not start.",
         "A part of the page did not arrive. Check the connection and load the page again. What you saved on this device is still there.",
+      ],
+      broke: [
+        "Nightbank could not start.",
+        "Everything arrived, but something failed in this browser. Load the page again; if that does not help, update the browser or try another one. What you saved on this device is still there.",
       ],
     },
     de: {
@@ -25,12 +35,20 @@
       ],
       file: ["Diese Seite läuft nicht aus einer Datei.", "Browser starten sie nur von einer Webadresse (https). Öffne bitte die veröffentlichte Seite."],
       old: [
-        "Dieser Browser ist zu alt für Nightbank, oder WebAssembly ist ausgeschaltet.",
-        "Jeder aktuelle Browser genügt. Manche strengen Privatmodi schalten WebAssembly aus: Erlaube es für diese Seite.",
+        "Dieser Browser ist zu alt für Nightbank.",
+        "Nötig ist Safari 15.4, Chrome 96, Firefox 98 oder neuer. Aktualisiere den Browser oder das System, oder öffne die Seite auf einem anderen Gerät.",
+      ],
+      off: [
+        "WebAssembly ist in diesem Browser ausgeschaltet, und Nightbank rechnet damit.",
+        "Im Blockierungsmodus: Mach für diese Seite eine Ausnahme, im Seitenmenü der Adresszeile unter den Einstellungen für diese Website. In anderen strengen Privatmodi: Erlaube WebAssembly für diese Seite. Lade sie dann neu.",
       ],
       failed: [
         "Nightbank konnte nicht starten.",
         "Ein Teil der Seite ist nicht angekommen. Prüfe die Verbindung und lade die Seite neu. Was du auf diesem Gerät gespeichert hast, ist noch da.",
+      ],
+      broke: [
+        "Nightbank konnte nicht starten.",
+        "Alles ist angekommen, aber in diesem Browser ist etwas schiefgegangen. Lade die Seite neu; hilft das nicht, aktualisiere den Browser oder nimm einen anderen. Was du auf diesem Gerät gespeichert hast, ist noch da.",
       ],
     },
     fr: {
@@ -41,12 +59,20 @@
       ],
       file: ["Cette page ne peut pas s’ouvrir depuis un fichier.", "Les navigateurs ne la lancent qu’à une adresse web (https). Ouvrez la page publiée."],
       old: [
-        "Ce navigateur est trop ancien pour Nightbank, ou WebAssembly y est désactivé.",
-        "Tout navigateur à jour convient. Certains modes privés stricts désactivent WebAssembly\u202f: autorisez-le pour cette page.",
+        "Ce navigateur est trop ancien pour Nightbank.",
+        "Il faut Safari 15.4, Chrome 96, Firefox 98 ou plus récent. Mettez à jour le navigateur ou le système, ou ouvrez cette page sur un autre appareil.",
+      ],
+      off: [
+        "WebAssembly est désactivé dans ce navigateur, et Nightbank calcule avec.",
+        "En mode Isolement, faites une exception pour cette page\u202f: dans le menu de la page, près de l’adresse, sous les réglages du site. Dans un autre mode privé strict, autorisez WebAssembly pour cette page. Puis rechargez-la.",
       ],
       failed: [
         "Nightbank n’a pas pu démarrer.",
         "Une partie de la page n’est pas arrivée. Vérifiez la connexion et rechargez la page. Ce que vous avez enregistré ici est toujours là.",
+      ],
+      broke: [
+        "Nightbank n’a pas pu démarrer.",
+        "Tout est arrivé, mais quelque chose a échoué dans ce navigateur. Rechargez la page\u202f; si cela ne suffit pas, mettez le navigateur à jour ou essayez-en un autre. Ce que vous avez enregistré ici est toujours là.",
       ],
     },
     nl: {
@@ -57,12 +83,20 @@
       ],
       file: ["Deze pagina werkt niet vanuit een bestand.", "Browsers starten haar alleen vanaf een webadres (https). Open de gepubliceerde pagina."],
       old: [
-        "Deze browser is te oud voor Nightbank, of WebAssembly staat uit.",
-        "Elke actuele browser is goed. Sommige strenge privacymodi zetten WebAssembly uit: sta het toe voor deze pagina.",
+        "Deze browser is te oud voor Nightbank.",
+        "Nodig is Safari 15.4, Chrome 96, Firefox 98 of nieuwer. Werk de browser of het systeem bij, of open deze pagina op een ander apparaat.",
+      ],
+      off: [
+        "WebAssembly staat uit in deze browser, en Nightbank rekent ermee.",
+        "In isolatiemodus: maak een uitzondering voor deze pagina, in het paginamenu in de adresbalk onder de instellingen voor deze website. In een andere strenge privacymodus: sta WebAssembly toe voor deze pagina. Laad haar daarna opnieuw.",
       ],
       failed: [
         "Nightbank kon niet starten.",
         "Een deel van de pagina is niet aangekomen. Controleer de verbinding en laad de pagina opnieuw. Wat je op dit apparaat hebt opgeslagen, is er nog.",
+      ],
+      broke: [
+        "Nightbank kon niet starten.",
+        "Alles is aangekomen, maar in deze browser ging iets mis. Laad de pagina opnieuw; helpt dat niet, werk de browser bij of probeer een andere. Wat je op dit apparaat hebt opgeslagen, is er nog.",
       ],
     },
   };
@@ -107,9 +141,74 @@
     return;
   }
 
-  if (typeof WebAssembly !== "object" || !("noModule" in HTMLScriptElement.prototype)) {
+  // The newest things without which nothing works: dialogs, and references in WebAssembly, which this module of 14 bytes
+  // has a table of. A browser that has the one and nothing of the other has it switched off.
+  var dialogs = "HTMLDialogElement" in window && "showModal" in HTMLDialogElement.prototype;
+  var program = new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0, 4, 4, 1, 111, 0, 0]);
+  if (!dialogs || (window.WebAssembly && !WebAssembly.validate(program))) {
     tell(words.old);
     return;
+  }
+  if (!window.WebAssembly) {
+    tell(words.off);
+    return;
+  }
+
+  // What the browser writes numbers and dates with; plain ones where it has none, or refuses what it is asked for.
+  var intl = window.Intl || (window.Intl = {});
+  function sure(name, plain) {
+    var own = intl[name];
+    function either(locales, options) {
+      try {
+        return new own(locales, options);
+      } catch (_refused) {
+        return plain(options || {});
+      }
+    }
+    // Shown to work, it stays.
+    try {
+      new own("en", { maximumFractionDigits: 1, minimumFractionDigits: 1, useGrouping: true, timeZone: "UTC", weekday: "short" });
+    } catch (_lacking) {
+      intl[name] = either;
+    }
+  }
+  sure("NumberFormat", function (options) {
+    return {
+      format: function (value) {
+        var most = options.maximumFractionDigits || 0;
+        var text = value.toFixed(most);
+        return options.minimumFractionDigits || !most ? text : String(Number(text));
+      },
+    };
+  });
+  sure("DateTimeFormat", function (options) {
+    return {
+      format: function (when) {
+        // Such as "Sat 12 Sep 2026".
+        var pieces = new Date(when).toUTCString().replace(",", "").split(" ");
+        var asked = [options.weekday, options.day, options.month, options.year];
+        return pieces
+          .filter(function (_piece, at) {
+            return asked[at];
+          })
+          .join(" ");
+      },
+      resolvedOptions: function () {
+        return {};
+      },
+    };
+  });
+  sure("PluralRules", function () {
+    return {
+      select: function (count) {
+        return count === 1 ? "one" : "other";
+      },
+    };
+  });
+  if (window.performance && !performance.getEntriesByType) {
+    performance.getEntriesByType = function () {
+      return [];
+    };
   }
 
   // The first number and the first date that a browser writes cost a slow phone more than a tenth of a second. It has
@@ -120,10 +219,14 @@
     new Intl.DateTimeFormat(undefined, options).format(0);
   });
 
-  // A file that does not arrive, or code that fails before the page stands; from then on `tell` is quiet. `true`: such
-  // events do not bubble. The page's own listener comes later and may say more: it goes first.
-  function failed() {
-    setTimeout(tell, 0, words.failed);
+  // A file that does not arrive, or is not what it should be (its bytes are no program, or a page in the place of a
+  // file); or code that fails before the page stands. From then on `tell` is quiet. `true`: such events do not bubble. The
+  // page's own listener comes later and may say more: it goes first.
+  function failed(event) {
+    var why = event.reason || event.error;
+    var arrived = event.target === window && why instanceof Error && !(why instanceof WebAssembly.CompileError);
+    var sent = arrived && /fetch|load|network|import|module|mime|http|response|status/i.test(why.message);
+    setTimeout(tell, 0, arrived && !sent ? words.broke : words.failed);
   }
   addEventListener("error", failed, true);
   addEventListener("unhandledrejection", failed);

@@ -10,12 +10,16 @@ const EARLY = ["storage", "outlook"];
 /** How a piece is fetched, as the splitter (`wasm_split_cli_support`) writes it; a comment before one that several parts share lists them. */
 const FETCHED = /((?:\/\* ([\w, ]+) \*\/\s*const __chunk_\d+ = )?)makeLoad\(\(\) => \{\s*const src = fetch\(new URL\("\.\/([\w.-]+)\.wasm", import\.meta\.url\)\);\s*src\.catch\(\(\) => \{\}\);\s*return async \(imports\) => \(WebAssembly\.instantiateStreaming\(src, imports\)\);\s*\}\s*,/g;
 
-/** Takes the place of that. What did not arrive is fetched again the next time it is asked for. */
+/**
+ * Takes the place of that. What did not arrive, or is not what it should be (cut short, or a host's page in its place), is
+ * fetched again the next time it is asked for, then past everything stored on the way.
+ */
 const ARRIVAL = `
 const arriving = new Map();
+const spoilt = new Set();
 function arrive(file) {
     if (!arriving.has(file)) {
-        const bytes = fetch(new URL(file, import.meta.url)).then((response) => {
+        const bytes = fetch(new URL(file, import.meta.url), { cache: spoilt.has(file) ? "reload" : "default" }).then((response) => {
             if (!response.ok) throw new Error(\`\${file}: \${response.status}\`);
             return response.arrayBuffer();
         });
@@ -28,7 +32,14 @@ function arrive(file) {
 function piece(file, from, length) {
     return () => {
         const bytes = arrive(file);
-        return async (imports) => WebAssembly.instantiate(new Uint8Array(await bytes, from, length), imports);
+        return async (imports) => {
+            try {
+                return await WebAssembly.instantiate(new Uint8Array(await bytes, from, length), imports);
+            } catch (error) {
+                spoilt.add(file);
+                throw error;
+            }
+        };
     };
 }
 `;

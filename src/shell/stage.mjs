@@ -1,8 +1,9 @@
 // Trunk's post_build hook, run on the staged files before they become dist/:
 //
 // 1. The texts of the languages are put beside the page, and so are the parts of the program that are fetched when needed.
-// 2. index.html gets a Content-Security-Policy that names the hash of each inline script and style, so that
-//    nothing else can run; and addresses in its preview tags if NIGHTBANK_ADDRESS says where the page will live.
+// 2. The script that runs first is put into index.html so that old browsers can read it too. index.html gets a
+//    Content-Security-Policy that names the hash of each inline script and style, so that nothing else can run; and
+//    addresses in its preview tags if NIGHTBANK_ADDRESS says where the page will live.
 // 3. sw.js is written: the service worker with the list of files and a version that is a hash of their bytes.
 //
 // A debug build (`trunk serve`, `.ci/dev`) is one program and gets texts and data alone: a policy would forbid the script that
@@ -51,6 +52,25 @@ export function contentSecurityPolicy(html) {
     "base-uri 'none'",
     "form-action 'none'",
   ].join("; ");
+}
+
+/**
+ * Puts the script that says what is wrong into the page as `minify` makes it smaller. The build's own way of that writes
+ * newer JavaScript, at which an old browser stops before it says anything.
+ */
+export async function withBoot(html, minify) {
+  const inline = /<script>[\s\S]*?<\/script>/g;
+  const found = html.match(inline) ?? [];
+  if (found.length !== 1) throw new Error(`index.html has ${found.length} plain inline scripts, and one is expected`);
+  const script = await minify(fileURLToPath(new URL("boot.js", import.meta.url)));
+  if (/<\/script/i.test(script)) throw new Error("boot.js would end its own element");
+  return html.replace(inline, () => `<script>${script}</script>`);
+}
+
+/** As small as it gets in the JavaScript of 2009. */
+async function minifiedForAll(file) {
+  const { stdout } = await promisify(execFile)("terser", [file, "--compress", "--mangle", "--ecma", "5"]);
+  return stdout.trim();
 }
 
 /** Puts the policy right after the charset, before anything it is to govern. */
@@ -159,11 +179,12 @@ export async function stageTexts(directory, texts) {
 /** What is fetched when it is first needed: packed here, as not every server packs a file of bytes. */
 const DATA = ["climate/climate.bin", "places/places.txt"];
 
-/** Puts the tables beside the page. */
+/** Puts the tables beside the page, and once more as they are for browsers that cannot unpack (`view/fetched.rs`). */
 export async function stageData(directory, model) {
   for (const file of DATA) {
-    const bytes = gzipSync(await readFile(path.join(model, file)), { level: 9 });
-    await writeFile(path.join(directory, path.basename(file)), bytes);
+    const bytes = await readFile(path.join(model, file));
+    await writeFile(path.join(directory, path.basename(file)), gzipSync(bytes, { level: 9 }));
+    await writeFile(path.join(directory, `plain-${path.basename(file)}`), bytes);
   }
 }
 
@@ -178,9 +199,10 @@ async function walk(directory, prefix = "") {
 }
 
 /** Writes policy and service worker into the directory of a finished build. */
-export async function stage(directory, { address, template } = {}) {
+export async function stage(directory, { address, template, minify } = {}) {
   const page = path.join(directory, "index.html");
-  const html = withPolicy(withAddress(await readFile(page, "utf8"), address));
+  const written = await readFile(page, "utf8");
+  const html = withPolicy(withAddress(minify ? await withBoot(written, minify) : written, address));
   await writeFile(page, html);
   return writeServiceWorker(directory, template);
 }
@@ -201,8 +223,13 @@ export async function writeServiceWorker(directory, template = fileURLToPath(new
     version: hash.digest("hex").slice(0, 16),
     files: files.map((name) => name.split("/").map(encodeURIComponent).join("/")),
     parts: files.filter((name) => HASHED.test(name) && html.includes(path.posix.basename(name))),
+    sums: {},
   };
-  const filled = source.replace(/\/\*BUILD\*\/ \{[^}]*\}/, () => JSON.stringify(build));
+  // Of what the program is made of: a host may well make pictures smaller.
+  for (const name of files.filter((name) => /\.(js|wasm|ftl|bin|txt)$/.test(name))) {
+    build.sums[name] = `sha256-${createHash("sha256").update(await readFile(path.join(directory, name))).digest("base64")}`;
+  }
+  const filled = source.replace(/\/\*BUILD\*\/ \{.*\};/, () => `${JSON.stringify(build)};`);
   if (filled === source) throw new Error("sw.js has lost the place for its BUILD");
   await writeFile(path.join(directory, "sw.js"), filled);
   return build;
@@ -213,7 +240,7 @@ async function build(directory) {
   await stageData(directory, fileURLToPath(new URL("../model", import.meta.url)));
   if (process.env.TRUNK_PROFILE !== "release") return;
   await stageParts(directory, path.join(process.env.CARGO_TARGET_DIR ?? "target", "wasm-bindgen/release/parts"), optimised);
-  const build = await stage(directory, { address: process.env.NIGHTBANK_ADDRESS });
+  const build = await stage(directory, { address: process.env.NIGHTBANK_ADDRESS, minify: minifiedForAll });
   console.log(`build ${build.version}: ${build.files.length} files kept offline`);
 }
 

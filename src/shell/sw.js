@@ -1,8 +1,9 @@
 // The service worker: keeps one complete build of the page on the device.
 //
 // The build step fills in BUILD (see stage.mjs): `version` is a hash over the bytes of every file, `files` is
-// everything the page may ask for, `parts` are the hashed files that the page of this build names.
-const BUILD = /*BUILD*/ { version: "dev", files: [], parts: [] };
+// everything the page may ask for, `parts` are the hashed files that the page of this build names, `sums` says what the
+// bytes of a file have to be.
+const BUILD = /*BUILD*/ { version: "dev", files: [], parts: [], sums: {} };
 
 // Origins are shared (many projects live under one github.io name): touch only caches with our own prefix.
 const PREFIX = "nightbank-";
@@ -10,14 +11,22 @@ const CACHE = PREFIX + BUILD.version;
 const PAGE = new URL("./", self.location).href;
 // Mail programs and share plugins write "#" as "%23": a shared link is then asked for as a file of that name.
 const LINK_AS_FILE = `${PAGE}%23`;
-const LISTED = new Set(BUILD.files.map((file) => new URL(file, self.location).href));
+// Tables come packed, and plain for browsers that cannot unpack them: one of both is enough.
+const unpacks = "DecompressionStream" in self;
+const packedOf = (file) => file.replace(/^plain-/, "");
+const spare = (file) => (unpacks ? file !== packedOf(file) : BUILD.files.includes(`plain-${file}`));
+const FILES = BUILD.files.filter((file) => !spare(file));
+const LISTED = new Set(FILES.map((file) => new URL(file, self.location).href));
 
 // All of it or nothing: a build that is only partly kept would be a dead page without a network.
 async function keepThisBuild() {
   const responses = await Promise.all(
-    [PAGE, ...LISTED].map(async (url) => {
-      // "no-cache" asks the server whether a stored copy is still good, so nothing stale gets in.
-      const response = await fetch(new Request(url, { cache: "no-cache", credentials: "same-origin" }));
+    ["", ...FILES].map(async (file) => {
+      const url = new URL(file || "./", self.location).href;
+      // "no-cache" asks the server whether a stored copy is still good, so nothing stale gets in. The browser compares the
+      // sum: a host may answer with a page of its own in the place of a file, or with half of it.
+      const asked = { cache: "no-cache", credentials: "same-origin", integrity: BUILD.sums[file] ?? "" };
+      const response = await fetch(new Request(url, asked));
       if (!response.ok) throw new Error(`${url}: ${response.status}`);
       return [url, response];
     }),

@@ -108,31 +108,37 @@ impl<T: Send + Sync + 'static> DataFile<T> {
     }
 }
 
-/// The bytes of a file that the build has packed with gzip, unpacked by the browser.
+/// The bytes of a file that the build has packed with gzip, unpacked by the browser; or, where it cannot unpack (Safari
+/// before 16.4, Firefox before 113), of the plain one beside it.
 ///
 /// # Errors
 ///
-/// Tells in a word what failed: no network, no such file, or a browser that cannot unpack.
+/// Tells in a word what failed: no network, no such file, or one that is not packed.
 pub async fn bytes(path: &str) -> Result<Vec<u8>, String> {
-    let window = web_sys::window().ok_or_else(String::new)?;
-    let response = JsFuture::from(window.fetch_with_str(path)).await.map_err(said)?;
-    let response: Response = response.dyn_into().map_err(said)?;
-    if !response.ok() {
-        return Err(format!("{} {path}", response.status()));
-    }
     // The streams are reached by name: their types would make web-sys larger for this one call.
     let get = |of: &JsValue, name: &str| Reflect::get(of, &name.into()).map_err(said);
+    let Ok(unpacker) = get(&js_sys::global(), "DecompressionStream")?.dyn_into::<Function>() else {
+        return whole(&fetched(&format!("plain-{path}")).await?).await;
+    };
+    let response = fetched(path).await?;
     let body = get(&response, "body")?;
-    let class: Function = get(&js_sys::global(), "DecompressionStream")?
-        .dyn_into()
-        .map_err(|_| "the browser cannot unpack gzip".to_owned())?;
-    let unpack = Reflect::construct(&class, &Array::of1(&"gzip".into())).map_err(said)?;
+    let unpack = Reflect::construct(&unpacker, &Array::of1(&"gzip".into())).map_err(said)?;
     let pipe: Function = get(&body, "pipeThrough")?.dyn_into().map_err(said)?;
     let stream = pipe.call1(&body, &unpack).map_err(said)?;
     let class: Function = get(&js_sys::global(), "Response")?.dyn_into().map_err(said)?;
-    let unpacked: Response =
-        Reflect::construct(&class, &Array::of1(&stream)).map_err(said)?.dyn_into().map_err(said)?;
-    let buffer = JsFuture::from(unpacked.array_buffer().map_err(said)?).await.map_err(said)?;
+    let unpacked = Reflect::construct(&class, &Array::of1(&stream)).map_err(said)?;
+    whole(&unpacked.dyn_into().map_err(said)?).await
+}
+
+async fn fetched(path: &str) -> Result<Response, String> {
+    let window = web_sys::window().ok_or_else(String::new)?;
+    let response = JsFuture::from(window.fetch_with_str(path)).await.map_err(said)?;
+    let response: Response = response.dyn_into().map_err(said)?;
+    if response.ok() { Ok(response) } else { Err(format!("{} {path}", response.status())) }
+}
+
+async fn whole(response: &Response) -> Result<Vec<u8>, String> {
+    let buffer = JsFuture::from(response.array_buffer().map_err(said)?).await.map_err(said)?;
     let buffer: ArrayBuffer = buffer.dyn_into().map_err(said)?;
     Ok(Uint8Array::new(&buffer).to_vec())
 }

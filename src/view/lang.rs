@@ -198,7 +198,10 @@ async fn fetch_text(path: &str) -> Result<String, String> {
         return Err(format!("{} {path}", response.status()));
     }
     let text = JsFuture::from(response.text().map_err(said)?).await.map_err(said)?;
-    text.as_string().ok_or_else(String::new)
+    // Some hosts answer every address with a page of theirs; no file of texts begins like one.
+    text.as_string()
+        .filter(|text| !text.trim_start().starts_with('<'))
+        .ok_or_else(|| format!("{path}: a page in its place"))
 }
 
 fn format(format: Format, value: &JsValue) -> Option<String> {

@@ -8,7 +8,9 @@ import path from "node:path";
 import { test } from "node:test";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
-import { contentSecurityPolicy, stage, stageParts, stageTexts, withAddress, withPolicy } from "../../src/shell/stage.mjs";
+import { parse } from "acorn";
+import { contentSecurityPolicy, stage, stageParts, stageTexts, withAddress, withBoot, withPolicy } from "../../src/shell/stage.mjs";
+import { DIST } from "./support/builds.mjs";
 
 const PAGE = `<!doctype html><html lang=en><meta charset=utf-8><title>t</title><link href=./app-0123456789abcdef.js rel=modulepreload><style>p{margin:0}</style><script type=module>start()</script><script src="./other.js"></script>`;
 
@@ -77,6 +79,19 @@ test("the service worker lists what the page may load, not itself, not the previ
   assert.deepEqual(build.parts, ["app-0123456789abcdef.js"]);
   const worker = await readFile(path.join(directory, "sw.js"), "utf8");
   assert.ok(worker.includes(`"version":"${build.version}"`));
+  // SHA-256 of "1", by sha256sum.
+  assert.equal(Buffer.from(build.sums["app-0123456789abcdef.js"].slice("sha256-".length), "base64").toString("hex"), "6b86b273ff34fce19d6b804eff5a3f5747ada4eaa22f1d49c01e52ddb7875b4b");
+  assert.deepEqual(Object.keys(build.sums), ["app-0123456789abcdef.js", "texts/de.ftl"], "a host may make pictures smaller");
+});
+
+test("the script that says what is wrong is one that a browser of 2009 reads", async () => {
+  const built = await readFile(path.join(DIST, "index.html"), "utf8");
+  const [, script] = built.match(/<script>([\s\S]*?)<\/script>/);
+  assert.doesNotThrow(() => parse(script, { ecmaVersion: 5 }));
+  assert.throws(() => parse("let a = () => 1", { ecmaVersion: 5 }), "such a reader knows newer words from older ones");
+  const page = "<script>old()</script><script type=module>m()</script>";
+  assert.equal(await withBoot(page, async () => "new($&)"), "<script>new($&)</script><script type=module>m()</script>");
+  await assert.rejects(withBoot("<p>", async () => ""), /0 plain inline scripts/);
 });
 
 test("the version changes with any byte of any file, and with a name, and with nothing else", async (t) => {
@@ -96,7 +111,7 @@ test("a debug build gets texts and data and is left alone otherwise", async (t) 
   await writeFile(path.join(directory, "index.html"), PAGE);
   const hook = fileURLToPath(new URL("../../src/shell/stage.mjs", import.meta.url));
   await promisify(execFile)(process.execPath, [hook], { env: { ...process.env, TRUNK_PROFILE: "debug", TRUNK_STAGING_DIR: directory } });
-  assert.deepEqual((await readdir(directory)).sort(), ["climate.bin", "i18n", "index.html", "places.txt"]);
+  assert.deepEqual((await readdir(directory)).sort(), ["climate.bin", "i18n", "index.html", "places.txt", "plain-climate.bin", "plain-places.txt"]);
   assert.deepEqual((await readdir(path.join(directory, "i18n"))).sort(), ["de.ftl", "fr.ftl", "nl.ftl"]);
   assert.equal(await readFile(path.join(directory, "index.html"), "utf8"), PAGE);
 });
