@@ -2,6 +2,8 @@
 
 use encoding_rs::Encoding;
 use nightbank::export::csv::{Dialect, LoadHeaders, LoadRow, loads_csv};
+use nightbank::export::forum_table::{ForumTable, forum_table};
+use nightbank::export::forum_text::Markup;
 use nightbank::import::appliances::{
     Draft, NO_APPLIANCE, Note, Reading, RowFault, code_of, read_appliances,
 };
@@ -371,5 +373,23 @@ fn the_table_this_page_writes_comes_back_unchanged() {
             assert_eq!(back, own, "{language} {dialect:?}");
             assert_eq!(drafts.last().map(|last| &last.load), Some(&Err(RowFault::NotAnAppliance)));
         }
+    }
+}
+
+#[test]
+fn a_posted_table_comes_back_with_its_names() {
+    let names =
+        ["Fan | big", "Lamp (left) #2", "www.place.example", "a*b_c", "Back\\slash", "1. one"];
+    let row = |name: &&str| [*name, "20", "1.5"].map(str::to_owned).to_vec();
+    let table = ForumTable {
+        headings: ["Name", "W", "Hours"].map(str::to_owned).to_vec(),
+        rows: names.iter().map(row).collect(),
+        between: ": ".to_owned(),
+        ..ForumTable::default()
+    };
+    for markup in [Markup::Plain, Markup::Markdown] {
+        let back: Vec<Load> = loads(&forum_table(&table, markup));
+        let back: Vec<&str> = back.iter().map(|load| load.name.as_str()).collect();
+        assert_eq!(back, names, "{markup:?}");
     }
 }

@@ -18,6 +18,8 @@ pub struct Line {
 pub struct ForumAnswer {
     /// Name of the setup.
     pub title: String,
+    /// What it comes to, in a sentence or two.
+    pub verdict: String,
     /// What stands between a label and its value, such as `: `.
     pub between: String,
     /// The setup and its answer in a few lines.
@@ -69,6 +71,7 @@ pub fn forum_text(answer: &ForumAnswer, markup: Markup) -> String {
     if has_text(&answer.title) {
         parts.push(strong(&answer.title));
     }
+    parts.push(text(&answer.verdict));
     let lines: Vec<String> =
         answer.lines.iter().map(|line| format!("{bullet}{}", pair(line))).collect();
     parts.push(lines.join("\n"));
@@ -82,17 +85,22 @@ pub fn forum_text(answer: &ForumAnswer, markup: Markup) -> String {
         parts.push(drains.join("\n"));
     }
     parts.extend(answer.notes.iter().map(|note| text(note)));
-    let link = safe_address(&answer.link);
-    if !link.is_empty() {
-        let label = text(&answer.link_label);
-        parts.push(match markup {
-            Markup::Plain => format!("{label}{between}{link}"),
-            Markup::Markdown => format!("[{label}]({link})"),
-            Markup::BbCode => format!("[url={link}]{label}[/url]"),
-        });
-    }
+    parts.push(marked_link(&answer.link_label, &answer.link, between, markup));
     parts.retain(|part| !part.trim().is_empty());
     parts.join("\n\n") + "\n"
+}
+
+/// A link behind words; empty without an address.
+pub(super) fn marked_link(label: &str, address: &str, between: &str, markup: Markup) -> String {
+    let (link, label) = (safe_address(address), as_text(label, markup));
+    if link.is_empty() {
+        return String::new();
+    }
+    match markup {
+        Markup::Plain => format!("{label}{between}{link}"),
+        Markup::Markdown => format!("[{label}]({link})"),
+        Markup::BbCode => format!("[url={link}]{label}[/url]"),
+    }
 }
 
 fn has_text(raw: &str) -> bool {
@@ -110,7 +118,7 @@ const JOINER: char = '\u{2060}';
 const END: char = '\0';
 
 /// One line of text that the markup leaves alone.
-fn as_text(raw: &str, markup: Markup) -> String {
+pub(super) fn as_text(raw: &str, markup: Markup) -> String {
     let line = raw.split(is_blank).filter(|word| !word.is_empty()).collect::<Vec<_>>().join(" ");
     let mut text = String::with_capacity(line.len() + 8);
     let mut chars = line.chars().peekable();
@@ -190,6 +198,7 @@ mod tests {
     fn answer(name: &str) -> ForumAnswer {
         ForumAnswer {
             title: name.to_owned(),
+            verdict: "Friday is safe.".to_owned(),
             between: ": ".to_owned(),
             lines: vec![line("Nights", "4 of 7"), line("Battery", "105 Ah, LiFePO4")],
             drains_title: "What draws most".to_owned(),
@@ -205,7 +214,7 @@ mod tests {
         let text = forum_text(&answer("Our van"), Markup::Plain);
         assert_eq!(
             text,
-            "Our van\n\nNights: 4 of 7\nBattery: 105 Ah, LiFePO4\n\nWhat draws most\n\n\
+            "Our van\n\nFriday is safe.\n\nNights: 4 of 7\nBattery: 105 Ah, LiFePO4\n\nWhat draws most\n\n\
              1. Our van: 540 Wh\n2. Lamps: 3.5 Wh\n\nClouds may cost a night.\n\n\
              Our van\n\nOpen this setup: https://camp.example/#1abc\n"
         );
@@ -214,11 +223,15 @@ mod tests {
     #[test]
     fn markdown_and_bbcode_have_their_marks_and_readable_figures() {
         let markdown = forum_text(&answer("Our van"), Markup::Markdown);
-        assert!(markdown.starts_with("**Our van**\n\n- Nights: 4 of 7\n- Battery: 105 Ah,"));
+        assert!(
+            markdown.starts_with(
+                "**Our van**\n\nFriday is safe.\n\n- Nights: 4 of 7\n- Battery: 105 Ah,"
+            )
+        );
         assert!(markdown.contains("\n2. Lamps: 3.5 Wh\n"));
         assert!(markdown.ends_with("[Open this setup](https://camp.example/#1abc)\n"));
         let bbcode = forum_text(&answer("Our van"), Markup::BbCode);
-        assert!(bbcode.starts_with("[b]Our van[/b]\n\nNights: 4 of 7\n"));
+        assert!(bbcode.starts_with("[b]Our van[/b]\n\nFriday is safe.\n\nNights: 4 of 7\n"));
         assert!(bbcode.ends_with("[url=https://camp.example/#1abc]Open this setup[/url]\n"));
     }
 

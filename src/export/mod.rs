@@ -3,6 +3,7 @@
 //! The page hands over finished words and figures; everything here is text out of text.
 
 pub mod csv;
+pub mod forum_table;
 pub mod forum_text;
 pub mod qr;
 pub mod ranking;

@@ -35,7 +35,7 @@ const MARGIN: f64 = 32.0;
 const FIRST_ROW: f64 = 112.0;
 const ROW: f64 = 52.0;
 /// Characters of a name that fit beside its figure.
-const LABEL_CHARS: usize = 52;
+const LABEL_CHARS: usize = 44;
 
 /// The ranking as an SVG document of its own.
 #[must_use]
@@ -56,13 +56,13 @@ pub fn ranking_svg(ranking: &Ranking) -> String {
     };
     let heading = "font-size=\"26\" font-weight=\"600\" font-family=\"Georgia, serif\"";
     text((MARGIN, 52.0), heading, &ranking.title);
-    text((MARGIN, 80.0), "font-size=\"16\" fill=\"#4c566b\"", &ranking.subtitle);
+    text((MARGIN, 80.0), "font-size=\"18\" fill=\"#4c566b\"", &ranking.subtitle);
     for (index, row) in ranking.rows.iter().enumerate() {
         let y = FIRST_ROW + ROW * index as f64 + 16.0;
-        text((MARGIN, y), "font-size=\"17\"", &shortened(&row.label));
-        text((right, y), "font-size=\"17\" font-weight=\"600\" text-anchor=\"end\"", &row.value);
+        text((MARGIN, y), "font-size=\"19\"", &shortened(&row.label));
+        text((right, y), "font-size=\"19\" font-weight=\"600\" text-anchor=\"end\"", &row.value);
     }
-    text((MARGIN, height - 20.0), "font-size=\"14\" fill=\"#4c566b\"", &ranking.footer);
+    text((MARGIN, height - 20.0), "font-size=\"16\" fill=\"#4c566b\"", &ranking.footer);
     for (index, row) in ranking.rows.iter().enumerate() {
         let y = FIRST_ROW + ROW * index as f64 + 24.0;
         let frac = if row.length_frac.is_finite() { row.length_frac.clamp(0.0, 1.0) } else { 0.0 };

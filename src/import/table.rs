@@ -4,6 +4,7 @@
 //! RFC 4180. Which it is, is found from the rows. Nothing is left out but rows without content and
 //! the ruling of a Markdown table.
 
+use std::borrow::Cow;
 use std::fmt;
 
 /// Most characters of a table that are read [bytes of UTF-8].
@@ -175,13 +176,15 @@ fn open_quote(last: &Row, text: &str) -> bool {
 
 fn read_rows(text: &str, delimiter: char, most: usize, quoting: bool) -> Vec<Row> {
     let Ok(byte) = u8::try_from(u32::from(delimiter)) else { return Vec::new() };
+    let bars = delimiter == '|';
+    let text = if bars { Cow::Owned(text.replace("\\|", HIDDEN_BAR)) } else { Cow::Borrowed(text) };
+    let text = text.as_ref();
     let mut reader = csv::ReaderBuilder::new()
         .delimiter(byte)
         .has_headers(false)
         .flexible(true)
         .quoting(quoting && delimiter != '|')
         .from_reader(text.as_bytes());
-    let bars = delimiter == '|';
     let mut rows = Vec::new();
     for record in reader.records() {
         // Text in memory is UTF-8 and rows may be uneven: there is nothing left that fails.
@@ -190,6 +193,7 @@ fn read_rows(text: &str, delimiter: char, most: usize, quoting: bool) -> Vec<Row
         let mut cells: Vec<String> = record.iter().map(plain).collect();
         if bars {
             strip_bars(&mut cells);
+            cells.iter_mut().for_each(|cell| *cell = unescaped(cell));
         }
         while cells.len() > 1 && cells.last().is_some_and(String::is_empty) {
             cells.pop();
@@ -222,6 +226,25 @@ fn first_line(text: &str, at: &csv::Position) -> usize {
     usize::try_from(at.line()).unwrap_or(usize::MAX).saturating_add(skipped)
 }
 
+/// In the place of an escaped bar while the cells are parted; no keyboard has it.
+const HIDDEN_BAR: &str = "\u{1}";
+
+/// A cell of a Markdown table as it is read: without the backslashes before marks (CommonMark 0.31, section 2.4).
+fn unescaped(cell: &str) -> String {
+    let mut plain = String::with_capacity(cell.len());
+    let mut chars = cell.chars().peekable();
+    while let Some(c) = chars.next() {
+        match c {
+            '\\' if chars.peek().is_some_and(char::is_ascii_punctuation) => {
+                plain.extend(chars.next())
+            }
+            '\u{1}' => plain.push('|'),
+            c => plain.push(c),
+        }
+    }
+    plain
+}
+
 /// The bars at both ends of a Markdown row part no cells.
 fn strip_bars(cells: &mut Vec<String>) {
     if cells.first().is_some_and(String::is_empty) {
@@ -232,7 +255,9 @@ fn strip_bars(cells: &mut Vec<String>) {
 /// A cell without the space around it, and without the apostrophe that keeps a spreadsheet from
 /// running it as a formula.
 fn plain(cell: &str) -> String {
-    let cell = cell.trim();
+    // Word joiners keep forums from making links of names.
+    let joined = cell.replace('\u{2060}', "");
+    let cell = joined.trim();
     match cell.strip_prefix('\'') {
         Some(rest)
             if rest.trim_start().starts_with(['=', '+', '-', '@', '＝', '＋', '－', '＠', '"']) =>

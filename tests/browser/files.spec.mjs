@@ -167,3 +167,26 @@ test("printed, it is one A4 page with the answer, the drains and the way back", 
   assert.equal(await paper.count(), 0);
   watch.assertClean(server.origin);
 });
+
+test("measured appliances are given on as a list in each markup and as a picture a forum can show", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const here = await Sharing.open(context, server.url);
+  await here.part("More");
+  const card = here.page.getByRole("main");
+  await here.nightbank.unfold(card, "List of appliances");
+  const list = here.page.getByLabel("List to post");
+  await eventually("the list is there", async () => (await list.inputValue()).split("\n").length > 5);
+  assert.match(await list.inputValue(), /^Appliance; /);
+  await here.page.getByText("Markdown", { exact: true }).last().click();
+  assert.match(await list.inputValue(), /^\| Appliance \|.*\n\| --- \|/);
+  const png = await here.download(() => here.press("As a picture (PNG)"));
+  const bytes = await readFile(png.path);
+  assert.equal(bytes.subarray(1, 4).toString(), "PNG");
+  assert.equal(bytes.readUInt32BE(16), 1200, "twice the width a forum shows");
+  const svg = await here.download(() => here.press("As a picture (SVG)"));
+  assert.match(svg.text, /^<svg /);
+  await here.nightbank.unfold(card, "As text for a forum or a message");
+  const text = here.page.getByLabel("The text", { exact: true });
+  await eventually("the verdict stands in it", async () => /safe|tight|night/i.test((await text.inputValue()).split("\n\n")[1] ?? ""));
+  watch.assertClean(server.origin);
+});

@@ -22,11 +22,14 @@ use super::tools::{self, inverter, measure, on_site, wiring};
 use super::widgets::quiet_button;
 use super::words::names::screen_title;
 use crate::advice::changes::Change;
+use crate::advice::changes::wish::Advice;
 use crate::advice::on_site::fit::Fit;
 use crate::advice::trial::Outcome;
 use crate::model::Setup;
 use crate::physics::ampacity::Surroundings;
+use crate::view::certainty::sure_frac;
 use crate::view::search::Search;
+use crate::view::words::changes::change_words;
 use leptos::prelude::*;
 
 /// What is decided with, in the order it is offered.
@@ -51,6 +54,19 @@ pub struct ChangeScreens {
 }
 
 impl ChangeScreens {
+    /// The change that helps `setup` most, in words, where a search has found it already.
+    #[must_use]
+    pub fn helps_most(self, setup: &Setup) -> Option<String> {
+        self.improvements.result.with(|result| {
+            let result = result.as_ref().filter(|r| r.0.query == *setup)?;
+            let nights = usize::from(setup.trip.nights);
+            let found = &result.0.found.improvements;
+            let advice = Advice::of(found, nights, sure_frac());
+            let help = advice.next_step()?;
+            Some(change_words(setup, &help.change))
+        })
+    }
+
     /// What stands in the answer itself: the next step and, on the day, what the battery shows.
     #[must_use]
     pub fn in_the_answer(self, app: AppState, calculation: Calculation) -> AnyView {

@@ -15,7 +15,7 @@ pub mod hours;
 mod origins;
 pub(super) mod picture;
 pub mod play;
-mod verdict;
+pub mod verdict;
 mod wish;
 pub mod words;
 

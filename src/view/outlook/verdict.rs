@@ -61,7 +61,8 @@ pub fn figures(app: AppState, calculation: Calculation) -> AnyView {
 
 /// Which nights are safe, which are likely, and from which on it gets tight; `None` until the odds
 /// are there.
-fn verdict(facts: &Facts<'_>) -> Option<String> {
+#[must_use]
+pub fn verdict(facts: &Facts<'_>) -> Option<String> {
     let (wanted, past) = (facts.plan.nights_wanted, facts.nights_past);
     let sure = facts.nights_at(sure_frac())?.min(wanted);
     let likely = facts.nights_at(EVEN_FRAC)?.clamp(sure, wanted);

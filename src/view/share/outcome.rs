@@ -1,22 +1,25 @@
 //! The answer with its inputs, as text, picture, table and print need it.
 
+use super::tables::is_measured;
 use crate::export::forum_text::{ForumAnswer, Line};
 use crate::export::ranking::{RankedRow, Ranking};
+use crate::forecast::outlook::Drawer;
 use crate::forecast::{Outlook, TripPlan};
 use crate::i18n::Arg;
-use crate::model::Setup;
-use crate::units::Watts;
+use crate::model::{Load, Setup};
+use crate::units::{WattHours, Watts};
 use crate::view::answer::{AnswerDetail, AnswerView, Drain};
 use crate::view::arc_ptr_eq::ArcPtrEq;
 use crate::view::chart::SocChart;
 use crate::view::lang::{
-    amp_hours, full_date, number, pair, peak_watts, percent, t, t_args, watt_hours_a_day,
+    amp_hours, full_date, number, pair, peak_watts, percent, t, t_args, watt_hours_a_day, watts,
 };
 use crate::view::outlook::Calculation;
 use crate::view::outlook::picture::course_chart;
+use crate::view::outlook::verdict::verdict;
 use crate::view::outlook::words::{answer_detail, answer_view};
 use crate::view::state::AppState;
-use crate::view::words::names::{chemistry_name, setup_name};
+use crate::view::words::names::{chemistry_name, draw_source_name, load_name, setup_name};
 use leptos::prelude::*;
 
 /// What is given on; copies share it.
@@ -34,6 +37,7 @@ impl Outcome {
     pub fn whole(self) -> Option<WholeAnswer> {
         self.calculation.of_whole_stay(self.app, |facts| WholeAnswer {
             answer: answer_view(facts),
+            verdict: verdict(facts),
             detail: answer_detail(facts),
             course: course_chart(facts),
         })
@@ -51,6 +55,8 @@ impl Outcome {
 pub struct WholeAnswer {
     /// The answer itself.
     pub answer: AnswerView,
+    /// The same in a sentence or two, once the odds are there.
+    pub verdict: Option<String>,
     /// What stands below it.
     pub detail: AnswerDetail,
     /// Course of the battery.
@@ -140,6 +146,7 @@ pub fn forum_answer(
     setup: &Setup,
     outlook: Option<&Outlook>,
     whole: Option<&WholeAnswer>,
+    helps: Option<String>,
     link: String,
 ) -> ForumAnswer {
     let mut lines = whole.map(|whole| answer_lines(&whole.answer)).unwrap_or_default();
@@ -147,13 +154,15 @@ pub fn forum_answer(
     let drains = whole.map(|whole| whole.detail.drains.as_slice()).unwrap_or_default();
     let drains =
         drains.iter().map(|drain| line(drain.name.clone(), watt_hours_a_day(drain.per_day)));
+    let helps = helps.map(|helps| pair(&t("post-helps"), &helps));
     ForumAnswer {
+        verdict: whole.and_then(|whole| whole.verdict.clone()).unwrap_or_default(),
         title: t_args("post-title", &[("name", Arg::Text(&setup_name(setup)))]),
         between: pair("", ""),
         lines,
         drains_title: t("answer-drains"),
         drains: drains.collect(),
-        notes: vec![t("post-note")],
+        notes: helps.into_iter().chain([t("post-note")]).collect(),
         link_label: t("post-link"),
         link,
     }
@@ -168,12 +177,45 @@ pub fn ranking_of(setup: &Setup, drains: &[Drain]) -> Ranking {
         value: watt_hours_a_day(drain.per_day),
         length_frac: if longest > 0.0 { drain.per_day.0 / longest } else { 0.0 },
     });
+    Ranking {
+        title: t("answer-drains"),
+        subtitle: what_and_when(setup),
+        rows: rows.collect(),
+        footer: t("post-note"),
+    }
+}
+
+/// The loads that count by what they take, with how each draw is known, as a picture has it.
+#[must_use]
+pub fn posted_ranking(setup: &Setup, outlook: &Outlook, measured_only: bool) -> Ranking {
+    let loads = outlook.shares.iter().filter_map(|share| match share.drawer {
+        Drawer::Load(id) => setup.load(id).map(|load| (load, share.per_day)),
+        Drawer::InverterIdle | Drawer::Electronics => None,
+    });
+    let loads: Vec<(&Load, WattHours)> =
+        loads.filter(|(load, _)| !measured_only || is_measured(load)).collect();
+    let longest = loads.iter().map(|(_, per_day)| per_day.0).fold(0.0, f64::max);
+    let rows = loads.into_iter().map(|(load, per_day)| RankedRow {
+        label: [load_name(load), watts(load.draw.watts()), draw_source_name(load.draw_source)]
+            .join(" · "),
+        value: watt_hours_a_day(per_day),
+        length_frac: if longest > 0.0 { per_day.0 / longest } else { 0.0 },
+    });
+    Ranking {
+        title: t("post-loads-title"),
+        subtitle: what_and_when(setup),
+        rows: rows.collect(),
+        footer: t("post-note"),
+    }
+}
+
+/// Name, place and date of a setup.
+fn what_and_when(setup: &Setup) -> String {
     let trip = &setup.trip;
     let when = full_date(trip.start());
-    let subtitle = [setup_name(setup).as_str(), trip.place.name.as_str(), when.as_str()]
+    [setup_name(setup).as_str(), trip.place.name.as_str(), when.as_str()]
         .into_iter()
         .filter(|part| !part.trim().is_empty())
         .collect::<Vec<_>>()
-        .join(" · ");
-    Ranking { title: t("answer-drains"), subtitle, rows: rows.collect(), footer: t("post-note") }
+        .join(" · ")
 }

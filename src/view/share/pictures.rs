@@ -1,4 +1,5 @@
-//! The outlook as one picture, always on paper and in ink, whatever the look of the page.
+//! Pictures to post, always on paper and in ink, whatever the look of the page. They are drawn so large that they
+//! can be read where a forum shows them 600 px wide.
 
 use super::outcome::WholeAnswer;
 use crate::i18n::Arg;
@@ -10,7 +11,8 @@ use crate::view::widgets::LanternLevel;
 use crate::view::words::names::setup_name;
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
-use web_sys::{Blob, CanvasRenderingContext2d, HtmlCanvasElement, HtmlElement};
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{Blob, CanvasRenderingContext2d, HtmlCanvasElement, HtmlElement, HtmlImageElement};
 
 /// Width of the picture [px].
 const WIDTH: f64 = 1200.0;
@@ -23,7 +25,7 @@ const GLOW: &str = "#c47812";
 /// Drains listed.
 const DRAINS: usize = 6;
 /// Nights drawn.
-const NIGHTS: usize = 14;
+const NIGHTS: usize = 10;
 
 fn canvas() -> Option<HtmlCanvasElement> {
     document().create_element("canvas").ok()?.dyn_into().ok()
@@ -52,10 +54,10 @@ pub fn outlook_picture(
     whole: &WholeAnswer,
     done: impl FnOnce(Option<Blob>) + 'static,
 ) {
-    let Some(canvas) = painted(setup, whole) else { return done(None) };
-    let call = Closure::once_into_js(move |blob: JsValue| done(blob.dyn_into().ok()));
-    // Where it throws the callback is not called; only a canvas with foreign pictures does.
-    let _ = canvas.to_blob(call.unchecked_ref());
+    match painted(setup, whole) {
+        Some(canvas) => as_png(&canvas, done),
+        None => done(None),
+    }
 }
 
 fn painted(setup: &Setup, whole: &WholeAnswer) -> Option<HtmlCanvasElement> {
@@ -66,7 +68,7 @@ fn painted(setup: &Setup, whole: &WholeAnswer) -> Option<HtmlCanvasElement> {
         f64::from(course.height()) / f64::from(course.width().max(1)) * room + 24.0
     });
     let drains = whole.detail.drains.iter().take(DRAINS);
-    let height = 420.0 + course_height + 62.0 + 46.0 * drains.len() as f64 + 60.0;
+    let height = 420.0 + course_height + 62.0 + 52.0 * drains.len() as f64 + 60.0;
     let canvas = canvas()?;
     canvas.set_width(WIDTH as u32);
     canvas.set_height(height as u32);
@@ -77,7 +79,7 @@ fn painted(setup: &Setup, whole: &WholeAnswer) -> Option<HtmlCanvasElement> {
     let when = full_date(trip.start());
     let under = [trip.place.name.as_str(), when.as_str()].join(" · ");
     page.words(&setup_name(setup), (MARGIN, 78.0), "600 44px Georgia, serif", INK);
-    page.words(under.trim_start_matches(" · "), (MARGIN, 120.0), "26px sans-serif", SOFT);
+    page.words(under.trim_start_matches(" · "), (MARGIN, 120.0), "30px sans-serif", SOFT);
     let plus = if answer.open_ended { "+" } else { "" };
     let figure = format!("{}{plus}", number(f64::from(answer.sure_nights), 0));
     let wide = page.words(&figure, (MARGIN, 232.0), "600 104px Georgia, serif", INK);
@@ -91,7 +93,7 @@ fn painted(setup: &Setup, whole: &WholeAnswer) -> Option<HtmlCanvasElement> {
     );
     let odds = answer.chance_frac.is_some();
     let sure = t(if odds { key!("answer-sure") } else { key!("answer-average") });
-    page.words(&sure, (beside, 234.0), "26px sans-serif", SOFT);
+    page.words(&sure, (beside, 234.0), "30px sans-serif", SOFT);
     page.lanterns(answer, 262.0);
     let mut y = 420.0;
     if let Some(course) = &course {
@@ -104,19 +106,55 @@ fn painted(setup: &Setup, whole: &WholeAnswer) -> Option<HtmlCanvasElement> {
         );
         y += if drawn.is_ok() { course_height } else { 0.0 };
     }
-    page.words(&t("answer-drains"), (MARGIN, y + 36.0), "600 28px Georgia, serif", INK);
+    page.words(&t("answer-drains"), (MARGIN, y + 36.0), "600 32px Georgia, serif", INK);
     y += 62.0;
     let longest = whole.detail.drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
     for drain in drains {
         let value = watt_hours_a_day(drain.per_day);
-        page.words(&drain.name, (MARGIN, y + 24.0), "24px sans-serif", INK);
-        page.words_right(&value, (WIDTH - MARGIN, y + 24.0), "600 24px sans-serif", INK);
+        page.words(&drain.name, (MARGIN, y + 24.0), "28px sans-serif", INK);
+        page.words_right(&value, (WIDTH - MARGIN, y + 24.0), "600 28px sans-serif", INK);
         let share = if longest > 0.0 { drain.per_day.0 / longest } else { 0.0 };
-        page.fill(GLOW, (MARGIN, y + 31.0, (room * share).max(2.0), 7.0));
-        y += 46.0;
+        page.fill(GLOW, (MARGIN, y + 35.0, (room * share).max(2.0), 7.0));
+        y += 52.0;
     }
-    page.words(&t("post-note"), (MARGIN, y + 40.0), "20px sans-serif", SOFT);
+    page.words(&t("post-note"), (MARGIN, y + 40.0), "26px sans-serif", SOFT);
     Some(canvas)
+}
+
+/// Hands a picture in SVG over as PNG, [`WIDTH`] wide; `None` where the browser makes none.
+pub fn svg_as_png(svg: &str, done: impl FnOnce(Option<Blob>) + 'static) {
+    let Ok(picture) = HtmlImageElement::new() else { return done(None) };
+    let address = format!("data:image/svg+xml,{}", String::from(js_sys::encode_uri_component(svg)));
+    picture.set_src(&address);
+    spawn_local(async move {
+        // Fails where the browser does not draw SVG.
+        if JsFuture::from(picture.decode()).await.is_err() {
+            return done(None);
+        }
+        let height =
+            WIDTH * f64::from(picture.natural_height()) / f64::from(picture.natural_width().max(1));
+        let drawn = canvas().and_then(|canvas| {
+            canvas.set_width(WIDTH as u32);
+            canvas.set_height(height as u32);
+            let context: CanvasRenderingContext2d =
+                canvas.get_context("2d").ok()??.dyn_into().ok()?;
+            let size = (WIDTH, height);
+            let drawn = context.draw_image_with_html_image_element_and_dw_and_dh(
+                &picture, 0.0, 0.0, size.0, size.1,
+            );
+            drawn.is_ok().then_some(canvas)
+        });
+        match drawn {
+            Some(canvas) => as_png(&canvas, done),
+            None => done(None),
+        }
+    });
+}
+
+fn as_png(canvas: &HtmlCanvasElement, done: impl FnOnce(Option<Blob>) + 'static) {
+    let call = Closure::once_into_js(move |blob: JsValue| done(blob.dyn_into().ok()));
+    // Where it throws the callback is not called; only a canvas with foreign pictures does.
+    let _ = canvas.to_blob(call.unchecked_ref());
 }
 
 struct Page<'a> {
@@ -167,8 +205,8 @@ impl Page<'_> {
             let _ = self.context.arc(middle, top, 10.0, std::f64::consts::PI, 0.0);
             self.context.stroke();
             self.context.set_text_align("center");
-            for (text, below, colour) in [(&night.label, 92.0, SOFT), (&night.chance, 118.0, INK)] {
-                self.context.set_font("20px sans-serif");
+            for (text, below, colour) in [(&night.label, 94.0, SOFT), (&night.chance, 124.0, INK)] {
+                self.context.set_font("26px sans-serif");
                 self.context.set_fill_style_str(colour);
                 let _ = self.context.fill_text_with_max_width(text, middle, y + below, step);
             }

@@ -115,7 +115,7 @@ pub fn paper(setups: Setups, outcome: Outcome) -> AnyView {
 }
 
 fn headline(whole: WholeAnswer) -> AnyView {
-    let WholeAnswer { answer, detail, course } = whole;
+    let WholeAnswer { answer, detail, course, verdict } = whole;
     let picture = NodeRef::<Div>::new();
     picture.on_load(move |room| {
         if let Some(canvas) = course_on_paper(course.as_ref()) {
@@ -145,6 +145,7 @@ fn headline(whole: WholeAnswer) -> AnyView {
             <strong>{number(f64::from(answer.sure_nights), 0)}{plus}</strong>
             <span>{t_args("answer-nights", &[("n", count)])}</span>
         </p>
+        {verdict.map(|verdict| view! { <p>{verdict}</p> })}
         <p>
             {sure} ". " {t_args("answer-asked", &[("n", asked)])}
             {chance}

@@ -3,14 +3,15 @@
 use crate::export::csv::{
     CsvError, DayHeaders, DayRow, Dialect, LoadHeaders, LoadRow, days_csv, loads_csv,
 };
+use crate::export::forum_table::ForumTable;
 use crate::forecast::outlook::Drawer;
 use crate::forecast::{Outlook, TripPlan};
 use crate::import::appliances::{NO_APPLIANCE, code_of};
-use crate::model::{Feed, Group, Setup, Weather};
+use crate::model::{DrawSource, Feed, Group, Load, Setup, Weather};
 use crate::units::{Celsius, Hours, WattHours};
-use crate::view::lang::{field_number, t};
+use crate::view::lang::{field_number, number, pair, t};
 use crate::view::words::loads::usage_words;
-use crate::view::words::names::{drawer_name, group_name, load_name};
+use crate::view::words::names::{draw_source_name, drawer_name, group_name, load_name};
 
 /// The marks of the reader's language.
 #[must_use]
@@ -96,6 +97,54 @@ pub fn loads_table(setup: &Setup, outlook: &Outlook) -> Result<String, CsvError>
     });
     let rows: Vec<LoadRow> = loads.chain(others).collect();
     loads_csv(&load_headers(), &rows, dialect())
+}
+
+/// The loads that count as a table to post, each with how its draw is known; only those that were measured, if
+/// that is asked.
+#[must_use]
+pub fn posted_loads(
+    setup: &Setup,
+    outlook: Option<&Outlook>,
+    measured_only: bool,
+    link: String,
+) -> ForumTable {
+    let rows =
+        setup.enabled_loads().filter(|load| !measured_only || is_measured(load)).map(|load| {
+            let drawer = Drawer::Load(load.id);
+            let share =
+                outlook.and_then(|outlook| outlook.shares.iter().find(|s| s.drawer == drawer));
+            vec![
+                load_name(load),
+                load.quantity.to_string(),
+                number(load.draw.watts().0, 2),
+                feed_word(load.feed),
+                usage_words(&load.usage),
+                share.map_or_else(String::new, |share| number(share.per_day.0, 0)),
+                draw_source_name(load.draw_source),
+            ]
+        });
+    let headings = [
+        t("csv-name"),
+        t("csv-quantity"),
+        t("csv-draw"),
+        t("csv-feed"),
+        t("csv-usage"),
+        t("csv-per-day"),
+        t("load-learned"),
+    ];
+    ForumTable {
+        headings: headings.to_vec(),
+        rows: rows.collect(),
+        between: pair("", ""),
+        link_label: t("post-link"),
+        link,
+    }
+}
+
+/// Whether the draw of a load was measured.
+#[must_use]
+pub fn is_measured(load: &Load) -> bool {
+    load.draw_source == DrawSource::Meter
 }
 
 /// The days of the stay in average weather, midnight to midnight; the first and the last are cut by
