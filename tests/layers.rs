@@ -41,6 +41,7 @@ const ROOMS: [(&str, &[&str]); 7] = [
         &[
             "arc_ptr_eq",
             "certainty",
+            "reader",
             "climate_file",
             "fetched",
             "focus",

@@ -70,13 +70,82 @@ fn every_language_has_every_key_with_the_same_values() {
         let extra: Vec<_> = own.keys().filter(|key| !english.contains_key(*key)).collect();
         assert!(extra.is_empty(), "{code} has what English has not: {extra:#?}");
         for (key, variables) in &own {
+            let given = |name: &&String| !english[key].contains(*name) && !is_fixed(name);
             assert!(
-                variables.is_subset(&english[key]),
+                !variables.iter().any(|name| given(&name)),
                 "{code}: {key} asks for {variables:?}, but is given {:?}",
                 english[key]
             );
         }
     }
+}
+
+/// A figure that any text may name in the reader's units, such as `temp_25`.
+fn is_fixed(name: &str) -> bool {
+    ["temp_", "warmer_", "km_"]
+        .iter()
+        .any(|kind| name.strip_prefix(kind).is_some_and(|figure| figure.parse::<u16>().is_ok()))
+}
+
+#[test]
+fn figures_named_by_texts_are_those_the_page_gives_them() {
+    let (_, lang) = view_sources()
+        .into_iter()
+        .find(|(path, _)| path.ends_with("view/lang.rs"))
+        .expect("where texts are filled in");
+    let mut used = BTreeSet::new();
+    for code in Lang::ALL.map(Lang::code) {
+        for name in language(code).into_values().flatten().filter(|name| is_fixed(name)) {
+            assert!(lang.contains(&format!("(\"{name}\", ")), "{code}: nothing gives {name}");
+            used.insert(name);
+        }
+    }
+    assert!(used.len() > 10, "hardly any: {used:?}");
+    let given = lang.matches("(\"temp_").count()
+        + lang.matches("(\"warmer_").count()
+        + lang.matches("(\"km_").count();
+    assert_eq!(given, used.len(), "given to texts, but named by none");
+}
+
+/// Degrees, litres, metres, kilograms, mm2 and money are the reader's: no text and no view writes their unit itself.
+/// Fridges are sold by litres in all countries (common practice, no source), so their names keep it.
+#[test]
+fn no_unit_of_the_reader_stands_fixed() {
+    let space = |c: char| matches!(c, ' ' | '\u{a0}' | '\u{202f}');
+    let after_a_figure = |text: &str, unit: &str| {
+        text.match_indices(unit).any(|(at, _)| {
+            let ends = !text[at + unit.len()..].starts_with(char::is_alphanumeric);
+            let before = text[..at].trim_end_matches(space);
+            let figure = before.ends_with(|c: char| c.is_ascii_digit() || c == '}');
+            ends && figure && before.len() < at
+        })
+    };
+    let mut faults = Vec::new();
+    for code in Lang::ALL.map(Lang::code) {
+        for path in files(&root().join("src/i18n").join(code), "ftl") {
+            let text = std::fs::read_to_string(&path).expect("a Fluent file");
+            for line in text.lines().filter(|line| !line.starts_with("app-")) {
+                let signs = ["°C", "°F", "mm²", "cm²", "m³"].iter().any(|sign| line.contains(sign));
+                let of_units = line.starts_with("units-us = ");
+                let named = ["L", "m", "km", "kg", "cm", "€", "gal", "ft", "lb"];
+                if !of_units && (signs || named.iter().any(|unit| after_a_figure(line, unit))) {
+                    faults.push(format!("{code}: {line}"));
+                }
+            }
+        }
+    }
+    for (path, source) in view_sources() {
+        let of_the_currency = path.ends_with("view/reader.rs");
+        let quoted = ["°C", "L", "L/min", "L/h", "m", "km", "mm²", "kg", "cm²", "m³", "€"];
+        let of_types =
+            ["Celsius", "Litres", "LitresPerMinute", "Metres", "Kilograms", "SquareMillimetres"];
+        let written = quoted.iter().any(|unit| source.contains(&format!("\"{unit}\"")))
+            || of_types.iter().any(|kind| source.contains(&format!("{kind}::UNIT")));
+        if written && !of_the_currency {
+            faults.push(path.display().to_string());
+        }
+    }
+    assert!(faults.is_empty(), "the reader's unit comes from `Measure`: {faults:#?}");
 }
 
 #[test]

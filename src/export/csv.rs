@@ -5,7 +5,7 @@
 //! would run as a formula gets a leading apostrophe (OWASP, "CSV Injection": cells that begin with
 //! `=`, `+`, `-`, `@`, tab or carriage return); numbers are ours and stay numbers.
 
-use crate::units::{Amps, Celsius, WattHours, Watts};
+use crate::units::{Amps, WattHours, Watts};
 use std::fmt;
 
 /// Marks of the reader's spreadsheet.
@@ -54,8 +54,8 @@ pub struct DayRow {
     pub date: String,
     /// Weather as shown.
     pub weather: String,
-    /// Mean air temperature.
-    pub air: Celsius,
+    /// Mean air temperature, in the unit that its header names.
+    pub air: f64,
     /// Used at the battery.
     pub used: WattHours,
     /// Into the battery circuit from the sun.
@@ -134,7 +134,7 @@ pub fn days_csv(
         vec![
             guarded(&row.date),
             guarded(&row.weather),
-            number(row.air.0, 1),
+            number(row.air, 1),
             number(row.used.0, 0),
             number(row.sun.0, 0),
             number(row.driving.0, 0),
@@ -278,7 +278,7 @@ mod tests {
         let day = DayRow {
             date: "2026-06-15".to_owned(),
             weather: "Dull".to_owned(),
-            air: Celsius(-0.04),
+            air: -0.04,
             used: WattHours(812.4),
             sun: WattHours(f64::NAN),
             driving: WattHours(0.0),

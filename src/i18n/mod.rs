@@ -7,6 +7,7 @@
 pub mod lang;
 mod message;
 pub mod number;
+pub mod region;
 pub mod texts;
 
 pub use lang::Lang;

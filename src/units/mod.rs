@@ -17,12 +17,14 @@
 //! ```
 
 mod quantity;
+pub mod reader;
 
 pub use quantity::{
     AmpHours, Amps, Celsius, Degrees, Hours, Kilograms, Litres, LitresPerMinute, Metres,
     MilliAmpHours, Money, Ohms, SquareMillimetres, Volts, WattHours, WattHoursPerSquareMetre,
     Watts, WattsPerSquareMetre,
 };
+pub use reader::{Measure, UnitSystem};
 
 /// Hours in a day.
 pub const HOURS_PER_DAY: f64 = 24.0;

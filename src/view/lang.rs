@@ -6,8 +6,11 @@
 mod plural;
 
 use super::certainty::Certainty;
-use crate::i18n::{Arg, Lang, Texts, without_signed_zero};
-use crate::units::{AmpHours, Amps, Celsius, Hours, Volts, WattHours, Watts};
+use super::reader::{self, browser_tags};
+use crate::i18n::{Arg, Lang, Texts, region, without_signed_zero};
+use crate::units::{
+    AmpHours, Amps, Celsius, Hours, Litres, Measure, UnitSystem, Volts, WattHours, Watts,
+};
 use js_sys::{Array, Function, Intl, Object, Reflect};
 use plural::plural_category;
 use std::cell::RefCell;
@@ -33,6 +36,8 @@ struct Words {
     locale: String,
     /// The certainty in words, as it was put in force last.
     often: Option<(Certainty, String)>,
+    /// Figures that stand fixed in texts, in the reader's units, as they were put in force last.
+    fixed: Option<(UnitSystem, Vec<(&'static str, String)>)>,
     formats: HashMap<Format, Function>,
 }
 
@@ -44,6 +49,7 @@ enum Format {
     DayMonth,
     FullDate,
     Month,
+    Clock,
 }
 
 thread_local! {
@@ -58,6 +64,7 @@ fn words() -> Rc<RefCell<Words>> {
                 came: Vec::new(),
                 locale: locale_for(Lang::En),
                 often: None,
+                fixed: None,
                 formats: HashMap::new(),
             }))
         }))
@@ -78,19 +85,51 @@ pub fn t(key: &str) -> String {
     t_args(key, &[])
 }
 
-/// The text of `key` with values filled in. Every text may say `often`: how surely a night should last.
+/// Figures that texts name as they stand, by the name a text gives them: what, and how much in metric units.
+const FIXED: [(&str, Measure, f64); 14] = [
+    ("temp_0", Measure::Temperature, 0.0),
+    ("temp_4", Measure::Temperature, 4.0),
+    ("temp_5", Measure::Temperature, 5.0),
+    ("temp_10", Measure::Temperature, 10.0),
+    ("temp_15", Measure::Temperature, 15.0),
+    ("temp_25", Measure::Temperature, 25.0),
+    ("temp_50", Measure::Temperature, 50.0),
+    ("temp_70", Measure::Temperature, 70.0),
+    ("temp_105", Measure::Temperature, 105.0),
+    ("warmer_2", Measure::TemperatureDifference, 2.0),
+    ("warmer_3", Measure::TemperatureDifference, 3.0),
+    ("warmer_5", Measure::TemperatureDifference, 5.0),
+    ("km_6", Measure::Distance, 6.0),
+    ("km_10", Measure::Distance, 10.0),
+];
+
+/// Notes the fixed figures in the units in force.
+fn note_fixed_figures() {
+    let system = reader::system();
+    let noted = words().borrow().fixed.as_ref().is_some_and(|(of, _)| *of == system);
+    if !noted {
+        let figures = FIXED.map(|(name, measure, metric)| (name, measured(measure, metric, 0)));
+        words().borrow_mut().fixed = Some((system, figures.to_vec()));
+    }
+}
+
+/// The text of `key` with values filled in. Every text may say `often`, how surely a night should last, and name the
+/// figures of [`FIXED`].
 #[must_use]
 pub fn t_args(key: &str, args: &[(&str, Arg<'_>)]) -> String {
+    note_fixed_figures();
     let words = words();
     let mut words = words.borrow_mut();
-    let Words { texts, often, .. } = &mut *words;
+    let Words { texts, often, fixed, .. } = &mut *words;
     let certainty = Certainty::in_force();
     if often.as_ref().is_none_or(|(of, _)| *of != certainty) {
         *often = Some((certainty, texts.text(often_key(certainty), &[])));
     }
     let often = often.as_ref().map_or("", |(_, words)| words);
-    let mut all = Vec::with_capacity(args.len() + 1);
+    let fixed = fixed.as_ref().map_or(&[][..], |(_, figures)| figures);
+    let mut all = Vec::with_capacity(args.len() + fixed.len() + 1);
     all.extend_from_slice(args);
+    all.extend(fixed.iter().map(|(name, figure)| (*name, Arg::Text(figure))));
     all.push(("often", Arg::Text(often)));
     texts.text(key, &all)
 }
@@ -132,25 +171,6 @@ pub fn browser_lang() -> Lang {
     browser_tags().iter().find_map(|tag| Lang::from_tag(tag)).unwrap_or_default()
 }
 
-/// What the browser prefers, the most first. Embedded browsers give none, or tags such as "en_US", at which `Intl`
-/// would throw: those are passed over.
-fn browser_tags() -> Vec<String> {
-    let Some(window) = web_sys::window() else { return Vec::new() };
-    let given = Reflect::get(&window.navigator(), &JsValue::from_str("languages"));
-    let tags = given.ok().and_then(|tags| tags.dyn_into::<Array>().ok()).unwrap_or_default();
-    tags.iter().filter_map(|tag| tag.as_string()).filter(|tag| is_known(tag)).collect()
-}
-
-/// `Intl` takes the tag.
-fn is_known(tag: &str) -> bool {
-    let read = || {
-        let intl = Reflect::get(&js_sys::global(), &JsValue::from_str("Intl"))?;
-        let names = Reflect::get(&intl, &JsValue::from_str("getCanonicalLocales"))?;
-        names.dyn_into::<Function>()?.call1(&intl, &JsValue::from_str(tag))
-    };
-    read().is_ok()
-}
-
 /// The browser's own variant of the language (de-CH writes 1’234.5), else the language itself.
 fn locale_for(lang: Lang) -> String {
     browser_tags()
@@ -175,6 +195,7 @@ pub async fn switch_to(lang: Lang) -> Result<(), String> {
     words.came.iter().for_each(|files| texts.add_english(files));
     words.texts = texts;
     words.often = None;
+    words.fixed = None;
     words.locale = locale_for(lang);
     words.formats.clear();
     if let Some(root) = web_sys::window()
@@ -212,6 +233,19 @@ fn format(format: Format, value: &JsValue) -> Option<String> {
     function.call1(&JsValue::NULL, value).ok()?.as_string()
 }
 
+/// Whether the clock of the locale has twelve hours.
+fn half_days(locale: &str) -> bool {
+    let options = Object::new();
+    // Only fails for a frozen object.
+    let _ = Reflect::set(&options, &"hour".into(), &"numeric".into());
+    let format = Intl::DateTimeFormat::new(&Array::of1(&locale.into()), &options);
+    let cycle = Reflect::get(&format.resolved_options(), &"hourCycle".into());
+    cycle
+        .ok()
+        .and_then(|cycle| cycle.as_string())
+        .is_some_and(|cycle| cycle == "h12" || cycle == "h11")
+}
+
 fn formatter(format: Format, locale: &str) -> Function {
     let locales = Array::of1(&JsValue::from_str(locale));
     let options = Object::new();
@@ -241,6 +275,16 @@ fn formatter(format: Format, locale: &str) -> Function {
             set("year", "numeric".into());
         }
         Format::Month => set("month", "short".into()),
+        Format::Clock => {
+            set("minute", "2-digit".into());
+            if half_days(locale) {
+                set("hour", "numeric".into());
+            } else {
+                // Midnight is 00:00.
+                set("hour", "2-digit".into());
+                set("hourCycle", "h23".into());
+            }
+        }
     }
     set("timeZone", "UTC".into());
     Intl::DateTimeFormat::new(&locales, &options).format()
@@ -305,13 +349,11 @@ pub fn quantity(value: f64, decimals: u8, unit: &str) -> String {
     if unit == "%" && matches!(lang(), Lang::En | Lang::Nl) {
         return format!("{figures}%");
     }
-    format!("{figures}{UNIT_SPACE}{unit}")
+    quantity_text(&figures, unit)
 }
 
-/// The same with all decimals, zeros too, as amounts of money stand.
-#[must_use]
-pub fn quantity_fixed(value: f64, decimals: u8, unit: &str) -> String {
-    format!("{}{UNIT_SPACE}{unit}", number_fixed(value, decimals))
+fn quantity_text(figures: &str, unit: &str) -> String {
+    format!("{figures}{UNIT_SPACE}{unit}")
 }
 
 /// A share 0..1 in percent, without decimals.
@@ -368,10 +410,44 @@ pub fn volts(voltage: Volts) -> String {
     quantity(voltage.0, 1, Volts::UNIT)
 }
 
+/// A figure given in the metric unit of its measure, in the reader's unit.
+#[must_use]
+pub fn measured(measure: Measure, metric: f64, decimals: u8) -> String {
+    let system = reader::system();
+    let shown = measure.shown(system, metric);
+    if measure == Measure::Section && system == UnitSystem::Us {
+        // Of gauges the thicker one.
+        return quantity_text(&gauge_text((shown + 1e-6).floor()), measure.unit(system));
+    }
+    quantity(shown, decimals, measure.unit(system))
+}
+
+/// A wire gauge as it is written: 0 is 1/0, -3 is 4/0.
+#[must_use]
+pub fn gauge_text(gauge: f64) -> String {
+    if gauge <= 0.0 && gauge.fract() == 0.0 {
+        format!("{}/0", field_number(1.0 - gauge))
+    } else {
+        field_number(gauge)
+    }
+}
+
 /// Temperature.
 #[must_use]
-pub fn celsius(temperature: Celsius) -> String {
-    quantity(temperature.0, 0, Celsius::UNIT)
+pub fn temperature(temperature: Celsius) -> String {
+    measured(Measure::Temperature, temperature.0, 0)
+}
+
+/// Amount of a liquid.
+#[must_use]
+pub fn volume(volume: Litres) -> String {
+    measured(Measure::Volume, volume.0, 1)
+}
+
+/// An amount of money, given in figures, with its currency, as the language writes it.
+#[must_use]
+pub fn money(figures: &str, currency: &str) -> String {
+    region::money(lang(), figures, currency)
 }
 
 /// A duration in hours and minutes, such as `2 h 15 min`.
@@ -389,10 +465,11 @@ pub fn duration(time: Hours) -> String {
     }
 }
 
-/// Time of day from minutes after midnight, on a 24-hour clock in every language.
+/// Time of day from minutes after midnight, on the clock of the locale, of 12 or 24 hours.
 #[must_use]
 pub fn clock(minutes: u16) -> String {
-    format!("{:02}:{:02}", minutes / 60 % 24, minutes % 60)
+    let time = JsValue::from_f64(f64::from(minutes % 1440) * 60_000.0);
+    format(Format::Clock, &time).unwrap_or_default()
 }
 
 fn js_date(date: Date) -> JsValue {

@@ -46,6 +46,7 @@ pub mod parts;
 pub mod places_file;
 pub mod power;
 pub mod preferences;
+pub mod reader;
 pub mod recovery;
 pub mod search;
 pub mod setups;

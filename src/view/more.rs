@@ -2,6 +2,7 @@
 
 use super::certainty::Certainty;
 use super::lang::{often, t};
+use super::reader::UnitChoice;
 use super::setups::Setups;
 use super::share;
 use super::state::Theme;
@@ -38,6 +39,14 @@ pub fn view(setups: Setups) -> AnyView {
             app.choose_certainty(*certainty);
         }
     };
+    let units = vec![t("units-device"), t("units-metric"), t("units-us")];
+    let in_force = UnitChoice::ALL.iter().position(|known| *known == UnitChoice::in_force());
+    let unit_choice = Signal::stored(in_force);
+    let choose_units = move |index: usize| {
+        if let Some(units) = UnitChoice::ALL.get(index) {
+            app.choose_units(*units);
+        }
+    };
     let glossary: Vec<AnyView> = Term::ALL
         .into_iter()
         .map(|term| view! { <div><dt>{term.word()}</dt><dd>{term.meaning()}</dd></div> }.into_any())
@@ -49,6 +58,7 @@ pub fn view(setups: Setups) -> AnyView {
         <section class="card">
             {radios(t("look-legend"), looks, look, choose_look)}
             {radios(t("lang-legend"), langs, lang, choose_lang)}
+            {radios(t("units-legend"), units, unit_choice, choose_units)}
             {radios(t("certainty-legend"), certainties, certainty, choose_certainty)}
         </section>
         {disclosure(

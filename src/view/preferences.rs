@@ -1,6 +1,6 @@
-//! Language, appearance and certainty, stored in this browser and not part of a setup.
+//! Language, appearance, certainty and units, stored in this browser and not part of a setup.
 //!
-//! Stored as three words, look, language and certainty, with a space between: so little that the start of the
+//! Stored as words, look, language, certainty and units, with a space between: so little that the start of the
 //! page reads it without what reads setups.
 
 use super::storage::{self, StoredText};
@@ -15,6 +15,8 @@ pub struct Preferences {
     pub lang: String,
     /// Word of the certainty.
     pub certainty: String,
+    /// Word of the units.
+    pub units: String,
 }
 
 impl Preferences {
@@ -25,7 +27,7 @@ impl Preferences {
             StoredText::Text(text) => {
                 let mut words = text.split(' ').map(str::to_owned);
                 let mut next = || words.next().unwrap_or_default();
-                Self { theme: next(), lang: next(), certainty: next() }
+                Self { theme: next(), lang: next(), certainty: next(), units: next() }
             }
             StoredText::Nothing | StoredText::Blocked => Self::default(),
         }
@@ -37,11 +39,11 @@ impl Preferences {
         let mut preferences = before.clone();
         change(&mut preferences);
         if preferences != before {
-            let Self { theme, lang, certainty } = preferences;
+            let Self { theme, lang, certainty, units } = preferences;
             // The page tells of storage that keeps nothing where setups are concerned.
             let _ = storage::set_text(
                 Key::Preferences,
-                format!("{theme} {lang} {certainty}").trim_end(),
+                format!("{theme} {lang} {certainty} {units}").trim_end(),
             );
         }
     }

@@ -13,7 +13,7 @@ use super::widgets::{
 use crate::i18n::Arg;
 use crate::model::example::{Start, start_setup};
 use crate::model::limits::{CAPACITY_AH, SOLAR_W};
-use crate::model::{Chemistry, Setup, SolarArray, Trip, Vehicle};
+use crate::model::{Chemistry, Place, Setup, SolarArray, Trip, Vehicle};
 use crate::units::{AmpHours, Watts};
 use crate::view::icons::Icon;
 use crate::view::lang::t_args;
@@ -44,6 +44,16 @@ pub fn questions(app: AppState, sheet: Sheet) -> AnyView {
     };
     let blank = move || {
         let trip = form.setup.with_untracked(|setup| setup.trip.clone());
+        // Empty is empty: of the example nothing stays, but a place and a date chosen here do.
+        let (of_example, place) =
+            app.setup.with_untracked(|setup| (setup.example, setup.trip.place.clone()));
+        let trip = if of_example {
+            let place = if trip.place == place { Place::default() } else { trip.place };
+            let Trip { year, month, day, nights, utc_offset_min, .. } = trip;
+            Trip { place, year, month, day, nights, utc_offset_min, ..Trip::default() }
+        } else {
+            trip
+        };
         sheet.close();
         app.go(Tab::Loads);
         app.edit_with_undo(t("toast-cleared"), |setup| *setup = Setup { trip, ..Setup::default() });

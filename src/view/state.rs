@@ -4,6 +4,7 @@
 use super::certainty::Certainty;
 use super::lang::t;
 use super::preferences::Preferences;
+use super::reader::UnitChoice;
 use crate::i18n::Lang;
 use crate::model::Setup;
 use leptos::prelude::*;
@@ -182,7 +183,9 @@ impl AppState {
     /// State with `setup` on screen, looking as this browser kept it.
     #[must_use]
     pub fn new(setup: Setup) -> Self {
-        let Preferences { theme: word, certainty, .. } = Preferences::load();
+        let Preferences { theme: word, certainty, units, .. } = Preferences::load();
+        let units = UnitChoice::ALL.into_iter().find(|known| known.word() == units);
+        units.unwrap_or_default().put_in_force();
         let certainty = Certainty::ALL.into_iter().find(|known| known.word() == certainty);
         certainty.unwrap_or_default().put_in_force();
         let theme = Theme::ALL.into_iter().find(|theme| theme.word() == word).unwrap_or_default();
@@ -379,6 +382,13 @@ impl AppState {
     pub fn choose_certainty(self, certainty: Certainty) {
         certainty.put_in_force();
         Preferences::change(|preferences| certainty.word().clone_into(&mut preferences.certainty));
+        self.lang.notify();
+    }
+
+    /// Puts the units in force that the reader asked for, and builds the page again.
+    pub fn choose_units(self, units: UnitChoice) {
+        units.put_in_force();
+        Preferences::change(|preferences| units.word().clone_into(&mut preferences.units));
         self.lang.notify();
     }
 

@@ -132,7 +132,7 @@ test("the comparison card: five rows of lanterns that fit a phone, and what is a
   assert.equal(await rows.count(), 5);
   assert.equal(await page.page.evaluate(() => document.documentElement.scrollWidth), 360);
   const lithium = rows.filter({ has: page.page.getByRole("heading", { name: /^Lithium/ }) });
-  assert.match(await lithium.innerText(), /About [\d,.]+\s*€, .* less to carry/);
+  assert.match(await lithium.innerText(), /About £[\d,.]+, .* less to carry/);
   const [foreseen] = chances(await lithium.getByText(/Chance of 7 nights/).innerText());
   await lithium.getByRole("button", { name: "Apply" }).tap();
   assert.equal(Math.round(100 * (await page.chance())), foreseen);

@@ -1,6 +1,6 @@
 # Cautions, shown where they apply.
 caution-cold = Kaltes Lithium.
-caution-cold-text = Laden unter 0 °C schädigt LiFePO4-Zellen dauerhaft. Sagt der Hersteller nichts anderes und ist die Batterie nicht beheizt, muss das Batteriemanagementsystem (BMS) das Laden stoppen. Achte auf die Temperatur der Zellen, nicht auf die der Luft.
+caution-cold-text = Laden unter { $temp_0 } schädigt LiFePO4-Zellen dauerhaft. Sagt der Hersteller nichts anderes und ist die Batterie nicht beheizt, muss das Batteriemanagementsystem (BMS) das Laden stoppen. Achte auf die Temperatur der Zellen, nicht auf die der Luft.
 caution-hydrogen = Wasserstoff.
 caution-hydrogen-text = Bleibatterien geben beim Laden explosiven Wasserstoff (Knallgas) ab, verschlossene ebenfalls, wenn sie überladen werden. Setze sie in einen Kasten mit Entlüftung ins Freie, halte Funken und Flammen fern und lade nie eine gefrorene Batterie.
 caution-fuse = Sicherung an der Batterie.
@@ -20,7 +20,7 @@ caution-cable-text = Dünne oder lange Kabel und lockere Klemmen werden bei hohe
 caution-mixed = Gleiches mit Gleichem.
 caution-mixed-text = Verbinde nur Batterien gleicher Art, Größe und gleichen Alters, so wie ihr Hersteller es erlaubt.
 caution-food = Lebensmittel kühl halten.
-caution-food-text = Verderbliches braucht 5 °C oder weniger. Leg ein Thermometer in den Kühlschrank, bevor du ihn wärmer stellst, und wirf weg, was warm geworden ist.
+caution-food-text = Verderbliches braucht { $temp_5 } oder weniger. Leg ein Thermometer in den Kühlschrank, bevor du ihn wärmer stellst, und wirf weg, was warm geworden ist.
 caution-safety = Lass an, was dich schützt.
 caution-safety-text = Gas-, Rauch- und Kohlenmonoxid-Melder, Schlösser und medizinische Geräte bleiben an. Schalte nur ab, woran niemandes Sicherheit hängt.
 caution-meter = Messgerät in Reihe.

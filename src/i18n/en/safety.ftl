@@ -1,6 +1,6 @@
 # Cautions, shown where they apply.
 caution-cold = Cold lithium.
-caution-cold-text = Charging LiFePO4 cells below 0 °C damages them permanently. Unless the manufacturer says otherwise or the battery is heated, the battery management system must stop the charge. Go by the temperature of the cells, not of the air.
+caution-cold-text = Charging LiFePO4 cells below { $temp_0 } damages them permanently. Unless the manufacturer says otherwise or the battery is heated, the battery management system must stop the charge. Go by the temperature of the cells, not of the air.
 caution-hydrogen = Hydrogen.
 caution-hydrogen-text = Lead-acid batteries give off explosive hydrogen while charging; so do sealed ones if overcharged. Fit them in a box vented to the outside. Keep sparks and flames away, and never charge a frozen battery.
 caution-fuse = Fuse at the battery.
@@ -20,7 +20,7 @@ caution-cable-text = Thin or long cables and loose terminals get hot under high 
 caution-mixed = Matching batteries.
 caution-mixed-text = Only connect batteries of the same type, size and age together, and only as their manufacturer allows.
 caution-food = Keep food cold.
-caution-food-text = Perishable food needs 5 °C or below. Put a thermometer in the fridge before setting it warmer, and throw away anything that has got warm.
+caution-food-text = Perishable food needs { $temp_5 } or below. Put a thermometer in the fridge before setting it warmer, and throw away anything that has got warm.
 caution-safety = Leave on what protects you.
 caution-safety-text = Gas, smoke and carbon monoxide alarms, locks and medical devices stay on. Only switch off things that nobody’s safety depends on.
 caution-meter = Meter in series.

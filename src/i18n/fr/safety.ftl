@@ -1,6 +1,6 @@
 # Cautions, shown where they apply.
 caution-cold = Lithium froid.
-caution-cold-text = Charger des cellules LiFePO4 sous 0 °C les abîme définitivement. Sauf si le fabricant l’autorise ou si la batterie est chauffée, le système de gestion de la batterie (BMS) doit bloquer la charge. Fiez-vous à la température des cellules de la batterie, pas à celle de l’air.
+caution-cold-text = Charger des cellules LiFePO4 sous { $temp_0 } les abîme définitivement. Sauf si le fabricant l’autorise ou si la batterie est chauffée, le système de gestion de la batterie (BMS) doit bloquer la charge. Fiez-vous à la température des cellules de la batterie, pas à celle de l’air.
 caution-hydrogen = Hydrogène.
 caution-hydrogen-text = Les batteries au plomb dégagent de l’hydrogène explosif pendant la charge ; les batteries étanches aussi, en cas de surcharge. Mettez-les dans un caisson ventilé vers l’extérieur. Tenez étincelles et flammes à distance, et ne chargez jamais une batterie gelée.
 caution-fuse = Fusible à la batterie.
@@ -20,7 +20,7 @@ caution-cable-text = Des câbles fins ou longs et des bornes desserrées chauffe
 caution-mixed = Pas de mélange.
 caution-mixed-text = N’associez que des batteries de même type, de même capacité et de même âge, et seulement comme leur fabricant le permet.
 caution-food = Aliments au froid.
-caution-food-text = Les aliments périssables demandent 4 °C ou moins. Mettez un thermomètre dans le frigo avant de le régler moins froid, et jetez ce qui s’est réchauffé.
+caution-food-text = Les aliments périssables demandent { $temp_4 } ou moins. Mettez un thermomètre dans le frigo avant de le régler moins froid, et jetez ce qui s’est réchauffé.
 caution-safety = Laissez allumé ce qui vous protège.
 caution-safety-text = Les détecteurs de gaz, de fumée et de monoxyde de carbone, les serrures et les appareils médicaux restent allumés. N’éteignez que ce dont aucune sécurité ne dépend.
 caution-meter = Multimètre en série.

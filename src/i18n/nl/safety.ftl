@@ -1,6 +1,6 @@
 # Cautions, shown where they apply.
 caution-cold = Koude lithiumaccu.
-caution-cold-text = Laden onder 0 °C beschadigt LiFePO4-cellen blijvend. Tenzij de fabrikant anders aangeeft of de accu wordt verwarmd, moet het accubeheersysteem (BMS) het laden stoppen. Ga uit van de temperatuur van de cellen, niet van de lucht.
+caution-cold-text = Laden onder { $temp_0 } beschadigt LiFePO4-cellen blijvend. Tenzij de fabrikant anders aangeeft of de accu wordt verwarmd, moet het accubeheersysteem (BMS) het laden stoppen. Ga uit van de temperatuur van de cellen, niet van de lucht.
 caution-hydrogen = Waterstof.
 caution-hydrogen-text = Loodaccu’s geven bij het laden explosief waterstofgas af; gesloten accu’s ook, als ze worden overladen. Plaats ze in een bak met ontluchting naar buiten. Houd vonken en vlammen uit de buurt, en laad nooit een bevroren accu.
 caution-fuse = Zekering bij de accu.
@@ -20,7 +20,7 @@ caution-cable-text = Dunne of lange kabels en losse klemmen worden heet bij grot
 caution-mixed = Gelijke accu’s.
 caution-mixed-text = Verbind alleen accu’s van dezelfde soort, grootte en leeftijd met elkaar, en alleen zoals de fabrikant het toestaat.
 caution-food = Houd eten koel.
-caution-food-text = Bederfelijk eten moet op 5 °C of kouder blijven. Leg een thermometer in de koelkast voordat je hem warmer zet, en gooi weg wat warm is geworden.
+caution-food-text = Bederfelijk eten moet op { $temp_5 } of kouder blijven. Leg een thermometer in de koelkast voordat je hem warmer zet, en gooi weg wat warm is geworden.
 caution-safety = Laat aan wat je beschermt.
 caution-safety-text = Gas-, rook- en koolmonoxidemelders, sloten en medische apparaten blijven aan. Zet alleen uit waar niemands veiligheid van afhangt.
 caution-meter = Meter in serie.

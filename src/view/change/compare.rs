@@ -15,7 +15,8 @@ use crate::view::certainty::sure_frac;
 use crate::view::climate_file;
 use crate::view::icons::Icon;
 use crate::view::jobs::Generations;
-use crate::view::lang::{percent, quantity_fixed, t, t_args, watt_hours};
+use crate::view::lang::{money as money_of, number_fixed, percent, t, t_args, watt_hours};
+use crate::view::reader;
 use crate::view::search::{Search, SearchResult};
 use crate::view::setups::Setups;
 use crate::view::state::AppState;
@@ -315,7 +316,8 @@ fn table(result: &SearchResult<Vec<Setup>, FoundOutcomes>) -> AnyView {
 
 /// Two decimals below ten: a kilowatt-hour costs cents.
 fn per_kwh(setup: &Setup, amount: Money) -> String {
-    quantity_fixed(amount.0, if amount.0 < 10.0 { 2 } else { 0 }, &setup.prices.currency)
+    let decimals = if amount.0 < 10.0 { 2 } else { 0 };
+    money_of(&number_fixed(amount.0, decimals), &reader::currency(setup))
 }
 
 fn band(setup: &Setup, cost: &LifeCost) -> String {

@@ -6,7 +6,7 @@ use crate::i18n::Arg;
 use crate::model::catalogue::name_key;
 use crate::model::{BatteryPlace, Controller, InverterSwitching, Mounting};
 use crate::view::lang::{
-    amp_hours, amps, celsius, day_month, duration, key, number, peak_watts, percent, t, t_args,
+    amp_hours, amps, day_month, duration, key, number, peak_watts, percent, t, t_args, temperature,
     volts, watt_hours_a_day, watts,
 };
 use crate::view::words::names::chemistry_name;
@@ -102,7 +102,7 @@ pub fn value_words(field: &Field, value: &Value) -> String {
         }
         Value::Share(share) => percent(*share),
         Value::Angle(angle) => format!("{}°", number(angle.0, 0)),
-        Value::Temperature(temperature) => celsius(*temperature),
+        Value::Temperature(kept) => temperature(*kept),
         Value::Time(time) => duration(*time),
         Value::EveryDays(days) => t_args("value-every", &[("n", Arg::Count(i32::from(*days)))]),
         Value::Count(count) => number(*count as f64, 0),

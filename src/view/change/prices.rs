@@ -2,9 +2,10 @@
 
 use crate::model::Prices;
 use crate::model::limits::{PRICE, WEIGHT_KG};
-use crate::units::{Kilograms, Money};
+use crate::units::{Kilograms, Measure, Money};
 use crate::view::lang::t;
 use crate::view::lens::Lens;
+use crate::view::reader;
 use crate::view::state::AppState;
 use crate::view::widgets::{NumberField, disclosure, text_field};
 use leptos::prelude::*;
@@ -35,16 +36,16 @@ fn weight(
         move |setup| Some(get(&setup.prices).0),
         move |setup, value| set(&mut setup.prices, Kilograms(value)),
     );
-    NumberField::new(label, Kilograms::UNIT, WEIGHT_KG, lens).view(app)
+    NumberField::of(Measure::Weight, label, WEIGHT_KG, lens).view(app)
 }
 
 /// The form, closed until it is tapped.
 #[must_use]
 pub fn form(app: AppState) -> AnyView {
-    let currency = Lens::<String>::of(
-        |setup| setup.prices.currency.clone(),
-        |setup, text| setup.prices.currency = text.chars().take(CURRENCY_CHARS).collect(),
-    );
+    let currency = Lens::<String>::of(reader::currency, |setup, text| {
+        let typed: String = text.chars().take(CURRENCY_CHARS).collect();
+        setup.prices.currency = reader::stored_currency(&typed);
+    });
     disclosure(
         t("prices-title"),
         false,

@@ -5,7 +5,7 @@ use crate::model::limits::{
     HOURS_A_DAY, LITRES_A_DAY, MINUTES_A_DAY, SECONDS_A_USE, START_WH, USES_A_DAY,
 };
 use crate::model::{DutyCycle, LoadPlace, Usage};
-use crate::units::{Litres, LitresPerMinute, MilliAmpHours, Volts, WattHours, Watts};
+use crate::units::{Litres, LitresPerMinute, Measure, MilliAmpHours, Volts, WattHours, Watts};
 use crate::view::lang::{key, t};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
@@ -263,7 +263,7 @@ fn main_figures(app: AppState, id: u32, rule: Rule) -> Vec<NumberField> {
         }
         Rule::Litres => {
             let litres = figure!(id, x in Usage::Litres { litres_per_day: Litres(x), .. });
-            vec![NumberField::new(t("use-water"), "L", LITRES_A_DAY, litres).step(5.0)]
+            vec![NumberField::of(Measure::Volume, t("use-water"), LITRES_A_DAY, litres).step(5.0)]
         }
         Rule::Uses => {
             let per_day = figure!(id, x in Usage::Uses { per_day: x, .. });
@@ -309,7 +309,7 @@ fn other_figures(app: AppState, id: u32, rule: Rule) -> AnyView {
         }
         Rule::Litres => {
             let flow = figure!(id, x in Usage::Litres { flow: LitresPerMinute(x), .. });
-            vec![NumberField::new(t("use-flow"), "L/min", FLOW_L_MIN, flow)]
+            vec![NumberField::of(Measure::Flow, t("use-flow"), FLOW_L_MIN, flow)]
         }
         Rule::Daily
         | Rule::AlwaysOn

@@ -4,7 +4,9 @@
 use super::Calculation;
 use crate::i18n::Arg;
 use crate::physics::battery::ChargeStage;
-use crate::view::lang::{celsius, clock, key, percent, short_date, t, t_args, volts, watt_hours};
+use crate::view::lang::{
+    clock, key, percent, short_date, t, t_args, temperature, volts, watt_hours,
+};
 use crate::view::widgets::{DataTable, disclosure, table_disclosure};
 use leptos::prelude::*;
 
@@ -72,7 +74,7 @@ fn table(calculation: Calculation, index: usize) -> DataTable {
                 watt_hours(books.consumption()),
                 volts(hour.volts),
                 volts(hour.sag_volts),
-                celsius(hour.battery),
+                temperature(hour.battery),
                 hour.stage.map_or_else(String::new, stage_name),
             ]
         })

@@ -7,8 +7,8 @@ use crate::forecast::outlook::{Drawer, LoadShare};
 use crate::i18n::Arg;
 use crate::model::climate::{Climate, ClimateSource};
 use crate::model::{Chemistry, Feed, Load};
-use crate::units::{Hours, WattHours, Watts};
-use crate::view::lang::{Shown, key, number, peak_watts, percent, t, t_args, watt_hours, watts};
+use crate::units::{Hours, Measure, WattHours, Watts};
+use crate::view::lang::{Shown, key, measured, peak_watts, percent, t, t_args, watt_hours, watts};
 use crate::view::widgets::{ExplainedFigure, FigureBar};
 use crate::view::words::loads::{load_summary, time_in_this_air};
 use crate::view::words::names::draw_source_name;
@@ -214,7 +214,8 @@ pub fn climate_source(climate: &Climate) -> String {
             &[accuracy, ("credit", Arg::Text(crate::model::climate::WORLD_CREDIT))],
         ),
         ClimateSource::Region { distance_km, .. } => {
-            t_args("sure-region", &[accuracy, ("distance", Arg::Text(&number(distance_km, 0)))])
+            let distance = measured(Measure::Distance, distance_km, 0);
+            t_args("sure-region", &[accuracy, ("distance", Arg::Text(&distance))])
         }
         ClimateSource::Latitude => t_args("sure-latitude", &[accuracy]),
     }

@@ -12,7 +12,7 @@ use crate::units::{Volts, WattHours};
 use crate::view::answer::{AnswerDetail, AnswerView, Drain};
 use crate::view::certainty::sure_frac;
 use crate::view::lang::{
-    Shown, duration, number, percent, short_date, t, t_args, volts, watt_hours, weekday,
+    Shown, duration, percent, short_date, t, t_args, volts, volume, watt_hours, weekday,
 };
 use crate::view::today::since_arrival_now;
 use crate::view::widgets::{DataTable, LanternLevel, LanternNight};
@@ -208,8 +208,8 @@ pub(super) fn notes(facts: &Facts<'_>) -> Vec<String> {
         notes.push(t("note-no-inverter"));
     }
     if course.ledger.fuel.0 > 0.0 {
-        let litres = number(course.ledger.fuel.0, 1);
-        notes.push(t_args("note-fuel", &[("litres", Arg::Text(&litres))]));
+        let fuel = volume(course.ledger.fuel);
+        notes.push(t_args("note-fuel", &[("fuel", Arg::Text(&fuel))]));
     }
     notes
 }

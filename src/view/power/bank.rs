@@ -7,7 +7,7 @@ use crate::model::limits::{
 };
 use crate::model::{BatteryPlace, Chemistry, Setup, SystemVoltage};
 use crate::physics::cable::copper_loop;
-use crate::units::{AmpHours, Metres, Ohms, SquareMillimetres, Volts};
+use crate::units::{AmpHours, Measure, Metres, Ohms, SquareMillimetres, Volts};
 use crate::view::icons::Icon;
 use crate::view::lang::{percent, t, t_args};
 use crate::view::lens::Lens;
@@ -180,8 +180,8 @@ fn cable_from_size(app: AppState) -> AnyView {
     };
     view! {
         <div class="fields">
-            {NumberField::new(t("bank-cable-length"), "m", CABLE_M, Lens::signal(length)).view(app)}
-            {NumberField::new(t("bank-cable-size"), "mm²", CABLE_MM2, Lens::signal(size)).view(app)}
+            {NumberField::of(Measure::Length, t("bank-cable-length"), CABLE_M, Lens::signal(length)).view(app)}
+            {NumberField::of(Measure::Section, t("bank-cable-size"), CABLE_MM2, Lens::signal(size)).view(app)}
         </div>
         <div class="button-row">{quiet_button(None, t("bank-cable-take"), take)}</div>
     }

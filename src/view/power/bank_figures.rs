@@ -5,9 +5,10 @@ use crate::model::{Bank, Climate, Trip};
 use crate::physics::battery::UsableEnergy;
 use crate::physics::battery::temperature::battery_temperature;
 use crate::physics::battery::ventilation::ventilation_of;
-use crate::units::{Celsius, WattHours};
-use crate::view::lang::{amp_hours, celsius, number, percent, t, t_args, volts, watt_hours};
+use crate::units::{Celsius, Measure, UnitSystem, WattHours};
+use crate::view::lang::{amp_hours, measured, percent, t, t_args, temperature, volts, watt_hours};
 use crate::view::outlook::Calculation;
+use crate::view::reader;
 use crate::view::state::AppState;
 use crate::view::widgets::{ExplainedFigure, OpenDetails, explained_list, made_when_open};
 use leptos::prelude::*;
@@ -22,7 +23,7 @@ pub(super) fn view(app: AppState) -> AnyView {
     let opened = OpenDetails::default();
     let title = Signal::derive(move || {
         let energy = bank.with(|bank| UsableEnergy::at(bank, RATED_AT));
-        let usable = t_args("bank-usable", &[("at", Arg::Text(&celsius(RATED_AT)))]);
+        let usable = t_args("bank-usable", &[("at", Arg::Text(&temperature(RATED_AT)))]);
         format!("{usable}: {}", watt_hours(energy.usable))
     });
     let lead = Memo::new(move |_| bank.with(|bank| bank.chemistry.is_lead()));
@@ -46,7 +47,7 @@ fn bill(bank: &Bank) -> Vec<ExplainedFigure> {
     let lowest = percent(bank.soc_min_frac);
     let health = percent(bank.health_frac);
     let mean = volts((energy.label + energy.real_voltage) / bank.rated_capacity());
-    let at = celsius(RATED_AT);
+    let at = temperature(RATED_AT);
     let ah = ("ah", Arg::Text(&capacity));
     let system = ("volts", Arg::Text(&system));
     let lowest = ("lowest", Arg::Text(&lowest));
@@ -87,7 +88,7 @@ fn bill(bank: &Bank) -> Vec<ExplainedFigure> {
 
 fn on_the_trip(bank: &Bank, at: Celsius) -> AnyView {
     let energy = UsableEnergy::at(bank, at);
-    let (at, usable) = (celsius(at), watt_hours(energy.usable));
+    let (at, usable) = (temperature(at), watt_hours(energy.usable));
     let text = t_args("bank-usable-trip", &[("at", Arg::Text(&at)), ("wh", Arg::Text(&usable))]);
     let fast = bank.chemistry.is_lead().then(|| t("bank-usable-fast"));
     view! { <p class="field-hint">{text}" "{fast}</p> }.into_any()
@@ -98,10 +99,16 @@ fn fresh_air(app: AppState) -> AnyView {
     let asked = Memo::new(move |_| app.setup.with(|setup| ventilation_of(&setup.bank)));
     let told = move || {
         let asked = asked.get()?;
-        let (air, area) = (number(asked.air_m3_per_h, 1), number(asked.opening_cm2, 0));
+        let air = measured(Measure::AirFlow, asked.air_m3_per_h, 1);
+        let area = measured(Measure::Opening, asked.opening_cm2, area_decimals());
         Some(t_args("bank-ventilation", &[("air", Arg::Text(&air)), ("area", Arg::Text(&area))]))
     };
     view! { <p class="field-hint">{told}</p> }.into_any()
+}
+
+/// A square inch is too coarse for a small opening.
+fn area_decimals() -> u8 {
+    u8::from(reader::system() == UnitSystem::Us)
 }
 
 fn signed(energy: WattHours) -> String {

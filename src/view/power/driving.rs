@@ -6,7 +6,7 @@ use super::stages;
 use crate::forecast::Charger;
 use crate::model::limits::{ALTERNATOR_V, CABLE_M, CABLE_MM2, CHARGER_A, MINUTES_A_DAY};
 use crate::model::{DrivingCharger, Setup};
-use crate::units::{Amps, Metres, SquareMillimetres, Volts};
+use crate::units::{Amps, Measure, Metres, SquareMillimetres, Volts};
 use crate::view::lang::{amps, t};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
@@ -175,8 +175,8 @@ fn relay_form(app: AppState) -> AnyView {
             {NumberField::new(t("relay-alternator"), "V", ALTERNATOR_V, volts)
                 .hint(t("per-12-volts"))
                 .view(app)}
-            {NumberField::new(t("relay-length"), "m", CABLE_M, length).view(app)}
-            {NumberField::new(t("relay-size"), "mm²", CABLE_MM2, size).view(app)}
+            {NumberField::of(Measure::Length, t("relay-length"), CABLE_M, length).view(app)}
+            {NumberField::of(Measure::Section, t("relay-size"), CABLE_MM2, size).view(app)}
             {NumberField::new(t("relay-limit"), "A", CHARGER_A, limit).view(app)}
             {toggle(app, t("relay-smart"), Some(t("relay-smart-hint")), smart)}
         </div>

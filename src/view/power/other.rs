@@ -7,7 +7,7 @@ use crate::forecast::Charger;
 use crate::i18n::Arg;
 use crate::model::limits::{CHARGER_A, FUEL_L_H, HOURS_A_DAY, MAX_OTHER};
 use crate::model::{OtherSource, OtherSourceKind};
-use crate::units::{Amps, Hours, Litres};
+use crate::units::{Amps, Hours, Litres, Measure};
 use crate::view::icons::Icon;
 use crate::view::lang::{t, t_args};
 use crate::view::lens::Lens;
@@ -127,7 +127,7 @@ fn source(app: AppState, row: usize) -> AnyView {
                     burns
                         .get()
                         .then(|| {
-                            NumberField::new(t("other-fuel"), "L/h", FUEL_L_H, fuel.clone())
+                            NumberField::of(Measure::FuelRate, t("other-fuel"), FUEL_L_H, fuel.clone())
                                 .view(app)
                         })
                 }}

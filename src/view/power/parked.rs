@@ -7,8 +7,8 @@ use crate::model::limits::{AIR_C, FRAC, Range, STANDBY_W};
 use crate::model::{Feed, Setup, Usage};
 use crate::physics::battery::BankPhysics;
 use crate::physics::battery::storage::{Parked, ParkedDay, parked};
-use crate::units::{Amps, Celsius, HOURS_PER_DAY, Hours, Watts};
-use crate::view::lang::{Shown, amps, celsius, full_date, key, t, t_args};
+use crate::units::{Amps, Celsius, HOURS_PER_DAY, Hours, Measure, Watts};
+use crate::view::lang::{Shown, amps, full_date, key, t, t_args, temperature};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{Fact, NumberField, date_field, facts, made_when_open};
@@ -78,9 +78,13 @@ fn inside(app: AppState) -> AnyView {
         .hint(t("parked-draw-hint"));
     let amps_field = NumberField::new(t("parked-draw-amps"), Amps::UNIT, limits, in_amps);
     let soc_field = NumberField::percent(t("parked-soc"), FRAC, Lens::signal(soc_frac));
-    let air_field =
-        NumberField::optional(t("parked-air"), Celsius::UNIT, AIR_C, Lens::signal(own_air))
-            .hint(t("parked-air-hint"));
+    let air_field = NumberField::optional_of(
+        Measure::Temperature,
+        t("parked-air"),
+        AIR_C,
+        Lens::signal(own_air),
+    )
+    .hint(t("parked-air-hint"));
     view! {
         <p class="field-hint">{t("parked-hint")}</p>
         <div class="fields">
@@ -136,7 +140,7 @@ fn frost(result: &Parked, from: Date) -> AnyView {
         let charge = low.map(|low| by(key!("parked-charge-by"), low));
         return view! { <p class="field-hint">{charge} " " {t("parked-lithium")}</p> }.into_any();
     };
-    let (first, at, flat) = (celsius(first), celsius(at), celsius(flat));
+    let (first, at, flat) = (temperature(first), temperature(at), temperature(flat));
     let text = t_args(
         "parked-freezes",
         &[("first", Arg::Text(&first)), ("at", Arg::Text(&at)), ("flat", Arg::Text(&flat))],

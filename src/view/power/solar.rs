@@ -12,7 +12,7 @@ use crate::model::{Controller, Mounting, SolarArray};
 use crate::physics::solar::panel::cold_voltage_rise_frac;
 use crate::units::{Degrees, Volts, Watts};
 use crate::view::icons::Icon;
-use crate::view::lang::{celsius, key, percent, t, t_args};
+use crate::view::lang::{key, percent, t, t_args, temperature};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
@@ -75,7 +75,7 @@ fn cold_voltage(app: AppState) -> AnyView {
     let climate = climate_here(app);
     let told = move || {
         let coldest = climate.with(coldest_air);
-        let (cold, share) = (celsius(coldest), percent(cold_voltage_rise_frac(coldest)));
+        let (cold, share) = (temperature(coldest), percent(cold_voltage_rise_frac(coldest)));
         t_args("solar-cold-volts", &[("cold", Arg::Text(&cold)), ("share", Arg::Text(&share))])
     };
     view! { <p class="field-hint">{told}</p> }.into_any()

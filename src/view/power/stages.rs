@@ -4,7 +4,7 @@ use crate::forecast::{ChargeSession, Charger, charge_session};
 use crate::i18n::Arg;
 use crate::physics::battery::ChargeStage;
 use crate::units::Hours;
-use crate::view::lang::{amps, celsius, duration, key, percent, t_args};
+use crate::view::lang::{amps, duration, key, percent, t_args, temperature};
 use crate::view::outlook::Calculation;
 use crate::view::state::AppState;
 use leptos::prelude::*;
@@ -26,7 +26,7 @@ fn about(time: Hours) -> String {
 }
 
 fn words(session: &ChargeSession) -> String {
-    let (at, drawn) = (celsius(session.temperature), amps(session.drawn));
+    let (at, drawn) = (temperature(session.temperature), amps(session.drawn));
     let (from, current) = (percent(session.from_frac), amps(session.current));
     let time = duration(session.time);
     let Some(stages) = session.stages else {

@@ -6,10 +6,12 @@ use crate::export::csv::{
 use crate::export::forum_table::ForumTable;
 use crate::forecast::outlook::Drawer;
 use crate::forecast::{Outlook, TripPlan};
+use crate::i18n::Arg;
 use crate::import::appliances::{NO_APPLIANCE, code_of};
 use crate::model::{DrawSource, Feed, Group, Load, Setup, Weather};
-use crate::units::{Celsius, Hours, WattHours};
-use crate::view::lang::{field_number, number, pair, t};
+use crate::units::{Hours, Measure, WattHours};
+use crate::view::lang::{field_number, number, pair, t, t_args};
+use crate::view::reader;
 use crate::view::words::loads::usage_words;
 use crate::view::words::names::{draw_source_name, drawer_name, group_name, load_name};
 
@@ -40,7 +42,7 @@ fn day_headers() -> DayHeaders {
     [
         t("csv-date"),
         t("csv-weather"),
-        t("csv-air"),
+        t_args("csv-air", &[("unit", Arg::Text(Measure::Temperature.unit(reader::system())))]),
         t("csv-used"),
         t("csv-sun"),
         t("csv-driving"),
@@ -167,7 +169,7 @@ pub fn days_table(setup: &Setup, plan: &TripPlan, outlook: &Outlook) -> Result<S
             Some(DayRow {
                 date: format!("{:04}-{:02}-{:02}", date.year(), u8::from(date.month()), date.day()),
                 weather: weather_word(setup.trip.day_plan(first.day).weather),
-                air: Celsius(air),
+                air: Measure::Temperature.shown(reader::system(), air),
                 used: sum(|ledger| ledger.consumption()),
                 sun: sum(|ledger| ledger.sun),
                 driving: sum(|ledger| ledger.driving),

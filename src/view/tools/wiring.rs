@@ -9,9 +9,9 @@ use crate::i18n::Arg;
 use crate::model::limits::{AIR_C, MAX_CABLES, Range};
 use crate::model::{CableRun, Setup};
 use crate::physics::ampacity::{Insulation, Surroundings};
-use crate::units::Celsius;
+use crate::units::{Celsius, Measure};
 use crate::view::icons::Icon;
-use crate::view::lang::{amps, key, number, quantity, t, t_args};
+use crate::view::lang::{amps, key, measured, number, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use crate::view::widgets::{
@@ -84,7 +84,7 @@ fn place(app: AppState, surroundings: RwSignal<Surroundings>) -> AnyView {
         view! {
             {choice_row(app, t("wiring-insulation"), kinds, insulation.choice(&INSULATIONS))}
             <div class="fields">
-                {NumberField::new(t("wiring-ambient"), Celsius::UNIT, AIR_C, ambient)
+                {NumberField::of(Measure::Temperature, t("wiring-ambient"), AIR_C, ambient)
                     .hint(t("wiring-ambient-hint"))
                     .view(app)}
                 {NumberField::new(t("wiring-bundled"), "", BUNDLED, bundled)
@@ -149,7 +149,7 @@ fn proposals(app: AppState, surroundings: RwSignal<Surroundings>) -> Vec<AnyView
 }
 
 fn proposal(app: AppState, setup: &Setup, name: String, run: CableRun) -> AnyView {
-    let (current, length) = (amps(run.amps), quantity(run.length.0, 1, "m"));
+    let (current, length) = (amps(run.amps), measured(Measure::Length, run.length.0, 1));
     let size = size_words(run.size);
     let fuse = amps(run.fuse);
     let key =

@@ -5,11 +5,12 @@ use crate::model::climate::Climate;
 use crate::model::limits::{AIR_C, FRAC, INSIDE_C};
 use crate::model::{AirSource, ClimateSource, Vehicle};
 use crate::physics::solar::sun::monthly_extraterrestrial;
-use crate::units::{Celsius, WattHoursPerSquareMetre, Watts};
+use crate::units::{Celsius, Measure, WattHoursPerSquareMetre, Watts};
 use crate::view::climate_file;
-use crate::view::lang::{celsius, key, month_name, number, number_fixed, t, t_args, watts};
+use crate::view::lang::{key, measured, month_name, number_fixed, t, t_args, temperature, watts};
 use crate::view::lens::Lens;
 use crate::view::outlook::{Calculation, climate_source};
+use crate::view::reader;
 use crate::view::state::AppState;
 use crate::view::widgets::{DataTable, NumberField, Term, data_table, pictured_row, radios};
 use crate::view::words::names::vehicles;
@@ -67,7 +68,8 @@ fn without_table(climate: &Climate) -> Option<AnyView> {
 fn air_source(climate: &Climate) -> String {
     match climate.air_source {
         AirSource::Region { distance_km, .. } => {
-            t_args("climate-air-region", &[("distance", Arg::Text(&number(distance_km, 0)))])
+            let distance = measured(Measure::Distance, distance_km, 0);
+            t_args("climate-air-region", &[("distance", Arg::Text(&distance))])
         }
         AirSource::World => t("climate-air-world"),
         AirSource::Latitude => t("climate-air-latitude"),
@@ -107,13 +109,17 @@ fn table(climate: &Climate, above: &[WattHoursPerSquareMetre; 12]) -> DataTable 
             vec![
                 month_name(month),
                 number_fixed(above.0 * clearness / 1000.0, 1),
-                number_fixed(air.0, 0),
+                number_fixed(Measure::Temperature.shown(reader::system(), air.0), 0),
             ]
         })
         .collect();
     DataTable {
         caption: t("climate-months-caption"),
-        heads: vec![t("climate-month"), "kWh/m²".to_owned(), Celsius::UNIT.to_owned()],
+        heads: vec![
+            t("climate-month"),
+            "kWh/m²".to_owned(),
+            Measure::Temperature.unit(reader::system()).to_owned(),
+        ],
         rows,
     }
 }
@@ -124,7 +130,7 @@ pub(super) fn air_and_ground(app: AppState, calculation: Calculation) -> AnyView
         let month = app.setup.with(|setup| usize::from(setup.trip.month.clamp(1, 12)) - 1);
         let climate = calculation.climate.get();
         let usual = climate.and_then(|climate| climate.air.get(month).copied());
-        let usual = celsius(usual.unwrap_or(Celsius(15.0)));
+        let usual = temperature(usual.unwrap_or(Celsius(15.0)));
         t_args("climate-usual", &[("amount", Arg::Text(&usual))])
     });
     let air = Lens::<Option<f64>>::of(
@@ -144,10 +150,10 @@ pub(super) fn air_and_ground(app: AppState, calculation: Calculation) -> AnyView
     view! {
         <p class="field-hint">{loss}</p>
         <div class="fields">
-            {NumberField::optional(t("climate-inside"), "°C", INSIDE_C, kept)
+            {NumberField::optional_of(Measure::Temperature, t("climate-inside"), INSIDE_C, kept)
                 .hint(t("climate-inside-hint"))
                 .view(app)}
-            {NumberField::optional(t("climate-own-air"), "°C", AIR_C, air)
+            {NumberField::optional_of(Measure::Temperature, t("climate-own-air"), AIR_C, air)
                 .live_hint(says)
                 .view(app)}
             {NumberField::percent(t("climate-ground"), FRAC, ground.clone())

@@ -8,13 +8,14 @@ use crate::model::places::coordinates::{self, CoordinateError};
 use crate::model::places::gazetteer::FoundPlace;
 use crate::model::places::{nearest, search};
 use crate::model::{Place, Setup};
-use crate::units::{Degrees, Metres};
+use crate::units::{Degrees, Measure, Metres, UnitSystem};
 use crate::view::climate_file;
 use crate::view::focus;
 use crate::view::icons::{Icon, icon};
-use crate::view::lang::{key, lang, number, quantity, t, t_args};
+use crate::view::lang::{key, lang, measured, number, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::places_file;
+use crate::view::reader;
 use crate::view::state::AppState;
 use crate::view::widgets::{NumberField, disclosure, fresh_id, quiet_button};
 use leptos::ev::{Event, KeyboardEvent};
@@ -291,7 +292,12 @@ fn position(place: &Place) -> String {
 }
 
 fn figures(app: AppState) -> AnyView {
-    let altitude = quantity(100.0, 0, "m");
+    // A round figure in either unit [m].
+    let roughly = match reader::system() {
+        UnitSystem::Metric => 100.0,
+        UnitSystem::Us => 91.44,
+    };
+    let altitude = measured(Measure::Length, roughly, 0);
     view! {
         <div class="fields">
             {NumberField::new(
@@ -316,9 +322,9 @@ fn figures(app: AppState) -> AnyView {
                 )
                 .hint(t("place-longitude-hint"))
                 .view(app)}
-            {NumberField::new(
+            {NumberField::of(
+                    Measure::Length,
                     t("place-altitude"),
-                    "m",
                     ALTITUDE_M,
                     Lens::of(|s| s.trip.place.altitude.0, |s, v| s.trip.place.altitude = Metres(v)),
                 )

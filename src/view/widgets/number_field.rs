@@ -8,9 +8,12 @@ use super::fresh_id;
 use super::tip::{Term, tip};
 use crate::i18n::{Arg, NumberError, parse_number};
 use crate::model::limits::Range;
+use crate::units::reader::gauge_in_noughts;
+use crate::units::{Measure, UnitSystem};
 use crate::view::icons::Icon;
-use crate::view::lang::{field_number, quantity, t, t_args};
+use crate::view::lang::{field_number, gauge_text, quantity, t, t_args};
 use crate::view::lens::Lens;
+use crate::view::reader;
 use crate::view::state::AppState;
 use leptos::ev::Event;
 use leptos::prelude::*;
@@ -26,6 +29,8 @@ pub struct NumberField {
     pub range: Range,
     /// Shown value over model value: 100 shows a share in percent.
     pub scale: f64,
+    /// What is measured, where the reader's unit may be another than the model's; `scale` is 1 then.
+    pub measure: Option<Measure>,
     /// Where it belongs; `None` is an empty field.
     pub lens: Lens<Option<f64>>,
     /// An empty field means "not stated" rather than a mistake.
@@ -62,6 +67,7 @@ impl NumberField {
             unit: unit.into(),
             range,
             scale: 1.0,
+            measure: None,
             lens,
             optional: true,
             step: None,
@@ -79,6 +85,27 @@ impl NumberField {
 
     fn required(self) -> Self {
         Self { optional: false, ..self }
+    }
+
+    /// Of a measure: shown and typed in the reader's unit.
+    #[must_use]
+    pub fn of(measure: Measure, label: String, range: Range, lens: Lens<f64>) -> Self {
+        Self {
+            measure: Some(measure),
+            ..Self::new(label, measure.unit(reader::system()), range, lens)
+        }
+    }
+
+    /// The same, and it may be left empty.
+    #[must_use]
+    pub fn optional_of(
+        measure: Measure,
+        label: String,
+        range: Range,
+        lens: Lens<Option<f64>>,
+    ) -> Self {
+        let unit = measure.unit(reader::system());
+        Self { measure: Some(measure), ..Self::optional(label, unit, range, lens) }
     }
 
     /// With buttons for less and more.
@@ -126,15 +153,28 @@ impl NumberField {
     /// The field on the page.
     #[must_use]
     pub fn view(self, app: AppState) -> AnyView {
-        let Self { label, unit, range, scale, lens, optional, step, hint, placeholder, term } =
-            self;
-        let shown_range = Range { min: range.min * scale, max: range.max * scale };
+        let Self {
+            label,
+            unit,
+            range,
+            scale,
+            measure,
+            lens,
+            optional,
+            step,
+            hint,
+            placeholder,
+            term,
+        } = self;
+        let shown_as = ShownAs { scale, measure, system: reader::system() };
+        let shown_range = shown_as.range(range);
+        let step = step.map(|step| shown_as.step(step));
         let entry = Entry {
             app,
             raw: RwSignal::new(String::new()),
             fault: RwSignal::new(None),
             range: shown_range,
-            scale,
+            shown_as,
             optional,
             lens: StoredValue::new(lens),
         };
@@ -168,7 +208,7 @@ impl NumberField {
                     <input
                         id=id
                         type="text"
-                        inputmode=if range.min < 0.0 { "text" } else { "decimal" }
+                        inputmode=if shown_range.min < 0.0 { "text" } else { "decimal" }
                         autocomplete="off"
                         enterkeyhint="done"
                         placeholder=placeholder
@@ -191,6 +231,72 @@ impl NumberField {
     }
 }
 
+/// How a value of the model stands in the field.
+#[derive(Clone, Copy)]
+struct ShownAs {
+    scale: f64,
+    measure: Option<Measure>,
+    system: UnitSystem,
+}
+
+impl ShownAs {
+    fn shown(self, value: f64) -> f64 {
+        self.measure.map_or(value * self.scale, |measure| measure.shown(self.system, value))
+    }
+
+    fn model(self, shown: f64) -> f64 {
+        self.measure.map_or(shown / self.scale, |measure| measure.metric(self.system, shown))
+    }
+
+    fn is_converted(self) -> bool {
+        self.measure.is_some() && self.system != UnitSystem::Metric
+    }
+
+    fn is_gauge(self) -> bool {
+        self.measure == Some(Measure::Section) && self.is_converted()
+    }
+
+    /// What may be typed. Bounds that come out crooked go inwards to what the message says.
+    fn range(self, model: Range) -> Range {
+        let (a, b) = (self.shown(model.min), self.shown(model.max));
+        let (min, max) = (a.min(b), a.max(b));
+        if self.is_converted() {
+            let inwards = 100.0;
+            return Range {
+                min: (min * inwards - 1e-6).ceil() / inwards,
+                max: (max * inwards + 1e-6).floor() / inwards,
+            };
+        }
+        Range { min, max }
+    }
+
+    /// A step for less and more; converted, it is a whole one.
+    fn step(self, step: f64) -> f64 {
+        if self.is_converted() {
+            (self.shown(step) - self.shown(0.0)).abs().round().max(1.0)
+        } else {
+            step
+        }
+    }
+
+    fn text(self, value: f64) -> String {
+        let decimals = self.measure.map_or(4, |measure| measure.field_decimals(self.system));
+        let scale = 10_f64.powi(i32::from(decimals));
+        let shown = (self.shown(value) * scale).round() / scale;
+        if self.is_gauge() { gauge_text(shown) } else { field_number(shown) }
+    }
+
+    /// The number in a text.
+    fn read(self, text: &str, range: Range) -> Result<f64, NumberError> {
+        if self.is_gauge()
+            && let Some(gauge) = gauge_in_noughts(text)
+        {
+            return parse_number(&gauge.to_string(), &(range.min..=range.max));
+        }
+        parse_number(text, &(range.min..=range.max))
+    }
+}
+
 /// What is typed, and what it stands for.
 #[derive(Clone, Copy)]
 struct Entry {
@@ -198,7 +304,7 @@ struct Entry {
     raw: RwSignal<String>,
     fault: RwSignal<Option<NumberError>>,
     range: Range,
-    scale: f64,
+    shown_as: ShownAs,
     optional: bool,
     lens: StoredValue<Lens<Option<f64>>>,
 }
@@ -210,15 +316,15 @@ impl Entry {
 
     /// What the text stands for; `Ok(None)` is "not stated".
     fn read(self, text: &str) -> Result<Option<f64>, NumberError> {
-        match parse_number(text, &(self.range.min..=self.range.max)) {
-            Ok(value) => Ok(Some(value / self.scale)),
+        match self.shown_as.read(text, self.range) {
+            Ok(value) => Ok(Some(self.shown_as.model(value))),
             Err(NumberError::Empty) if self.optional => Ok(None),
             Err(fault) => Err(fault),
         }
     }
 
     fn shown(self, value: Option<f64>) -> String {
-        value.map_or_else(String::new, |value| field_number(value * self.scale))
+        value.map_or_else(String::new, |value| self.shown_as.text(value))
     }
 
     /// When the model changes by other means (undo, another setup, a value that follows), the text
@@ -267,11 +373,11 @@ impl Entry {
 
     fn nudge(self, by: f64) {
         let Some(lens) = self.lens() else { return };
-        let now = lens.peek(self.app).flatten().unwrap_or(0.0) * self.scale;
+        let now = self.shown_as.shown(lens.peek(self.app).flatten().unwrap_or(0.0));
         let next = (now + by).clamp(self.range.min, self.range.max);
         self.fault.try_set(None);
         self.raw.try_set(field_number(next));
-        self.write(Some(next / self.scale));
+        self.write(Some(self.shown_as.model(next)));
     }
 
     fn write(self, value: Option<f64>) {

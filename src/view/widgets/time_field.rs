@@ -1,7 +1,7 @@
 //! Fields for a time of day and for a date, with the browser's own pickers.
 
 use super::fresh_id;
-use crate::view::lang::{clock, t};
+use crate::view::lang::t;
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
 use leptos::ev::Event;
@@ -13,7 +13,7 @@ use time::{Date, Month};
 pub fn time_field(app: AppState, label: String, lens: Lens<u16>) -> AnyView {
     let shown = {
         let lens = lens.clone();
-        Memo::new(move |_| clock(lens.read(app).unwrap_or(0)))
+        Memo::new(move |_| iso_time(lens.read(app).unwrap_or(0)))
     };
     native(label, "time", shown.into(), move |text| match minutes(text) {
         Some(minutes) => {
@@ -78,6 +78,11 @@ fn minutes(text: &str) -> Option<u16> {
     let hours: u16 = hours.parse().ok()?;
     let minutes: u16 = rest.get(..2)?.parse().ok()?;
     (hours < 24 && minutes < 60).then_some(hours * 60 + minutes)
+}
+
+/// Minutes after midnight as every browser takes them; it shows the clock of the reader.
+fn iso_time(minutes: u16) -> String {
+    format!("{:02}:{:02}", minutes / 60 % 24, minutes % 60)
 }
 
 fn iso(date: Date) -> String {

@@ -3,7 +3,9 @@
 use crate::i18n::Arg;
 use crate::model::{DutyCycle, Feed, Load, Usage};
 use crate::units::{Hours, WattHours};
-use crate::view::lang::{Shown, duration, number, percent, quantity, t, t_args, watt_hours, watts};
+use crate::view::lang::{
+    Shown, duration, number, percent, quantity, t, t_args, volume, watt_hours, watts,
+};
 
 /// One line: how many, how much, how used.
 #[must_use]
@@ -57,7 +59,7 @@ pub fn usage_words(usage: &Usage) -> String {
             t_args("summary-charges", &[("charge", Arg::Text(&charge)), ("days", days.arg())])
         }
         Usage::Litres { litres_per_day, .. } => {
-            let water = quantity(litres_per_day.0, 1, "L");
+            let water = volume(litres_per_day);
             t_args("unit-a-day", &[("amount", Arg::Text(&water))])
         }
         Usage::Uses { per_day, seconds } => {

@@ -4,9 +4,10 @@ use crate::forecast::outlook::Drawer;
 use crate::i18n::Arg;
 use crate::model::catalogue::name_key;
 use crate::model::{Chemistry, DrawSource, Group, Load, Setup, Vehicle};
-use crate::units::{Kilograms, Money};
+use crate::units::{Kilograms, Measure, Money};
 use crate::view::icons::Icon;
-use crate::view::lang::{key, quantity, short_date, t, t_args};
+use crate::view::lang::{self, key, measured, short_date, t, t_args};
+use crate::view::reader;
 use crate::view::state::Screen;
 
 /// The load's name: the user's own, else the catalogue's.
@@ -126,13 +127,13 @@ pub fn array_name(setup: &Setup, index: usize) -> String {
 /// An amount of money in the user's currency.
 #[must_use]
 pub fn money(setup: &Setup, amount: Money) -> String {
-    quantity(amount.0, 0, &setup.prices.currency)
+    lang::money(&lang::number(amount.0, 0), &reader::currency(setup))
 }
 
 /// A weight.
 #[must_use]
 pub fn kilograms(weight: Kilograms) -> String {
-    quantity(weight.0, u8::from(weight.0.abs() < 9.95), Kilograms::UNIT)
+    measured(Measure::Weight, weight.0, u8::from(weight.0.abs() < 9.95))
 }
 
 /// Day of the trip as weekday and date.

@@ -5,7 +5,7 @@ use super::readings::{Readings, SUN_FRAC};
 use crate::advice::on_site::measure::{ChargeStage, Instrument};
 use crate::i18n::Arg;
 use crate::model::limits::{AIR_C, DRAW_A, DRAW_W, ENERGY_WH_A_DAY, Range, USED_AH};
-use crate::units::{AmpHours, Amps, Celsius, Volts, WattHours, Watts};
+use crate::units::{AmpHours, Amps, Measure, Volts, WattHours, Watts};
 use crate::view::lang::{percent, quantity, t, t_args};
 use crate::view::lens::Lens;
 use crate::view::state::AppState;
@@ -243,7 +243,8 @@ impl Form {
     fn fridge(self) -> AnyView {
         let ran = self.number(t("read-ran"), "min", MINUTES, |r| r.ran_min, |r, v| r.ran_min = v);
         let runs = self.number(t("read-cycles"), "", RUNS, |r| r.cycles, |r, v| r.cycles = v);
-        let air = self.number(t("read-air"), Celsius::UNIT, AIR_C, |r| r.air_c, |r, v| r.air_c = v);
+        let air = place(self.readings, |r| r.air_c, |r, v| r.air_c = v);
+        let air = NumberField::optional_of(Measure::Temperature, t("read-air"), AIR_C, air);
         view! {
             <div class="fields">
                 {ran.hint(t("read-ran-hint")).view(self.app)} {self.hours()}

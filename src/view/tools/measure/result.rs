@@ -9,7 +9,7 @@ use crate::model::{Draw, Feed, Load, Setup};
 use crate::units::{Hours, WattHours};
 use crate::view::icons::Icon;
 use crate::view::lang::{
-    amps, celsius, duration, key, percent, quantity, t, t_args, volts, watt_hours,
+    amps, duration, key, percent, quantity, t, t_args, temperature, volts, watt_hours,
     watt_hours_a_day, watts,
 };
 use crate::view::lens::Lens;
@@ -220,7 +220,7 @@ fn error_words(error: &MeasureError) -> String {
             t_args("measure-background-all", &[others, ("read", Arg::Text(&read))])
         }
         MeasureError::AirTooCold { air } => {
-            t_args("measure-too-cold", &[("air", Arg::Text(&celsius(air)))])
+            t_args("measure-too-cold", &[("air", Arg::Text(&temperature(air)))])
         }
     }
 }

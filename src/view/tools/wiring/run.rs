@@ -6,7 +6,7 @@ use crate::i18n::Arg;
 use crate::model::limits::{CABLE_M, CONDUCTOR_C, DRAW_A, FUSE_A};
 use crate::model::{CableRun, ConductorSize, Feed};
 use crate::physics::ampacity::Surroundings;
-use crate::units::{Amps, Celsius, Metres};
+use crate::units::{Amps, Celsius, Measure, Metres};
 use crate::view::icons::Icon;
 use crate::view::lang::{number, t, t_args};
 use crate::view::lens::Lens;
@@ -120,14 +120,14 @@ pub(super) fn view(app: AppState, surroundings: RwSignal<Surroundings>, row: usi
                 {text_field(app, t("wiring-name"), title, name)}
                 {feeds(app, row)}
                 {current}
-                {NumberField::new(t("wiring-length"), Metres::UNIT, CABLE_M, length)
+                {NumberField::of(Measure::Length, t("wiring-length"), CABLE_M, length)
                     .hint(t("wiring-length-hint"))
                     .view(app)}
                 {select_field(app, t("wiring-size"), sizes, size_lens(row))}
                 {NumberField::new(t("wiring-fuse"), Amps::UNIT, FUSE_A, fuse)
                     .hint(t("wiring-fuse-hint"))
                     .view(app)}
-                {NumberField::new(t("wiring-working"), Celsius::UNIT, CONDUCTOR_C, working)
+                {NumberField::of(Measure::Temperature, t("wiring-working"), CONDUCTOR_C, working)
                     .hint(t("wiring-working-hint"))
                     .view(app)}
                 {toggle(app, t("wiring-critical"), Some(t("wiring-critical-hint")), critical)}

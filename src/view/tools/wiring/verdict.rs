@@ -7,9 +7,10 @@ use crate::i18n::Arg;
 use crate::model::{CableRun, ConductorSize, Setup};
 use crate::physics::cable::{self, GAUGES, IEC_60228_CLASS_5};
 use crate::physics::fuse::{FuseChoice, FuseKind};
-use crate::units::SquareMillimetres;
+use crate::units::{Measure, SquareMillimetres, UnitSystem};
 use crate::view::icons::{Icon, icon};
-use crate::view::lang::{amps, celsius, key, number, quantity, t, t_args, watts};
+use crate::view::lang::{amps, key, measured, number, quantity, t, t_args, temperature, watts};
+use crate::view::reader;
 use crate::view::words::names::load_name_by_id;
 use leptos::prelude::*;
 use std::sync::LazyLock;
@@ -33,9 +34,10 @@ pub(super) fn nearest(size: ConductorSize) -> usize {
         .map_or(0, |(index, _)| index)
 }
 
+/// A metric size as it is sold.
 fn square_millimetres(area: SquareMillimetres) -> String {
     let decimals = if area.0 < 1.0 { 2 } else { u8::from(area.0 < 9.95) };
-    quantity(area.0, decimals, SquareMillimetres::UNIT)
+    quantity(area.0, decimals, Measure::Section.unit(UnitSystem::Metric))
 }
 
 /// Name of a wire gauge: 0 is 1/0, -3 is 4/0.
@@ -51,6 +53,9 @@ fn gauge_name(gauge: i8) -> String {
 pub(super) fn size_words(size: ConductorSize) -> String {
     match size {
         ConductorSize::Metric { area } => square_millimetres(area),
+        ConductorSize::Awg { .. } if reader::system() == UnitSystem::Us => {
+            measured(Measure::Section, cable::area(size).0, 0)
+        }
         ConductorSize::Awg { gauge } => {
             let (gauge, area) = (gauge_name(gauge), square_millimetres(cable::area(size)));
             t_args("wiring-awg", &[("gauge", Arg::Text(&gauge)), ("area", Arg::Text(&area))])
@@ -62,6 +67,7 @@ fn sizes_words(sizes: CableSizes) -> String {
     let metric = sizes.metric.map(square_millimetres);
     let gauge = sizes.gauge.map(|gauge| size_words(ConductorSize::Awg { gauge }));
     match (metric, gauge) {
+        (Some(_), Some(gauge)) if reader::system() == UnitSystem::Us => gauge,
         (Some(metric), Some(gauge)) => {
             let metric = ("metric", Arg::Text(metric.as_str()));
             t_args("wiring-sizes", &[metric, ("gauge", Arg::Text(&gauge))])
@@ -123,9 +129,10 @@ fn finding_words(finding: &CableFinding) -> String {
         CableFinding::CableTooThin { current, ampacity } => {
             two(key!("found-too-thin"), ("current", amps(current)), ("ampacity", amps(ampacity)))
         }
-        CableFinding::BelowMinimumSize { least, .. } => {
-            t_args("found-minimum", &[("least", Arg::Text(&square_millimetres(least)))])
-        }
+        CableFinding::BelowMinimumSize { least, .. } => t_args(
+            "found-minimum",
+            &[("least", Arg::Text(&measured(Measure::Section, least.0, 1)))],
+        ),
         CableFinding::NoFuse => t("found-no-fuse"),
         CableFinding::FuseAboveCable { fuse, ampacity } => {
             two(key!("found-fuse-above"), ("fuse", amps(fuse)), ("ampacity", amps(ampacity)))
@@ -147,8 +154,8 @@ fn finding_words(finding: &CableFinding) -> String {
         }
         CableFinding::WarmerThanAssumed { conductor, assumed } => two(
             key!("found-warmer"),
-            ("conductor", celsius(conductor)),
-            ("assumed", celsius(assumed)),
+            ("conductor", temperature(conductor)),
+            ("assumed", temperature(assumed)),
         ),
         CableFinding::LoadMissing { .. } => t("found-load-missing"),
         CableFinding::CurrentUnknown => t("found-current-unknown"),
@@ -222,7 +229,7 @@ pub(super) fn view(verdict: &RunVerdict, setup: &Setup, run: &CableRun) -> AnyVi
         (t("verdict-current"), currents),
         (t_args("verdict-drop", &[("allowed", Arg::Text(&allowed))]), drop),
         (t("verdict-ampacity"), amps(verdict.ampacity)),
-        (t("verdict-conductor"), celsius(verdict.conductor)),
+        (t("verdict-conductor"), temperature(verdict.conductor)),
         (t("verdict-lost"), watts(verdict.lost)),
         (t("verdict-3"), sizes_words(verdict.for_3_percent)),
         (t("verdict-10"), sizes_words(verdict.for_10_percent)),
