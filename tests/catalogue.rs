@@ -182,7 +182,7 @@ fn use_wh(one: &Appliance) -> f64 {
         Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c } } => {
             watts * frac_at_25c * one.window.length().0
         }
-        Usage::WhileDriving => 0.0,
+        Usage::WhileDriving | Usage::Once { .. } => 0.0,
         Usage::Charges { every_days, cell, cell_volts, charger_frac } => {
             cell.0 / 1000.0 * cell_volts.0 / charger_frac / every_days
         }

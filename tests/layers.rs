@@ -41,7 +41,6 @@ const ROOMS: [(&str, &[&str]); 7] = [
         &[
             "arc_ptr_eq",
             "certainty",
-            "reader",
             "climate_file",
             "fetched",
             "focus",
@@ -53,6 +52,7 @@ const ROOMS: [(&str, &[&str]); 7] = [
             "page_address",
             "places_file",
             "preferences",
+            "reader",
             "state",
             "storage",
             "tasks",

@@ -8,6 +8,7 @@
 //! | heating | `P sum(q / Q) + n E_s`, with `q = U max(0, T_k - T_u)` by the hour |
 //! | cooling, airing | `P sum(d)`, with `d = d_25 (T_o - 15) / 10` by the hour, 0..1 |
 //! | while driving | `P t`, `t` the time driven |
+//! | once on arrival or on leaving | `P t` on that day, nothing on the others |
 //! | charges every N days of m mAh | `m/1000 V / eta / N` |
 //! | litres through a pump | `P (2) L / flow`, twice with a tank aboard |
 //! | uses of some seconds | `P n s / 3600` |
@@ -78,7 +79,8 @@ pub fn follows_air(load: &Load) -> bool {
         | Usage::Litres { .. }
         | Usage::Uses { .. }
         | Usage::Energy { .. }
-        | Usage::WhileDriving => false,
+        | Usage::WhileDriving
+        | Usage::Once { .. } => false,
     }
 }
 
@@ -89,7 +91,7 @@ pub fn running_time(load: &Load) -> Option<Hours> {
     match load.usage {
         Usage::Daily { minutes } => Some(Hours::from_minutes(minutes)),
         Usage::AlwaysOn => Some(Hours(HOURS_PER_DAY)),
-        Usage::Duty { .. } | Usage::WhileDriving => None,
+        Usage::Duty { .. } | Usage::WhileDriving | Usage::Once { .. } => None,
         Usage::Charges { .. } | Usage::Energy { .. } => {
             (watts.0 > 0.0).then(|| running_energy(load) / watts)
         }
@@ -107,7 +109,7 @@ fn running_energy(load: &Load) -> WattHours {
     match load.usage {
         Usage::Daily { minutes } => watts * Hours::from_minutes(minutes),
         Usage::AlwaysOn => watts * Hours(HOURS_PER_DAY),
-        Usage::Duty { .. } | Usage::WhileDriving => WattHours::ZERO,
+        Usage::Duty { .. } | Usage::WhileDriving | Usage::Once { .. } => WattHours::ZERO,
         Usage::Charges { every_days, cell, cell_volts, charger_frac } => {
             let into_cell = cell.amp_hours() * cell_volts;
             if every_days > 0.0 && charger_frac > 0.0 {
@@ -158,6 +160,9 @@ impl LoadDay {
                     watts * (duty(cycle, load.place, around, hour) * share * stretch)
                 }
                 Usage::WhileDriving => watts * around.driving_frac[hour],
+                Usage::Once { at, minutes } => {
+                    watts * around.near_stay_end_frac(at, Hours::from_minutes(minutes), hour)
+                }
                 _ => {
                     let outside = (1.0 - share) / (HOURS_PER_DAY - length).max(f64::EPSILON);
                     running_energy(load) / Hours(1.0)
@@ -367,9 +372,9 @@ impl<'a> Demands<'a> {
     }
 }
 
-/// Whether what a load takes hangs on the air or the driving of the day.
+/// Whether what a load takes hangs on the air or the driving of the day, or on which day of the stay it is.
 fn follows_the_day(load: &Load) -> bool {
-    follows_air(load) || matches!(load.usage, Usage::WhileDriving)
+    follows_air(load) || matches!(load.usage, Usage::WhileDriving | Usage::Once { .. })
 }
 
 /// Demand being added up, by hour.

@@ -317,13 +317,19 @@ impl TripPlan {
         let electronics = sun.table.self_use() + bank.management();
         let supplies: Vec<[HourSupply; 24]> =
             (0..sun.air.len()).map(|day| day_supply(setup, day)).collect();
+        let stay_h = horizon_hours(trip, usize::from(trip.nights)) as f64;
         let any_day = Surroundings::at_rest(setup, sun.first_whole_day_air());
         let of_days = Demands::new(setup, &any_day, setup.correction.use_factor);
         let demands: Vec<[HourDemand; 24]> = sun
             .air
             .iter()
             .zip(&supplies)
-            .map(|(air, supply)| of_days.on(&Surroundings::supplied(setup, supply, air.by_hour())))
+            .enumerate()
+            .map(|(day, (air, supply))| {
+                let into_stay_h = (24 * day) as f64 - arrival as f64;
+                let around = Surroundings::supplied(setup, supply, air.by_hour());
+                of_days.on(&around.in_stay(into_stay_h, stay_h - into_stay_h))
+            })
             .collect();
         let drawn = demands.iter().flatten().map(HourDemand::total).sum::<Watts>()
             / (24 * demands.len().max(1)) as f64;

@@ -272,6 +272,29 @@ pub enum Usage {
     },
     /// For as long as the vehicle is driven.
     WhileDriving,
+    /// Once in the stay.
+    Once {
+        /// At which end of it.
+        at: StayEnd,
+        /// Running time [min], 0..1440: right after arrival, or right before leaving.
+        minutes: f64,
+    },
+}
+
+/// An end of the stay.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum StayEnd {
+    /// The hour of arrival, and what follows it.
+    #[default]
+    Arrival,
+    /// The end of the stay, and what leads up to it.
+    Leaving,
+}
+
+impl StayEnd {
+    /// Both, in the order they are listed.
+    pub const ALL: [Self; 2] = [Self::Arrival, Self::Leaving];
 }
 
 impl Default for Usage {
@@ -285,6 +308,7 @@ impl Usage {
     fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
         match self {
             Self::Daily { minutes } => sanitiser.number(minutes, MINUTES_A_DAY, 0.0),
+            Self::Once { at: _, minutes } => sanitiser.number(minutes, MINUTES_A_DAY, 0.0),
             Self::AlwaysOn | Self::WhileDriving => {}
             Self::Duty { cycle: DutyCycle::Fixed { frac } } => sanitiser.number(frac, FRAC, 0.3),
             Self::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } } => {

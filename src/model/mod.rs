@@ -32,7 +32,9 @@ pub use charging::{
 };
 pub use climate::{AirSource, Climate, ClimateSource};
 pub use inverter::{Inverter, InverterSwitching};
-pub use load::{CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, LoadPlace, Usage, Window};
+pub use load::{
+    CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, LoadPlace, StayEnd, Usage, Window,
+};
 pub use log::{Correction, Reading, ReadingKind};
 pub use money::Prices;
 pub use setup::Setup;

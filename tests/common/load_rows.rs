@@ -30,6 +30,10 @@ fn usage(m: Manners) -> impl Strategy<Value = Usage> {
         num(m, limits::FRAC)
             .prop_map(|frac_at_25c| Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c } }),
         Just(Usage::WhileDriving),
+        (any::<bool>(), num(m, limits::MINUTES_A_DAY)).prop_map(|(first, minutes)| Usage::Once {
+            at: if first { StayEnd::Arrival } else { StayEnd::Leaving },
+            minutes
+        }),
         (
             num(m, limits::CHARGE_EVERY_DAYS),
             num(m, limits::CELL_MAH),
@@ -65,6 +69,7 @@ fn listed(usage: Usage) -> Usage {
         | Usage::Duty { cycle: DutyCycle::Fixed { .. } | DutyCycle::AirTemperature { .. } }
         | Usage::Duty { cycle: DutyCycle::Heating { .. } | DutyCycle::Cooling { .. } }
         | Usage::WhileDriving
+        | Usage::Once { .. }
         | Usage::Charges { .. }
         | Usage::Litres { .. }
         | Usage::Uses { .. }

@@ -15,5 +15,12 @@ mod values;
 /// The same air inside and out all day, nothing to heat and nobody driving.
 pub fn still_air(air: Celsius) -> Surroundings {
     let (air, heat) = ([air; 24], [Watts::ZERO; 24]);
-    Surroundings { outside: air, inside: air, heat, driving_frac: [0.0; 24] }
+    Surroundings {
+        outside: air,
+        inside: air,
+        heat,
+        driving_frac: [0.0; 24],
+        into_stay_h: f64::INFINITY,
+        stay_left_h: f64::INFINITY,
+    }
 }

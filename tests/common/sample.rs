@@ -117,6 +117,7 @@ pub fn everything() -> Setup {
         Usage::Duty { cycle: DutyCycle::Heating { heat: Watts(4250.0), start: WattHours(4.5) } },
         Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c: 0.275 } },
         Usage::WhileDriving,
+        Usage::Once { at: StayEnd::Leaving, minutes: 12.5 },
     ];
     setup.loads.extend(Group::ALL.into_iter().enumerate().map(|(index, group)| Load {
         id: plain + 1 + index as u32,

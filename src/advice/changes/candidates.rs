@@ -120,8 +120,10 @@ fn less_use(load: &Load, list: &mut Vec<Change>) {
         Usage::Duty { .. } if load.group == Group::Cold => {
             list.push(Change::WarmerFridge { load: id });
         }
-        // Driving and the cold decide.
-        Usage::WhileDriving | Usage::Duty { cycle: DutyCycle::Heating { .. } } => {}
+        // Driving, the cold, and what has to be done decide.
+        Usage::WhileDriving
+        | Usage::Once { .. }
+        | Usage::Duty { cycle: DutyCycle::Heating { .. } } => {}
         Usage::Duty { cycle: DutyCycle::Fixed { .. } } if load.group == Group::Heat => {
             list.push(Change::UseShare { load: id, share_frac: 0.75 });
         }

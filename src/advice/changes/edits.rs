@@ -42,7 +42,7 @@ pub(super) fn off_at_night(load: &mut Load) {
 
 pub(super) fn use_share(load: &mut Load, share_frac: f64) {
     match &mut load.usage {
-        Usage::Daily { minutes } => *minutes *= share_frac,
+        Usage::Daily { minutes } | Usage::Once { minutes, .. } => *minutes *= share_frac,
         Usage::AlwaysOn => load.usage = Usage::Daily { minutes: 1440.0 * share_frac },
         Usage::Duty { cycle: DutyCycle::Fixed { frac } } => *frac *= share_frac,
         Usage::Duty { cycle: DutyCycle::AirTemperature { frac_at_25c } } => {

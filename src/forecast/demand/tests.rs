@@ -1,7 +1,7 @@
 //! Energy a day and draw by hour.
 
 use super::*;
-use crate::model::{Draw, Window};
+use crate::model::{Draw, StayEnd, Window};
 use crate::units::{Amps, Litres, LitresPerMinute, MilliAmpHours, Volts};
 
 const AROUND: Surroundings = Surroundings {
@@ -9,6 +9,8 @@ const AROUND: Surroundings = Surroundings {
     inside: [Celsius(25.0); 24],
     heat: [Watts::ZERO; 24],
     driving_frac: [0.0; 24],
+    into_stay_h: f64::INFINITY,
+    stay_left_h: f64::INFINITY,
 };
 
 fn at(setup: &Setup, outside: f64) -> Surroundings {
@@ -202,6 +204,38 @@ fn what_is_tied_to_driving_draws_while_driving() {
     day.driving_frac[10] = 1.0;
     day.driving_frac[11] = 1.0;
     assert!((energy_per_day(&element, &day).0 - 300.0).abs() < 1e-9);
+}
+
+/// A mover of 300 W for 90 minutes: 450 Wh after an arrival at 15:00, in two hours; a step of 36 W for ten minutes,
+/// 6 Wh, before a stay that ends at 10:00; nothing on any other day, and nothing on a usual one.
+#[test]
+fn what_runs_once_runs_at_its_end_of_the_stay() {
+    let setup = Setup::default();
+    let mover = load(300.0, Usage::Once { at: StayEnd::Arrival, minutes: 90.0 });
+    let step = load(36.0, Usage::Once { at: StayEnd::Leaving, minutes: 10.0 });
+    // Arrival at 15:00, two nights, end at 10:00: 43 hours.
+    let days = [0, 1, 2, 3].map(|day| {
+        let into_stay_h = 24.0 * f64::from(day) - 15.0;
+        at(&setup, 20.0).in_stay(into_stay_h, 43.0 - into_stay_h)
+    });
+    let energies = |load: &Load| days.map(|day| energy_per_day(load, &day).0);
+    for (energy, by_hand) in energies(&mover).into_iter().zip([450.0, 0.0, 0.0, 0.0]) {
+        assert!((energy - by_hand).abs() < 1e-9);
+    }
+    for (energy, by_hand) in energies(&step).into_iter().zip([0.0, 0.0, 6.0, 0.0]) {
+        assert!((energy - by_hand).abs() < 1e-9);
+    }
+    let hours = LoadDay::of(&mover, &days[0]).hours;
+    assert_eq!(
+        (hours[14].running, hours[15].running, hours[16].running),
+        (Watts(0.0), Watts(300.0), Watts(150.0))
+    );
+    assert_eq!(hours[17].running, Watts(0.0));
+    assert!((LoadDay::of(&step, &days[2]).hours[9].running.0 - 6.0).abs() < 1e-9);
+    assert_eq!(energy_per_day(&mover, &at(&setup, 20.0)), WattHours::ZERO);
+    // Past midnight it goes on: an arrival at 23:00.
+    let late = at(&setup, 20.0).in_stay(1.0, 40.0);
+    assert!((energy_per_day(&mover, &late).0 - 150.0).abs() < 1e-9);
 }
 
 proptest::proptest! {

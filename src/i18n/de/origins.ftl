@@ -48,6 +48,8 @@ summary-always = immer an
 summary-heating = je nach Kälte
 summary-cooling = je nach Wärme
 summary-driving = während der Fahrt
+summary-arrival = { $time } bei Ankunft
+summary-leaving = { $time } bei Abfahrt
 summary-duty = { $share } der Zeit
 summary-charges = { $charge } { $days_n ->
     [one] jeden Tag

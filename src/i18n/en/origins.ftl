@@ -48,6 +48,8 @@ summary-always = always on
 summary-heating = more when cold
 summary-cooling = more when hot
 summary-driving = while driving
+summary-arrival = { $time } on arrival
+summary-leaving = { $time } on leaving
 summary-duty = { $share } of the time
 summary-charges = { $charge } { $days_n ->
     [one] every { $days } day

@@ -48,6 +48,8 @@ summary-always = toujours allumé
 summary-heating = selon le froid
 summary-cooling = selon la chaleur
 summary-driving = en roulant
+summary-arrival = { $time } à l’arrivée
+summary-leaving = { $time } au départ
 summary-duty = { $share } du temps
 summary-charges = { $charge } { $days_n ->
     [one] tous les { $days } jour

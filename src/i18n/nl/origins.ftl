@@ -48,6 +48,8 @@ summary-always = altijd aan
 summary-heating = volgt de kou
 summary-cooling = volgt de warmte
 summary-driving = tijdens het rijden
+summary-arrival = { $time } bij aankomst
+summary-leaving = { $time } bij vertrek
 summary-duty = { $share } van de tijd
 summary-charges = { $charge } { $days_n ->
     [one] elke dag

@@ -6,7 +6,7 @@ use super::scales;
 use crate::link::wire::{Fault, Scale, Wire, differing, differing_number, flag, optional};
 use crate::model::limits::{self, MAX_NAME_CHARS};
 use crate::model::{
-    CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, LoadPlace, Usage, Window,
+    CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, LoadPlace, StayEnd, Usage, Window,
 };
 use crate::units::{Amps, Litres, LitresPerMinute, MilliAmpHours, Volts, WattHours, Watts};
 
@@ -28,6 +28,7 @@ choices!(Group: 4;
 choices!(DrawSource: 3; Meter = 0, SpecSheet = 1, Label = 2, Estimate = 3);
 choices!(Feed: 2; Dc = 0, Inverter = 1);
 choices!(LoadPlace: 2; Inside = 0, Outside = 1);
+choices!(StayEnd: 2; Arrival = 0, Leaving = 1);
 
 /// Draw of a load: 0.01 W.
 const DRAW_W: Scale = Scale::unsigned(limits::DRAW_W, 100, &[500, 100, 10, 1], 4);
@@ -86,7 +87,7 @@ pub(super) fn plain_load() -> Load {
 }
 
 /// What the values of each rule are compared with where the load's base follows another rule.
-pub(super) fn plain_usages() -> [Usage; 11] {
+pub(super) fn plain_usages() -> [Usage; 12] {
     [
         Usage::Daily { minutes: 60.0 },
         Usage::AlwaysOn,
@@ -108,6 +109,7 @@ pub(super) fn plain_usages() -> [Usage; 11] {
         Usage::Duty { cycle: DutyCycle::Heating { heat: Watts(2000.0), start: WattHours(0.0) } },
         Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c: 0.3 } },
         Usage::WhileDriving,
+        Usage::Once { at: StayEnd::Arrival, minutes: 10.0 },
     ]
 }
 
@@ -198,6 +200,7 @@ fn rule(usage: Usage) -> u32 {
         Usage::Duty { cycle: DutyCycle::Heating { .. } } => 8,
         Usage::Duty { cycle: DutyCycle::Cooling { .. } } => 9,
         Usage::WhileDriving => 10,
+        Usage::Once { .. } => 11,
     }
 }
 
@@ -260,6 +263,10 @@ fn usage(w: &mut dyn Wire, usage: &mut Usage, base: Usage) -> Result<(), Fault> 
             w.number(frac_at_25c, &scales::FRAC)
         }
         (Usage::Energy { per_day }, _) => w.number(&mut per_day.0, &ENERGY_WH),
+        (Usage::Once { at, minutes }, _) => {
+            choice(w, at)?;
+            w.number(minutes, &scales::MINUTES)
+        }
         (Usage::AlwaysOn | Usage::WhileDriving, _) => Ok(()),
         (
             Usage::Charges { .. }

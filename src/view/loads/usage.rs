@@ -4,7 +4,7 @@ use crate::model::limits::{
     CELL_MAH, CELL_V, CHARGE_EVERY_DAYS, CONVERTER_FRAC, ENERGY_WH_A_DAY, FLOW_L_MIN, FRAC, HEAT_W,
     HOURS_A_DAY, LITRES_A_DAY, MINUTES_A_DAY, SECONDS_A_USE, START_WH, USES_A_DAY,
 };
-use crate::model::{DutyCycle, LoadPlace, Usage};
+use crate::model::{DutyCycle, LoadPlace, StayEnd, Usage};
 use crate::units::{Litres, LitresPerMinute, Measure, MilliAmpHours, Volts, WattHours, Watts};
 use crate::view::lang::{key, t};
 use crate::view::lens::Lens;
@@ -26,10 +26,11 @@ enum Rule {
     Heating,
     Cooling,
     WhileDriving,
+    Once,
 }
 
 impl Rule {
-    const ALL: [Self; 11] = [
+    const ALL: [Self; 12] = [
         Self::Daily,
         Self::AlwaysOn,
         Self::DutyByAir,
@@ -41,6 +42,7 @@ impl Rule {
         Self::Heating,
         Self::Cooling,
         Self::WhileDriving,
+        Self::Once,
     ];
 
     fn of(usage: &Usage) -> Self {
@@ -56,6 +58,7 @@ impl Rule {
             Usage::Duty { cycle: DutyCycle::Heating { .. } } => Self::Heating,
             Usage::Duty { cycle: DutyCycle::Cooling { .. } } => Self::Cooling,
             Usage::WhileDriving => Self::WhileDriving,
+            Usage::Once { .. } => Self::Once,
         }
     }
 
@@ -72,6 +75,7 @@ impl Rule {
             Self::Heating => key!("use-heating"),
             Self::Cooling => key!("use-cooling"),
             Self::WhileDriving => key!("use-driving"),
+            Self::Once => key!("use-once"),
         })
     }
 
@@ -88,7 +92,8 @@ impl Rule {
             | Self::Litres
             | Self::Uses
             | Self::Energy
-            | Self::Cooling => None,
+            | Self::Cooling
+            | Self::Once => None,
         }
     }
 
@@ -99,6 +104,7 @@ impl Rule {
             Self::Cooling => Some(t("use-cooling-hint")),
             Self::Charges => Some(t("use-cell-hint")),
             Self::Energy => Some(t("use-energy-hint")),
+            Self::Once => Some(t("use-once-hint")),
             Self::Daily
             | Self::AlwaysOn
             | Self::DutyFixed
@@ -142,6 +148,7 @@ impl Rule {
             },
             Self::Cooling => Usage::Duty { cycle: DutyCycle::Cooling { frac_at_25c: frac } },
             Self::WhileDriving => Usage::WhileDriving,
+            Self::Once => Usage::Once { at: StayEnd::Arrival, minutes: 10.0 },
         }
     }
 }
@@ -159,7 +166,8 @@ pub(super) fn lines(app: AppState, id: u32) -> AnyView {
     let rule = rule_of(app, id);
     let lines = move || {
         let fields = rule.get().map(|rule| main_figures(app, id, rule)).unwrap_or_default();
-        fields.into_iter().map(|field| field.view(app)).collect_view()
+        let ends = (rule.get() == Some(Rule::Once)).then(|| stay_end(app, id));
+        view! { {ends} {fields.into_iter().map(|field| field.view(app)).collect_view()} }
     };
     view! {
         {lines}
@@ -273,6 +281,10 @@ fn main_figures(app: AppState, id: u32, rule: Rule) -> Vec<NumberField> {
                 NumberField::new(t("use-seconds"), "s", SECONDS_A_USE, seconds).step(10.0),
             ]
         }
+        Rule::Once => {
+            let minutes = figure!(id, x in Usage::Once { minutes: x, .. });
+            vec![NumberField::new(t("use-how-long"), "min", MINUTES_A_DAY, minutes).step(5.0)]
+        }
         Rule::Energy => {
             let energy = figure!(id, x in Usage::Energy { per_day: WattHours(x) });
             let field = NumberField::new(t("use-energy-a-day"), "Wh", ENERGY_WH_A_DAY, energy);
@@ -318,7 +330,8 @@ fn other_figures(app: AppState, id: u32, rule: Rule) -> AnyView {
         | Rule::Uses
         | Rule::Energy
         | Rule::Cooling
-        | Rule::WhileDriving => Vec::new(),
+        | Rule::WhileDriving
+        | Rule::Once => Vec::new(),
     };
     let fields: Vec<AnyView> = fields.into_iter().map(|field| field.view(app)).collect();
     let twice = (rule == Rule::Litres).then(|| pumped_twice(app, id));
@@ -334,6 +347,24 @@ fn other_figures(app: AppState, id: u32, rule: Rule) -> AnyView {
         {place}
     }
     .into_any()
+}
+
+/// At which end of the stay.
+fn stay_end(app: AppState, id: u32) -> AnyView {
+    let lens = Lens::<StayEnd>::load(
+        id,
+        |load| match load.usage {
+            Usage::Once { at, .. } => Some(at),
+            _ => None,
+        },
+        |load, end| {
+            if let Usage::Once { at, .. } = &mut load.usage {
+                *at = end;
+            }
+        },
+    );
+    let names = vec![t("use-once-arrival"), t("use-once-leaving")];
+    choice_row(app, t("use-once-when"), names, lens.choice(&StayEnd::ALL))
 }
 
 fn pumped_twice(app: AppState, id: u32) -> AnyView {

@@ -43,6 +43,7 @@ pub(super) fn view(app: AppState, id: u32) -> AnyView {
                 load.usage,
                 Usage::AlwaysOn
                     | Usage::WhileDriving
+                    | Usage::Once { .. }
                     | Usage::Duty {
                         cycle: DutyCycle::Fixed { .. } | DutyCycle::AirTemperature { .. }
                     }

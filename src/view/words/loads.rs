@@ -1,10 +1,10 @@
 //! Loads in words: how many, how much, how used.
 
 use crate::i18n::Arg;
-use crate::model::{DutyCycle, Feed, Load, Usage};
+use crate::model::{DutyCycle, Feed, Load, StayEnd, Usage};
 use crate::units::{Hours, WattHours};
 use crate::view::lang::{
-    Shown, duration, number, percent, quantity, t, t_args, volume, watt_hours, watts,
+    Shown, duration, key, number, percent, quantity, t, t_args, volume, watt_hours, watts,
 };
 
 /// One line: how many, how much, how used.
@@ -50,6 +50,14 @@ pub fn usage_words(usage: &Usage) -> String {
         Usage::Duty { cycle: DutyCycle::Heating { .. } } => t("summary-heating"),
         Usage::Duty { cycle: DutyCycle::Cooling { .. } } => t("summary-cooling"),
         Usage::WhileDriving => t("summary-driving"),
+        Usage::Once { at, minutes } => {
+            let time = duration(Hours::from_minutes(minutes));
+            let key = match at {
+                StayEnd::Arrival => key!("summary-arrival"),
+                StayEnd::Leaving => key!("summary-leaving"),
+            };
+            t_args(key, &[("time", Arg::Text(&time))])
+        }
         Usage::Charges { every_days, cell, .. } => {
             let charge = quantity(cell.0, 0, "mAh");
             if (every_days - 1.0).abs() < 1e-9 {
