@@ -120,6 +120,7 @@ use-once = Einmal, bei Ankunft oder Abfahrt
 use-once-when = Wann
 use-once-arrival = Bei Ankunft
 use-once-leaving = Bei Abfahrt
+use-once-long = Wie lange
 use-once-hint = Es zählt an diesem einen Tag, nicht in der Energie eines üblichen Tages.
 use-heat = Wärmeleistung
 use-heat-hint = Bei voller Leistung, vom Typenschild: oft 2.000 oder 4.000 W. Fahrzeug und gewünschte Innentemperatur stehen unter „Reise“.

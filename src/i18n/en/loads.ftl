@@ -120,6 +120,7 @@ use-once = Once, on arrival or leaving
 use-once-when = When
 use-once-arrival = On arrival
 use-once-leaving = On leaving
+use-once-long = How long
 use-once-hint = It counts on that one day, not in the energy of a usual day.
 use-heat = Heat output
 use-heat-hint = At full power, from its rating plate: often 2,000 or 4,000 W. The vehicle and how warm you keep it are under Trip.

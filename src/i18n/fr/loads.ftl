@@ -120,6 +120,7 @@ use-once = Une fois, à l’arrivée ou au départ
 use-once-when = Quand
 use-once-arrival = À l’arrivée
 use-once-leaving = Au départ
+use-once-long = Combien de temps
 use-once-hint = Cela compte ce seul jour, pas dans l’énergie d’un jour courant.
 use-heat = Chaleur fournie
 use-heat-hint = À pleine puissance, selon la plaque : souvent 2 000 ou 4 000 W. Le véhicule et la température voulue se règlent sous « Séjour ».

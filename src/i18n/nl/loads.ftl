@@ -120,6 +120,7 @@ use-once = Eén keer, bij aankomst of vertrek
 use-once-when = Wanneer
 use-once-arrival = Bij aankomst
 use-once-leaving = Bij vertrek
+use-once-long = Hoe lang
 use-once-hint = Het telt op die ene dag, niet in de energie van een gewone dag.
 use-heat = Warmtevermogen
 use-heat-hint = Bij vol vermogen, volgens het typeplaatje: vaak 2.000 of 4.000 W. Het voertuig en hoe warm je het houdt, stel je in bij ‘Reis’.

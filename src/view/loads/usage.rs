@@ -283,7 +283,7 @@ fn main_figures(app: AppState, id: u32, rule: Rule) -> Vec<NumberField> {
         }
         Rule::Once => {
             let minutes = figure!(id, x in Usage::Once { minutes: x, .. });
-            vec![NumberField::new(t("use-how-long"), "min", MINUTES_A_DAY, minutes).step(5.0)]
+            vec![NumberField::new(t("use-once-long"), "min", MINUTES_A_DAY, minutes).step(5.0)]
         }
         Rule::Energy => {
             let energy = figure!(id, x in Usage::Energy { per_day: WattHours(x) });
