@@ -144,7 +144,7 @@ mod tests {
     #[test]
     fn long_names_end_in_dots() {
         let svg = ranking_svg(&ranking(&"x".repeat(80), 1.0));
-        assert!(svg.contains(&format!(">{}…</text>", "x".repeat(51))));
+        assert!(svg.contains(&format!(">{}…</text>", "x".repeat(LABEL_CHARS - 1))));
     }
 
     proptest! {
