@@ -195,7 +195,8 @@ impl Matcher {
                 .iter()
                 .filter_map(|(known, name, words)| Some((rank(query, name, words)?, known.id)))
                 .collect();
-            found.sort_by_key(|(rank, _)| *rank);
+            // The name of a kind is as good at its start as behind a word: "fridge", "compressor fridge".
+            found.sort_by_key(|(rank, _)| (*rank).max(1));
             found
         };
         if query.is_empty() {

@@ -104,7 +104,7 @@ test("tables open in a spreadsheet: marks of the language, one row a load and a 
     const rows = loads.text.trim().split("\r\n");
     const own = await here.page.evaluate(() => document.querySelectorAll("[data-testid=load]").length);
     assert.ok(rows.length > 10 && own === 0);
-    assert.equal(rows[0].split(mark).length, 11);
+    assert.equal(rows[0].split(mark).length, 12);
     const days = await here.download(() => save.nth(1).click());
     const dayRows = days.text.trim().split("\r\n");
     assert.match(dayRows[1], new RegExp(`^\\d{4}-\\d{2}-\\d{2}${mark}`));

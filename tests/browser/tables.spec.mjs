@@ -25,7 +25,10 @@ async function paste(here, text) {
 }
 
 const rows = (here) => here.page.getByTestId("table-row");
-const choose = (here, name) => here.sheet().getByText(name, { exact: true }).click();
+/** Chooses one of a few. */
+const choose = (here, name) => here.sheet().getByRole("radio", { name, exact: true }).check();
+/** Ticks a box. */
+const tick = (here, name) => here.sheet().getByRole("checkbox", { name }).check();
 
 test("thirty measured devices are on the page in under ten taps, and one undo takes them back", async (t) => {
   const { nightbank, here, page, watch } = await opened(t);
@@ -42,7 +45,7 @@ test("thirty measured devices are on the page in under ten taps, and one undo ta
   assert.ok(taps < 10, `${taps} taps`);
   // The list was the example: this one took its place.
   assert.equal((await here.names()).length, 30);
-  assert.equal(await here.energy("Device 30"), 31.5 * 1.5 * 2);
+  assert.ok(Math.abs((await here.energy("Device 30")) - 31.5 * 1.5 * 2) <= 0.5);
   await page.getByTestId("toast").getByRole("button", { name: "Undo" }).click();
   await nightbank.settled();
   assert.deepEqual((await here.names()).sort(), before.sort());
@@ -69,7 +72,7 @@ test("rows that make no sense say why, and stay out only by choice", async (t) =
   assert.match(await faulty.nth(0).innerText(), /Line 3.*Broken.*“five” is not a number/s);
   assert.match(await faulty.nth(1).innerText(), /Line 4.*It adds up other rows/s);
   assert.equal(await here.sheet().getByRole("button", { name: /^Add / }).count(), 0);
-  await choose(here, "Leave these 2 rows out");
+  await tick(here, "Leave these 2 rows out");
   await here.press("Add one");
   assert.deepEqual(await here.names(), ["Headlamp"]);
 });
@@ -84,7 +87,7 @@ test("files of a spreadsheet in four languages and encodings are understood", as
     await rows(here).first().waitFor();
     const read = await rows(here).locator(".bring-keep").allInnerTexts();
     assert.equal(read.length, 5, file);
-    assert.match(read[0], /45\.5\sW/, `${file}: ${read[0]}`);
+    assert.match(read[0], /46\sW/, `${file}: ${read[0]}`);
     assert.match(read[2], /4 × 2\.5\sW/, `${file}: ${read[2]}`);
     assert.equal(await here.page.getByTestId("table-faulty").locator("li").count(), 1, `${file}: the sum`);
     assert.ok(!(await here.nightbank.overflows()), file);
@@ -115,10 +118,11 @@ test("the table the page writes comes back unchanged", async (t) => {
   const names = await here.names();
   const energies = await sharing.page.getByTestId("load-energy").allInnerTexts();
   await sharing.part("More");
+  await sharing.nightbank.unfold(sharing.page.getByRole("main"), "As tables for a spreadsheet");
   const table = await sharing.download(() => sharing.press("Appliances (CSV)"));
   await sharing.part("Appliances");
   await paste(here, table.text);
-  await here.sheet().getByText(/^Leave (this row|these \d+ rows) out$/).click();
+  await tick(here, /^Leave (this row|these \d+ rows) out$/);
   await here.press(`Add ${names.length}`);
   await here.sheet().waitFor({ state: "hidden" });
   assert.deepEqual(await here.names(), names);

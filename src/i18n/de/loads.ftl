@@ -161,6 +161,7 @@ table-back = Zurück
 table-paste = Zeilen aus deiner Tabelle
 table-paste-hint = Kopiere sie dort samt Überschriften. Auch Namen allein genügen.
 table-file = Oder eine Datei wählen (CSV oder Text)
+table-source = Woher stammen diese Werte?
 table-empty = Darin stehen keine Zeilen.
 table-too-large = Das ist zu groß für eine Geräteliste.
 table-not-text = Das ist kein Text. Speichere die Tabelle zuerst als CSV.

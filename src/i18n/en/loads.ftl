@@ -161,6 +161,7 @@ table-back = Back
 table-paste = Rows from your spreadsheet
 table-paste-hint = Copy them there with their headings. Names alone will do too.
 table-file = Or choose a file (CSV or text)
+table-source = Where do these figures come from?
 table-empty = There are no rows in it.
 table-too-large = This is too large for a list of appliances.
 table-not-text = This is not text. Save the sheet as CSV first.

@@ -161,6 +161,7 @@ table-back = Retour
 table-paste = Lignes de votre tableur
 table-paste-hint = Copiez-les avec leurs titres. Les noms seuls suffisent aussi.
 table-file = Ou choisir un fichier (CSV ou texte)
+table-source = D’où viennent ces chiffres ?
 table-empty = Il n’y a aucune ligne.
 table-too-large = C’est trop gros pour une liste d’appareils.
 table-not-text = Ce n’est pas du texte. Enregistrez d’abord la feuille en CSV.

@@ -161,6 +161,7 @@ table-back = Terug
 table-paste = Rijen uit je spreadsheet
 table-paste-hint = Kopieer ze daar met de kopjes. Alleen namen mag ook.
 table-file = Of kies een bestand (CSV of tekst)
+table-source = Waar komen deze cijfers vandaan?
 table-empty = Er staan geen rijen in.
 table-too-large = Dit is te groot voor een lijst apparaten.
 table-not-text = Dit is geen tekst. Bewaar het blad eerst als CSV.

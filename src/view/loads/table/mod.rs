@@ -296,7 +296,7 @@ fn questions(bring: Bring) -> AnyView {
             let source = bring.now.with(|now| now.source)?;
             DRAW_SOURCES.iter().position(|known| *known == source)
         });
-        radios(t("load-learned"), options, chosen, move |at| {
+        radios(t("table-source"), options, chosen, move |at| {
             bring.edit(|now| now.source = DRAW_SOURCES.get(at).copied());
         })
     });
