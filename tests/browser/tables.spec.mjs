@@ -58,7 +58,8 @@ test("watts a day are asked, and nothing is added before the answer", async (t) 
   await here.sheet().getByText("What does “Watts a day” mean?").waitFor();
   assert.equal(await here.sheet().getByRole("button", { name: /^Add / }).count(), 0);
   await here.sheet().getByText("Answer the questions above first.").waitFor();
-  await choose(here, "Wh a day, one of them");
+  // Once answered the question is gone.
+  await here.sheet().getByRole("radio", { name: "Wh a day, one of them" }).click();
   await choose(here, "Estimate");
   await here.press("Add one");
   assert.equal(await here.energy("Headlamp"), 90);
