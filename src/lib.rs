@@ -1,7 +1,8 @@
 //! Nightbank: how many nights will a leisure battery last here, and what should change?
 //!
 //! Layers point one way: [`units`] <- [`model`] <- [`physics`] <- forecast <- advice; links and
-//! storage stand beside the model; the page stands on top.
+//! storage stand beside the model; [`import`] reads what people bring, [`export`] writes what they
+//! take away; the page stands on top.
 pub mod advice;
 pub mod export;
 pub mod forecast;
