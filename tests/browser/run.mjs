@@ -25,7 +25,7 @@ if (!specs.length) {
 }
 const child = spawn(
   process.execPath,
-  ["--test", "--test-reporter=spec", "--test-concurrency=3", "--test-timeout=600000", ...specs.map((name) => path.join(here, name))],
+  ["--test", "--test-reporter=spec", "--test-concurrency=3", "--test-timeout=1200000", ...specs.map((name) => path.join(here, name))],
   { stdio: ["ignore", "inherit", "inherit"], cwd: here },
 );
 child.on("exit", (code) => process.exit(code ?? 1));
