@@ -132,11 +132,20 @@ export class Camper {
     );
   }
 
-  /** Chooses from a list, by what it reads. */
+  /** Chooses from a list, by what it reads: with the keys, as a list opens in a window of the system's. */
   async select(name, text) {
     const list = await this.found("field", name);
-    const option = await this.ask((list, text) => [...list.options].find((one) => one.text.trim() === text), list, text);
-    await option.click();
+    await this.ask((one) => {
+      one.scrollIntoView({ block: "center", behavior: "instant" });
+      one.focus();
+    }, list);
+    await this.keys({}, text);
+    await this.keys({}, [Key.ENTER]);
+    await eventually(`${text} is chosen`, async () => (await this.chosenOf(name)) === text);
+  }
+
+  async chosenOf(name) {
+    return this.ask((list) => list.selectedOptions[0].text.trim(), await this.found("field", name));
   }
 
   async escape() {
