@@ -6,6 +6,7 @@ import { test } from "node:test";
 import { eventually, freshContext, serve } from "./support/browser.mjs";
 import { copyOfBuild, DIST, relabel } from "./support/builds.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
+import { Sharing } from "./support/sharing.mjs";
 import { browser, server } from "./support/site.mjs";
 
 /** What the page says instead of starting. */
@@ -245,4 +246,40 @@ test("left and come back to, the page goes on", async (t) => {
   await nightbank.openPart("Power");
   assert.equal(await nightbank.card("Battery").getByLabel("Capacity of each battery").inputValue(), "82.5");
   watch.assertClean(server.origin);
+});
+
+test("a hundred damaged links, one after the other: the page lives, and nothing of one's own is touched", async (t) => {
+  const { context } = await freshContext(t, browser);
+  const here = await Sharing.open(context, server.url);
+  await here.rename("Mine");
+  const fragment = new URL(await here.link()).hash.slice(1);
+  const stored = await here.stored();
+  const met = await here.page.evaluate(async (fragment) => {
+    const LETTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz";
+    // Park and Miller's sequence: the same links at every run.
+    let seed = 20261128;
+    const below = (n) => (seed = (seed * 48271) % 2147483647) % n;
+    const letter = () => LETTERS[below(62)];
+    const kinds = [
+      () => fragment.slice(0, 1 + below(fragment.length)),
+      () => [...fragment].map((one) => (below(20) ? one : letter())).join(""),
+      () => "1" + Array.from({ length: below(400) }, letter).join(""),
+      () => fragment + Array.from({ length: below(60) }, letter).join(""),
+      () => encodeURIComponent(String.fromCodePoint(...Array.from({ length: 1 + below(40) }, () => 32 + below(60_000)).filter((point) => point < 0xd800 || point > 0xdfff), 49)),
+      () => "1" + letter().repeat(below(8_000)),
+    ];
+    const met = new Set();
+    for (let n = 0; n < 102; n += 1) {
+      location.hash = kinds[n % kinds.length]();
+      await new Promise((resolve) => setTimeout(resolve, 8));
+      met.add(document.querySelector("[data-testid=notices]")?.innerText.slice(0, 60) ?? "");
+    }
+    return [...met];
+  }, fragment);
+  assert.ok(met.length >= 3, `they are told apart: ${met.join(" | ")}`);
+  assert.equal(await here.page.locator("#recovery").count(), 0);
+  assert.equal(await here.stored(), stored);
+  await here.page.evaluate(() => history.replaceState(null, "", location.pathname));
+  await here.nightbank.reload();
+  assert.deepEqual(await here.chosen(), ["Mine"]);
 });
