@@ -178,6 +178,7 @@ test("own sun by the month or by the day; what no sky can give is told", async (
 
 test("before anything is opened it takes two screens of a phone at most", async (t) => {
   const { nightbank } = await atTrip(t, { viewport: { width: 360, height: 740 } });
+  await nightbank.pastFirstMessage();
   await nightbank.settled();
   const height = await nightbank.page.evaluate(() => document.documentElement.scrollHeight);
   assert.ok(height <= 2 * 740, `${height} px`);
