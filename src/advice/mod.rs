@@ -2,10 +2,12 @@
 //!
 //! [`trial`] plays a setup's trip in full; everything else asks it. [`changes`] are single changes,
 //! what they ask for, and lists and series of them; [`compare`] sets whole setups side by side;
-//! [`on_site`] is about readings and measurements; [`workshop`] about cables, fuses and inverter.
+//! [`on_site`] is about readings and measurements, [`log`] about whole logs of them; [`workshop`] about cables,
+//! fuses and inverter.
 
 pub mod changes;
 pub mod compare;
+pub mod log;
 pub mod on_site;
 pub mod season;
 pub mod sizing;

@@ -32,6 +32,7 @@ pub const ENGLISH_REST: &[(&str, &str)] = files![
     "safety.ftl",
     "change.ftl",
     "tools.ftl",
+    "log.ftl",
     "share.ftl",
 ];
 

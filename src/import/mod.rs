@@ -5,5 +5,6 @@
 
 pub mod appliances;
 pub mod columns;
+pub mod log;
 pub mod number;
 pub mod table;

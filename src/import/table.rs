@@ -144,6 +144,13 @@ pub fn read_table(text: &str) -> Result<Table, TableError> {
     if rows.is_empty() { Err(TableError::Empty) } else { Ok(Table { delimiter, rows }) }
 }
 
+/// The rows of a piece of a table whose delimiter is known, as of a long log that is read piece by piece; lines
+/// are counted from the start of the piece.
+#[must_use]
+pub fn rows_of_piece(piece: &str, delimiter: char) -> Vec<Row> {
+    rows(piece, delimiter, usize::MAX)
+}
+
 /// What stands between the cells: the first of tab, semicolon, bar and comma that parts most rows, else the
 /// one that parts half of them, else none and each row is one cell.
 fn find_delimiter(text: &str) -> char {

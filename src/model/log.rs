@@ -1,7 +1,7 @@
 //! Readings taken on site, and what was learned from them.
 
 use super::sanitise::{FRAC, SINCE_ARRIVAL_H, Sanitiser};
-use crate::units::{AmpHours, Hours, Volts};
+use crate::units::{AmpHours, Amps, Hours, Volts, Watts};
 use bounds::{BANK_V, SUN_FACTOR, USE_FACTOR, USED_AH};
 use serde::{Deserialize, Serialize};
 
@@ -40,6 +40,25 @@ pub enum ReadingKind {
         /// Charge taken out since full [Ah].
         amp_hours: AmpHours,
     },
+}
+
+/// One row of a log that a monitor or controller kept. It belongs to no setup and is never stored.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Sample {
+    /// Seconds from midnight of 1 January 1970 as the camp's clock shows it [s].
+    pub at_s: f64,
+    /// State of charge, 0..1.
+    pub soc_frac: Option<f64>,
+    /// Voltage of the battery [V].
+    pub volts: Option<Volts>,
+    /// Current into the battery [A], negative while it gives.
+    pub amps: Option<Amps>,
+    /// Power into the battery [W], negative while it gives.
+    pub watts: Option<Watts>,
+    /// Power that comes in from sun, engine or mains [W].
+    pub charging: Option<Watts>,
+    /// Power that the appliances draw [W].
+    pub used: Option<Watts>,
 }
 
 /// One reading.

@@ -35,7 +35,7 @@ pub use inverter::{Inverter, InverterSwitching};
 pub use load::{
     CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, LoadPlace, StayEnd, Usage, Window,
 };
-pub use log::{Correction, Reading, ReadingKind};
+pub use log::{Correction, Reading, ReadingKind, Sample};
 pub use money::Prices;
 pub use setup::Setup;
 pub use trip::{DayPlan, MonthlySun, Place, Trip, Weather};

@@ -5,10 +5,12 @@ use crate::advice::changes::improvements::ImprovementsJob;
 use crate::advice::changes::ways::WaysJob;
 use crate::advice::compare::CompareJob;
 use crate::advice::compare::alternatives::AlternativesJob;
+use crate::advice::log::LogJob;
 use crate::advice::season::YearStripJob;
 use crate::advice::sizing::SizingJob;
 use crate::forecast::OddsRun;
 use crate::forecast::weather::WeatherError;
+use crate::import::log::{LogReader, LogSurvey};
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -43,6 +45,30 @@ macro_rules! goes_in_portions {
 }
 
 goes_in_portions!(ImprovementsJob, WaysJob, SizingJob, YearStripJob, CompareJob, AlternativesJob);
+
+impl Job for LogJob {
+    // Its steps are larger than those of a search.
+    const UNITS: usize = 1;
+
+    fn advance(&mut self, _units: usize) -> Result<bool, WeatherError> {
+        Self::advance(self)
+    }
+}
+
+/// Tables go piece by piece.
+macro_rules! goes_in_pieces {
+    ($($job:ty),+) => {
+        $(impl Job for $job {
+            const UNITS: usize = 1;
+
+            fn advance(&mut self, _units: usize) -> Result<bool, WeatherError> {
+                Ok(<$job>::advance(self))
+            }
+        })+
+    };
+}
+
+goes_in_pieces!(LogSurvey, LogReader);
 
 impl Job for OddsRun {
     const UNITS: usize = SEQUENCES_A_LOOK / SEQUENCES_A_UNIT;

@@ -90,6 +90,8 @@ pub enum Screen {
     Year,
     /// Tool: readings on site.
     OnSite,
+    /// Tool: a log of readings.
+    Log,
     /// Tool: measuring bench.
     Measure,
     /// Tool: wiring check.
@@ -109,6 +111,7 @@ impl Screen {
             Self::Compare => "compare",
             Self::Year => "year",
             Self::OnSite => "on-site",
+            Self::Log => "log",
             Self::Measure => "measure",
             Self::Wiring => "wiring",
             Self::Inverter => "inverter",
@@ -120,7 +123,7 @@ impl Screen {
     pub fn is_tool(self) -> bool {
         match self {
             Self::Improvements | Self::Ways | Self::Buy | Self::Compare | Self::Year => false,
-            Self::OnSite | Self::Measure | Self::Wiring | Self::Inverter => true,
+            Self::OnSite | Self::Log | Self::Measure | Self::Wiring | Self::Inverter => true,
         }
     }
 }

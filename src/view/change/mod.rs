@@ -18,7 +18,7 @@ use super::icons::Icon;
 use super::lang::t;
 use super::outlook::Calculation;
 use super::state::{AppState, Screen};
-use super::tools::{self, inverter, measure, on_site, wiring};
+use super::tools::{self, inverter, log, measure, on_site, wiring};
 use super::widgets::quiet_button;
 use super::words::names::screen_title;
 use crate::advice::changes::Change;
@@ -48,6 +48,7 @@ pub struct ChangeScreens {
     year: Search<Setup, Vec<Outcome>>,
     reading: on_site::Draft,
     learned: RwSignal<Option<ArcPtrEq<Fit>>>,
+    log: log::LogState,
     bench: measure::Bench,
     surroundings: RwSignal<Surroundings>,
     together: RwSignal<Vec<u32>>,
@@ -110,6 +111,7 @@ pub fn view(app: AppState) -> AnyView {
             .into_any(),
             Screen::Year => year::view(app, calculation, screens.year),
             Screen::OnSite => on_site::view(app, calculation, screens.reading, screens.learned),
+            Screen::Log => log::view(app, calculation, screens.log),
             Screen::Measure => measure::view(app, calculation, screens.bench),
             Screen::Wiring => wiring::view(app, screens.surroundings),
             Screen::Inverter => inverter::view(app, screens.surroundings, screens.together),

@@ -1,6 +1,7 @@
-//! Tools for on site and the workshop: readings, the measuring bench, wiring and inverter checks.
+//! Tools for on site and the workshop: readings, logs of them, the measuring bench, wiring and inverter checks.
 
 pub mod inverter;
+pub mod log;
 pub mod measure;
 pub mod on_site;
 pub mod wiring;
@@ -11,8 +12,9 @@ use crate::view::words::names::screen_title;
 use leptos::prelude::*;
 
 /// The tools in the order they are offered, with the key of what each is for.
-const TOOLS: [(Screen, &str); 4] = [
+const TOOLS: [(Screen, &str); 5] = [
     (Screen::OnSite, key!("tool-on-site-told")),
+    (Screen::Log, key!("tool-log-told")),
     (Screen::Measure, key!("tool-measure-told")),
     (Screen::Wiring, key!("tool-wiring-told")),
     (Screen::Inverter, key!("tool-inverter-told")),

@@ -153,6 +153,7 @@ pub fn screen_title(screen: Screen) -> String {
         Screen::Compare => key!("part-compare"),
         Screen::Year => key!("part-year"),
         Screen::OnSite => key!("part-on-site"),
+        Screen::Log => key!("part-log"),
         Screen::Measure => key!("part-measure"),
         Screen::Wiring => key!("part-wiring"),
         Screen::Inverter => key!("part-inverter"),
@@ -163,6 +164,12 @@ pub fn screen_title(screen: Screen) -> String {
 #[must_use]
 pub fn count(number: usize) -> i32 {
     i32::try_from(number).unwrap_or(i32::MAX)
+}
+
+/// A whole number to be put into a text, which may choose its plural by it.
+#[must_use]
+pub fn counted(number: usize) -> Arg<'static> {
+    Arg::Count(count(number))
 }
 
 /// What somebody can travel in, with pictures, in the order of [`Vehicle::ALL`].

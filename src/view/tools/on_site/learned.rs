@@ -68,7 +68,13 @@ pub(super) fn view(app: AppState, calculation: Calculation, state: FitState) -> 
 }
 
 /// More or less than planned, in words.
-fn factor_words(factor: &Factor, more: &str, less: &str, same: &str, unknown: &str) -> String {
+pub(in crate::view::tools) fn factor_words(
+    factor: &Factor,
+    more: &str,
+    less: &str,
+    same: &str,
+    unknown: &str,
+) -> String {
     if !factor.known {
         return t(unknown);
     }

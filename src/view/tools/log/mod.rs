@@ -1,0 +1,27 @@
+//! The tool for a log of readings: bring it, say what its columns are, take over what it shows.
+
+mod bring;
+mod columns;
+mod findings;
+mod state;
+
+pub use state::LogState;
+
+use crate::view::lang::t;
+use crate::view::outlook::Calculation;
+use crate::view::state::AppState;
+use leptos::prelude::*;
+
+/// The tool.
+#[must_use]
+pub fn view(app: AppState, calculation: Calculation, state: LogState) -> AnyView {
+    state.follow_choices(app);
+    state.follow_setup(app, calculation);
+    view! {
+        <p>{t("log-told")}</p>
+        {bring::view(state)}
+        {columns::view(app, state)}
+        {findings::view(app, state)}
+    }
+    .into_any()
+}
