@@ -175,9 +175,14 @@ test("measured appliances are given on as a list in each markup and as a picture
   const card = here.page.getByRole("main");
   await here.nightbank.unfold(card, "List of appliances");
   const list = here.page.getByLabel("List to post");
+  const inside = card.locator("details").filter({ has: here.page.locator("summary", { hasText: "List of appliances" }) });
+  await list.waitFor();
+  const measured = (await list.inputValue()).trim().split("\n");
+  assert.ok(measured.slice(1, -2).every((line) => line.endsWith("; Measured")), measured.join("\n"));
+  await inside.getByRole("radio", { name: "All of them" }).check();
   await eventually("the list is there", async () => (await list.inputValue()).split("\n").length > 5);
   assert.match(await list.inputValue(), /^Appliance; /);
-  await here.page.getByText("Markdown", { exact: true }).last().click();
+  await inside.getByRole("radio", { name: "Markdown" }).check();
   assert.match(await list.inputValue(), /^\| Appliance \|.*\n\| --- \|/);
   const png = await here.download(() => here.press("As a picture (PNG)"));
   const bytes = await readFile(png.path);

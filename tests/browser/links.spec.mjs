@@ -274,9 +274,9 @@ test("copying, the share sheet, the QR code and the post", async (t) => {
   const text = here.page.getByLabel("The text", { exact: true });
   assert.match(await text.inputValue(), /Lakeside[\s\S]*Nights on battery: \d+/);
   assert.ok((await text.inputValue()).includes(link));
-  await here.page.getByText("BBCode", { exact: true }).click({ force: true });
+  await here.page.getByText("BBCode", { exact: true }).first().click({ force: true });
   assert.ok((await text.inputValue()).includes(`[url=${link}]`));
-  await here.page.getByText("Markdown", { exact: true }).click({ force: true });
+  await here.page.getByText("Markdown", { exact: true }).first().click({ force: true });
   assert.ok((await text.inputValue()).includes(`](${link})`));
   watch.assertClean(server.origin);
 });
