@@ -10,21 +10,9 @@
   var WORDS = {
     en: {
       file: ["This page cannot run from a file.", "Browsers only run it from a web address (https). Please open the published page."],
-      old: [
-        "This browser is too old for Nightbank.",
-        "It needs Safari 15.4, Chrome 96, Firefox 98 or anything newer. Update the browser or the system, or open this page on another device.",
-      ],
-      off: [
-        "WebAssembly is switched off in this browser, and Nightbank calculates with it.",
-        "In lockdown mode, make an exception for this page: in the page’s menu in the address bar, under the settings for this website. In other strict privacy modes, allow WebAssembly for this page. Then load it again.",
-      ],
       failed: [
         "Nightbank could not start.",
         "A part of the page did not arrive. Check the connection and load the page again. What you saved on this device is still there.",
-      ],
-      broke: [
-        "Nightbank could not start.",
-        "Everything arrived, but something failed in this browser. Load the page again; if that does not help, update the browser or try another one. What you saved on this device is still there.",
       ],
     },
     de: {
@@ -34,21 +22,9 @@
         "Die Laternen werden angezündet …",
       ],
       file: ["Diese Seite läuft nicht aus einer Datei.", "Browser starten sie nur von einer Webadresse (https). Öffne bitte die veröffentlichte Seite."],
-      old: [
-        "Dieser Browser ist zu alt für Nightbank.",
-        "Nötig ist Safari 15.4, Chrome 96, Firefox 98 oder neuer. Aktualisiere den Browser oder das System, oder öffne die Seite auf einem anderen Gerät.",
-      ],
-      off: [
-        "WebAssembly ist in diesem Browser ausgeschaltet, und Nightbank rechnet damit.",
-        "Im Blockierungsmodus: Mach für diese Seite eine Ausnahme, im Seitenmenü der Adresszeile unter den Einstellungen für diese Website. In anderen strengen Privatmodi: Erlaube WebAssembly für diese Seite. Lade sie dann neu.",
-      ],
       failed: [
         "Nightbank konnte nicht starten.",
         "Ein Teil der Seite ist nicht angekommen. Prüfe die Verbindung und lade die Seite neu. Was du auf diesem Gerät gespeichert hast, ist noch da.",
-      ],
-      broke: [
-        "Nightbank konnte nicht starten.",
-        "Alles ist angekommen, aber in diesem Browser ist etwas schiefgegangen. Lade die Seite neu; hilft das nicht, aktualisiere den Browser oder nimm einen anderen. Was du auf diesem Gerät gespeichert hast, ist noch da.",
       ],
     },
     fr: {
@@ -58,21 +34,9 @@
         "On allume les lanternes…",
       ],
       file: ["Cette page ne peut pas s’ouvrir depuis un fichier.", "Les navigateurs ne la lancent qu’à une adresse web (https). Ouvrez la page publiée."],
-      old: [
-        "Ce navigateur est trop ancien pour Nightbank.",
-        "Il faut Safari 15.4, Chrome 96, Firefox 98 ou plus récent. Mettez à jour le navigateur ou le système, ou ouvrez cette page sur un autre appareil.",
-      ],
-      off: [
-        "WebAssembly est désactivé dans ce navigateur, et Nightbank calcule avec.",
-        "En mode Isolement, faites une exception pour cette page\u202f: dans le menu de la page, près de l’adresse, sous les réglages du site. Dans un autre mode privé strict, autorisez WebAssembly pour cette page. Puis rechargez-la.",
-      ],
       failed: [
         "Nightbank n’a pas pu démarrer.",
         "Une partie de la page n’est pas arrivée. Vérifiez la connexion et rechargez la page. Ce que vous avez enregistré ici est toujours là.",
-      ],
-      broke: [
-        "Nightbank n’a pas pu démarrer.",
-        "Tout est arrivé, mais quelque chose a échoué dans ce navigateur. Rechargez la page\u202f; si cela ne suffit pas, mettez le navigateur à jour ou essayez-en un autre. Ce que vous avez enregistré ici est toujours là.",
       ],
     },
     nl: {
@@ -82,21 +46,9 @@
         "De lantaarns worden aangestoken…",
       ],
       file: ["Deze pagina werkt niet vanuit een bestand.", "Browsers starten haar alleen vanaf een webadres (https). Open de gepubliceerde pagina."],
-      old: [
-        "Deze browser is te oud voor Nightbank.",
-        "Nodig is Safari 15.4, Chrome 96, Firefox 98 of nieuwer. Werk de browser of het systeem bij, of open deze pagina op een ander apparaat.",
-      ],
-      off: [
-        "WebAssembly staat uit in deze browser, en Nightbank rekent ermee.",
-        "In isolatiemodus: maak een uitzondering voor deze pagina, in het paginamenu in de adresbalk onder de instellingen voor deze website. In een andere strenge privacymodus: sta WebAssembly toe voor deze pagina. Laad haar daarna opnieuw.",
-      ],
       failed: [
         "Nightbank kon niet starten.",
         "Een deel van de pagina is niet aangekomen. Controleer de verbinding en laad de pagina opnieuw. Wat je op dit apparaat hebt opgeslagen, is er nog.",
-      ],
-      broke: [
-        "Nightbank kon niet starten.",
-        "Alles is aangekomen, maar in deze browser ging iets mis. Laad de pagina opnieuw; helpt dat niet, werk de browser bij of probeer een andere. Wat je op dit apparaat hebt opgeslagen, is er nog.",
       ],
     },
   };
@@ -136,6 +88,20 @@
     if (shell) shell.hidden = true;
   }
 
+  // Words that few ever need wait in a file of their own; where it does not come, that is what is told.
+  function tellOf(name) {
+    var more = document.createElement("script");
+    more.src = "trouble.js";
+    more.onload = function () {
+      var all = window.nightbankTrouble;
+      tell((all[code] || all.en)[name]);
+    };
+    more.onerror = function () {
+      tell(words.failed);
+    };
+    document.body.appendChild(more);
+  }
+
   if (location.protocol === "file:") {
     tell(words.file);
     return;
@@ -146,11 +112,11 @@
   var dialogs = "HTMLDialogElement" in window && "showModal" in HTMLDialogElement.prototype;
   var program = new Uint8Array([0, 97, 115, 109, 1, 0, 0, 0, 4, 4, 1, 111, 0, 0]);
   if (!dialogs || (window.WebAssembly && !WebAssembly.validate(program))) {
-    tell(words.old);
+    tellOf("old");
     return;
   }
   if (!window.WebAssembly) {
-    tell(words.off);
+    tellOf("off");
     return;
   }
 
@@ -226,7 +192,8 @@
     var why = event.reason || event.error;
     var arrived = event.target === window && why instanceof Error && !(why instanceof WebAssembly.CompileError);
     var sent = arrived && /fetch|load|network|import|module|mime|http|response|status/i.test(why.message);
-    setTimeout(tell, 0, arrived && !sent ? words.broke : words.failed);
+    if (arrived && !sent) setTimeout(tellOf, 0, "broke");
+    else setTimeout(tell, 0, words.failed);
   }
   addEventListener("error", failed, true);
   addEventListener("unhandledrejection", failed);

@@ -73,6 +73,13 @@ async function minifiedForAll(file) {
   return stdout.trim();
 }
 
+/** A module of the program's, smaller. */
+async function minifiedModule(text) {
+  const work = promisify(execFile)("terser", ["--module", "--compress", "--mangle"]);
+  work.child.stdin.end(text);
+  return (await work).stdout;
+}
+
 /** Puts the policy right after the charset, before anything it is to govern. */
 export function withPolicy(html) {
   const charset = /<meta charset="?utf-8"?\s*\/?>/i;
@@ -105,9 +112,9 @@ const digest = (...pieces) => {
 
 /**
  * Puts the parts of the program in `parts` beside the page in `directory`, each named after its content, and gives
- * the two scripts that name each other one name after the content of both.
+ * the two scripts that name each other one name after the content of both. `minify` makes the second one smaller.
  */
-export async function stageParts(directory, parts, optimise) {
+export async function stageParts(directory, parts, optimise, minify = (text) => text) {
   const page = path.join(directory, "index.html");
   let html = await readFile(page, "utf8");
   const found = html.match(/\.\/([\w.-]+-[0-9a-f]{8,16})\.js/);
@@ -133,7 +140,7 @@ export async function stageParts(directory, parts, optimise) {
   script = script.replace(imported, `$1"./${renamed}"`);
   await rename(path.join(directory, `${main}.js`), path.join(directory, renamed));
   await writeFile(path.join(directory, renamed), program);
-  await writeFile(path.join(directory, `parts-${build}.js`), script);
+  await writeFile(path.join(directory, `parts-${build}.js`), await minify(script));
   html = html.replaceAll(`./${main}.js`, `./${renamed}`);
   const preload = /<link\b[^>]*\brel="?modulepreload"?[^>]*>/;
   if (!preload.test(html)) throw new Error("index.html preloads no script to put the other one beside");
@@ -239,7 +246,7 @@ async function build(directory) {
   await stageTexts(directory, fileURLToPath(new URL("../i18n", import.meta.url)));
   await stageData(directory, fileURLToPath(new URL("../model", import.meta.url)));
   if (process.env.TRUNK_PROFILE !== "release") return;
-  await stageParts(directory, path.join(process.env.CARGO_TARGET_DIR ?? "target", "wasm-bindgen/release/parts"), optimised);
+  await stageParts(directory, path.join(process.env.CARGO_TARGET_DIR ?? "target", "wasm-bindgen/release/parts"), optimised, minifiedModule);
   const build = await stage(directory, { address: process.env.NIGHTBANK_ADDRESS, minify: minifiedForAll });
   console.log(`build ${build.version}: ${build.files.length} files kept offline`);
 }

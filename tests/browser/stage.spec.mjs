@@ -88,6 +88,8 @@ test("the script that says what is wrong is one that a browser of 2009 reads", a
   const built = await readFile(path.join(DIST, "index.html"), "utf8");
   const [, script] = built.match(/<script>([\s\S]*?)<\/script>/);
   assert.doesNotThrow(() => parse(script, { ecmaVersion: 5 }));
+  const more = await readFile(path.join(DIST, "trouble.js"), "utf8");
+  assert.doesNotThrow(() => parse(more, { ecmaVersion: 5 }));
   assert.throws(() => parse("let a = () => 1", { ecmaVersion: 5 }), "such a reader knows newer words from older ones");
   const page = "<script>old()</script><script type=module>m()</script>";
   assert.equal(await withBoot(page, async () => "new($&)"), "<script>new($&)</script><script type=module>m()</script>");
