@@ -316,6 +316,8 @@ export async function clippedText(page) {
       .filter((element) => {
         const style = getComputedStyle(element);
         if (!["hidden", "clip"].includes(style.overflowX) || element.closest(".unseen, canvas, svg")) return false;
+        // What is read out and not shown takes a point.
+        if (element.clientWidth <= 1) return false;
         return element.innerText?.trim() && element.checkVisibility() && element.scrollWidth > element.clientWidth + 1;
       })
       .map((element) => `${element.tagName}.${element.className} "${element.innerText.slice(0, 40)}"`),
