@@ -175,6 +175,8 @@ pub struct AppState {
     pub undo_depth: RwSignal<usize>,
     /// Text of a table of appliances that was pasted, dropped or chosen, kept until it is added.
     pub pasted: RwSignal<String>,
+    /// A log of readings that was dropped on the page and waits for its screen.
+    pub dropped_log: RwSignal<Option<String>>,
     /// What the list of appliances is to show as soon as it is here.
     pub waiting: RwSignal<Option<Waiting>>,
     before: StoredValue<Vec<Setup>>,
@@ -204,6 +206,7 @@ impl AppState {
             toast: RwSignal::new(None),
             undo_depth: RwSignal::new(0),
             pasted: RwSignal::new(String::new()),
+            dropped_log: RwSignal::new(None),
             waiting: RwSignal::new(None),
             before: StoredValue::new(Vec::new()),
             last_edit_ms: StoredValue::new(f64::NEG_INFINITY),

@@ -72,3 +72,16 @@ test("dates that can be read both ways are asked; rows without sense are listed;
   assert.equal(await page.page.getByTestId("log-columns").count(), 0);
   watch.assertClean(server.origin);
 });
+
+test("a log dropped anywhere on the page opens as a log, not as appliances", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const page = await Deciding.open(context, server.url);
+  await page.page.evaluate((text) => {
+    const carried = new DataTransfer();
+    carried.items.add(new File([text], "week.csv", { type: "text/csv" }));
+    const main = document.querySelector("main");
+    main.dispatchEvent(new DragEvent("drop", { dataTransfer: carried, bubbles: true, cancelable: true }));
+  }, log());
+  await page.page.getByTestId("log-columns").waitFor();
+  watch.assertClean(server.origin);
+});

@@ -2,12 +2,13 @@
 
 use super::Setups;
 use crate::i18n::Arg;
+use crate::import::log::is_log;
 use crate::import::table::{MAX_TEXT_BYTES, read_table};
 use crate::model::Setup;
 use crate::store::file::{MAX_BYTES, MAX_SETUPS};
 use crate::store::{FileContent, FileError, Loaded, read_file, read_library, write_file};
 use crate::view::lang::{t, t_args};
-use crate::view::state::{Tab, Waiting};
+use crate::view::state::{Screen, Tab, Waiting};
 use crate::view::text_file::read_text;
 use crate::view::words::names::setup_name;
 use crate::view::words::setups::{adjusted, file_fault};
@@ -117,7 +118,7 @@ fn read(text: &str) -> Result<FileContent, FileError> {
     }
 }
 
-/// Adds the setups of a file to the user's own, or shows the table in it; what came of it is told.
+/// Adds the setups of a file to the user's own, or opens the list of appliances or the log of readings in it; what came of it is told.
 pub fn take_in(setups: Setups, file: File) {
     spawn_local(async move {
         if file.size() > MAX_TEXT_BYTES as f64 {
@@ -129,7 +130,13 @@ pub fn take_in(setups: Setups, file: File) {
             setups.file_told.try_set(Some(t("file-unread")));
             return;
         };
-        if !is_of_setups(&file.name(), &text) && read_table(&text).is_ok() {
+        let setups_file = is_of_setups(&file.name(), &text);
+        if !setups_file && is_log(&text) {
+            setups.app.dropped_log.try_set(Some(text));
+            setups.app.open(Screen::Log);
+            return;
+        }
+        if !setups_file && read_table(&text).is_ok() {
             setups.app.pasted.try_set(text);
             setups.app.waiting.try_set(Some(Waiting::Table));
             setups.app.go(Tab::Loads);

@@ -15,6 +15,13 @@ use leptos::prelude::*;
 /// The tool.
 #[must_use]
 pub fn view(app: AppState, calculation: Calculation, state: LogState) -> AnyView {
+    // A file that was dropped anywhere on the page.
+    Effect::new(move |_| {
+        if let Some(text) = app.dropped_log.get() {
+            app.dropped_log.set(None);
+            state.take_in(text);
+        }
+    });
     state.follow_choices(app);
     state.follow_setup(app, calculation);
     view! {
