@@ -68,6 +68,9 @@ function freePort() {
   });
 }
 
+// A run that is broken off takes its browsers with it.
+for (const signal of ["SIGINT", "SIGTERM"]) process.once(signal, () => process.exit(1));
+
 /** Starts a program in a process group of its own; `stop` ends all of the group. */
 function started(command, args, { env = process.env, stdio = "ignore" } = {}) {
   const child = spawn(command, args, { env, stdio, detached: true });
@@ -78,8 +81,10 @@ function started(command, args, { env = process.env, stdio = "ignore" } = {}) {
   failed.catch(() => {});
   const stop = () => {
     child.removeAllListeners("exit");
+    process.removeListener("exit", stop);
     if (child.pid && child.exitCode === null && child.signalCode === null) process.kill(-child.pid, "SIGTERM");
   };
+  process.once("exit", stop);
   return { child, failed, stop };
 }
 
