@@ -29,6 +29,9 @@ const MINUS: &str = "\u{2212}";
 /// Names and texts of Fluent files that travel in the program.
 type Files = &'static [(&'static str, &'static str)];
 
+/// Figures by the name that texts give them.
+type Figures = Vec<(&'static str, String)>;
+
 struct Words {
     texts: Texts,
     /// English that came with the parts of the page.
@@ -37,7 +40,9 @@ struct Words {
     /// The certainty in words, as it was put in force last.
     often: Option<(Certainty, String)>,
     /// Figures that stand fixed in texts, in the reader's units, as they were put in force last.
-    fixed: Option<(UnitSystem, Vec<(&'static str, String)>)>,
+    fixed: Option<(UnitSystem, Figures)>,
+    /// Makes them; comes with the first part whose texts name them.
+    make_fixed: Option<fn() -> Figures>,
     formats: HashMap<Format, Function>,
 }
 
@@ -65,6 +70,7 @@ fn words() -> Rc<RefCell<Words>> {
                 locale: locale_for(Lang::En),
                 often: None,
                 fixed: None,
+                make_fixed: None,
                 formats: HashMap::new(),
             }))
         }))
@@ -106,11 +112,22 @@ const FIXED: [(&str, Measure, f64); 14] = [
 /// Notes the fixed figures in the units in force.
 fn note_fixed_figures() {
     let system = reader::system();
-    let noted = words().borrow().fixed.as_ref().is_some_and(|(of, _)| *of == system);
+    let words = words();
+    let Some(make) = words.borrow().make_fixed else { return };
+    let noted = words.borrow().fixed.as_ref().is_some_and(|(of, _)| *of == system);
     if !noted {
-        let figures = FIXED.map(|(name, measure, metric)| (name, measured(measure, metric, 0)));
-        words().borrow_mut().fixed = Some((system, figures.to_vec()));
+        let figures = make();
+        words.borrow_mut().fixed = Some((system, figures));
     }
+}
+
+/// Lets texts name the figures of [`FIXED`]: said by each part that brings such texts, as the start does without.
+pub fn add_fixed_figures() {
+    words().borrow_mut().make_fixed = Some(fixed_figures);
+}
+
+fn fixed_figures() -> Figures {
+    FIXED.map(|(name, measure, metric)| (name, measured(measure, metric, 0))).to_vec()
 }
 
 /// The text of `key` with values filled in. Every text may say `often`, how surely a night should last, and name the

@@ -43,8 +43,7 @@ impl UnitChoice {
             Self::Metric => UnitSystem::Metric,
             Self::Us => UnitSystem::Us,
         };
-        let currency = currency_of_region(&region);
-        READER.replace(Reader { choice: self, system, currency });
+        READER.replace(Reader { choice: self, system, region });
     }
 
     /// That in force.
@@ -57,7 +56,7 @@ impl UnitChoice {
 struct Reader {
     choice: UnitChoice,
     system: UnitSystem,
-    currency: &'static str,
+    region: String,
 }
 
 thread_local! {
@@ -65,7 +64,7 @@ thread_local! {
         RefCell::new(Reader {
             choice: UnitChoice::Device,
             system: UnitSystem::Metric,
-            currency: "€",
+            region: String::new(),
         })
     };
 }
@@ -108,13 +107,17 @@ pub fn system() -> UnitSystem {
 /// Typed where another currency than the euro is the reader's, so that it is not taken for "not stated".
 const EURO: (&str, &str) = ("EUR", "€");
 
+fn own_currency() -> &'static str {
+    READER.with_borrow(|reader| currency_of_region(&reader.region))
+}
+
 /// Sign of the currency of a setup's prices. One that was never changed is the reader's own: prices are not
 /// converted, they are what the reader pays.
 #[must_use]
 pub fn currency(setup: &Setup) -> String {
     let stored = setup.prices.currency.as_str();
     if stored == Prices::default().currency {
-        READER.with_borrow(|reader| reader.currency.to_owned())
+        own_currency().to_owned()
     } else if stored == EURO.0 {
         EURO.1.to_owned()
     } else {
@@ -125,8 +128,7 @@ pub fn currency(setup: &Setup) -> String {
 /// What is stored for a currency typed by the reader.
 #[must_use]
 pub fn stored_currency(typed: &str) -> String {
-    let own = READER.with_borrow(|reader| reader.currency);
-    if typed == own {
+    if typed == own_currency() {
         Prices::default().currency
     } else if typed == EURO.1 {
         EURO.0.to_owned()

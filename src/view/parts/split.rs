@@ -62,6 +62,7 @@ pub(super) enum Outlook {
 #[cfg_attr(feature = "split", wasm_split(outlook, fallible, preload(fetch_outlook)))]
 pub(super) fn split_outlook(what: Outlook) -> Split {
     lang::add_english(ENGLISH_OUTLOOK);
+    lang::add_fixed_figures();
     Ok(match what {
         Outlook::Odds(calculation) => {
             play::follow(calculation);
@@ -85,6 +86,7 @@ pub(super) enum Forms {
 #[cfg_attr(feature = "split", wasm_split(forms, fallible, preload(fetch_forms)))]
 pub(super) fn split_forms(what: Forms, app: AppState, calculation: Calculation) -> Split {
     lang::add_english(ENGLISH_OUTLOOK);
+    lang::add_fixed_figures();
     lang::add_english(ENGLISH_REST);
     Ok(match what {
         Forms::Loads => loads::view(app, calculation),
@@ -103,6 +105,7 @@ pub(super) enum Change {
 #[cfg_attr(feature = "split", wasm_split(change, fallible, preload(fetch_change)))]
 pub(super) fn split_change(what: Change) -> Split {
     lang::add_english(ENGLISH_OUTLOOK);
+    lang::add_fixed_figures();
     lang::add_english(ENGLISH_REST);
     Ok(match what {
         Change::Screens(app) => change::view(app),
@@ -128,6 +131,7 @@ pub(super) struct More {
 #[cfg_attr(feature = "split", wasm_split(more, fallible, preload(fetch_more)))]
 pub(super) fn split_more(what: More) -> Split {
     lang::add_english(ENGLISH_OUTLOOK);
+    lang::add_fixed_figures();
     lang::add_english(ENGLISH_REST);
     Ok(match what.paper {
         None => more::view(what.setups),
