@@ -7,7 +7,8 @@ use crate::common;
 
 use common::sample;
 use nightbank::link::{decode, encode};
-use nightbank::model::Setup;
+use nightbank::model::{Draw, Load, Setup, StayEnd, Usage};
+use nightbank::units::Watts;
 
 struct Golden {
     what: &'static str,
@@ -15,7 +16,7 @@ struct Golden {
     means: &'static str,
 }
 
-const GOLDEN: [Golden; 6] = [
+const GOLDEN: [Golden; 7] = [
     Golden {
         what: "version 1, edition 1: nothing but the defaults",
         link: "109b3KBwIUF0",
@@ -80,7 +81,24 @@ const GOLDEN: [Golden; 6] = [
             3enYswQbWN153B2KXfO6dbiYKAxCwUmSc00c9Vdo0kC3gaa1PhBRoDkYvlM2ry",
         means: include_str!("data/links/v1_2_everything.json"),
     },
+    Golden {
+        what: "version 1, edition 2: what runs once, on arrival and on leaving",
+        link: "10KbSvSycLDVhTVMijZDuo4",
+        means: include_str!("data/links/v1_2_once.json"),
+    },
 ];
+
+/// A setup with a load that runs once at each end of the stay.
+fn once() -> Setup {
+    let load = |id, at, minutes| Load {
+        id,
+        usage: Usage::Once { at, minutes },
+        draw: Draw::Power { watts: Watts(300.0) },
+        ..Load::default()
+    };
+    let loads = vec![load(1, StayEnd::Arrival, 90.0), load(2, StayEnd::Leaving, 10.0)];
+    Setup { loads, ..Setup::default() }
+}
 
 #[test]
 fn links_given_away_open_for_ever() {
@@ -104,8 +122,8 @@ fn the_golden_links_are_about_something() {
 #[test]
 #[ignore = "prints material for a new version"]
 fn print_golden_links() {
-    let setups = [Setup::default(), sample::typical(25), sample::everything()];
-    for (setup, name) in setups.into_iter().zip(["plain", "typical", "everything"]) {
+    let setups = [Setup::default(), sample::typical(25), sample::everything(), once()];
+    for (setup, name) in setups.into_iter().zip(["plain", "typical", "everything", "once"]) {
         println!("{name} {}", encode(&setup).expect("short enough"));
         println!("{name} {}", serde_json::to_string(&setup).expect("plain data"));
     }
