@@ -121,7 +121,7 @@ fn note_fixed_figures() {
     }
 }
 
-/// Lets texts name the figures of [`FIXED`]: said by each part that brings such texts, as the start does without.
+/// Lets texts name the figures of `FIXED`: said by each part that brings such texts, as the start does without.
 pub fn add_fixed_figures() {
     words().borrow_mut().make_fixed = Some(fixed_figures);
 }
@@ -131,7 +131,7 @@ fn fixed_figures() -> Figures {
 }
 
 /// The text of `key` with values filled in. Every text may say `often`, how surely a night should last, and name the
-/// figures of [`FIXED`].
+/// figures of `FIXED`.
 #[must_use]
 pub fn t_args(key: &str, args: &[(&str, Arg<'_>)]) -> String {
     note_fixed_figures();
