@@ -25,8 +25,8 @@ class Hands {
       const faults = [];
       // The page itself, where what stood around a control that went is the whole of it.
       if (at.matches("main")) return { name, lost: false, faults };
-      // Choices and switches show the focus on what stands beside the field that has it.
-      const outlined = [at, at.nextElementSibling].some((one) => one && getComputedStyle(one).outlineStyle !== "none");
+      // Choices and switches show the focus on what stands beside the field that has it, numbers around their unit.
+      const outlined = [at, at.nextElementSibling, at.closest(".field-box")].some((one) => one && getComputedStyle(one).outlineStyle !== "none");
       if (!outlined) faults.push("no outline");
       const whole = at.matches(".choice input, .toggle input") ? at.parentElement : at;
       const box = whole.getBoundingClientRect();

@@ -1,4 +1,4 @@
-// A log of readings: pasted, read, one finding taken over and taken back.
+// A log of readings: chosen, pasted or dropped, read, one finding taken over and taken back.
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { freshContext } from "./support/browser.mjs";
@@ -35,9 +35,9 @@ async function paste(page, text) {
   await page.press("Read these rows");
 }
 
-test("a pasted log shows its columns and findings; standby is taken over and taken back as one step", async (t) => {
+test("a log shows its columns and findings; standby is taken over and taken back as one step", async (t) => {
   const { page, watch } = await opened(t);
-  await paste(page, log());
+  await page.field("Choose a file").setInputFiles({ name: "week.csv", mimeType: "text/csv", buffer: Buffer.from(log()) });
   const columns = page.page.getByTestId("log-columns");
   await columns.waitFor();
   assert.deepEqual(

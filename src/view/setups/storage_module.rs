@@ -12,7 +12,7 @@ use crate::view::lang::t;
 use crate::view::offline::Offline;
 use crate::view::outlook::ClimateOf;
 use crate::view::recovery;
-use crate::view::state::AppState;
+use crate::view::state::{AppState, Tab};
 use crate::view::storage::{self, StoredText};
 use crate::view::widgets::toasts;
 use leptos::prelude::*;
@@ -58,8 +58,10 @@ fn stay_usable(setups: Setups, offline: Offline) {
     offline.register();
     let app = setups.app;
     Effect::new(move |_| {
-        // Another message may offer to take something back: this one waits until it is gone.
-        if offline.stored_now.get() && app.toast.with(Option::is_none) {
+        // Another message may offer to take something back: this one waits until it is gone, and it never lies
+        // over the answer.
+        let free = app.tab.get() != Tab::Nights && app.toast.with(Option::is_none);
+        if offline.stored_now.get() && free {
             offline.stored_now.set(false);
             app.tell(t("offline-ready"), false);
         }

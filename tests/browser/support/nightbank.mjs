@@ -37,8 +37,15 @@ export class Nightbank {
     await this.page.locator("#app:not([data-working])").waitFor({ state: "attached", timeout: 30_000 });
   }
 
-  /** The message of the first visit, that the page works offline now, has come and is put away. */
+  /** The message of the first visit, that the page works offline now, has come and is put away. It never lies over the answer. */
   async pastFirstMessage() {
+    const answer = this.page.getByTestId("tab").first();
+    if ((await answer.getAttribute("aria-current")) !== null) {
+      await this.openPart("More");
+      await this.pastFirstMessage();
+      await this.openPart("Nights");
+      return;
+    }
     const message = this.page.getByTestId("toast").filter({ hasText: "Stored on this device" });
     await message.waitFor({ timeout: 20_000 });
     await message.getByRole("button", { name: "Dismiss the message" }).click();

@@ -62,7 +62,7 @@ fn card(app: AppState, state: LogState, table: &ArcPtrEq<LogTable>) -> AnyView {
             <p>{rows} " " {t("log-columns-told")}</p>
             {above}
             {data_table(preview)}
-            <div class="fields">{selects}</div>
+            <div class="fields fields-one">{selects}</div>
             {move || ask_view(&asks.get())}
             {move || order_choice(state, &table.0)}
             {move || mark_choice(state)}
