@@ -53,9 +53,9 @@ test("a log shows its columns and findings; standby is taken over and taken back
   await standby.click();
   await page.page.getByText(/^Taken over from the log: Measured standby/).waitFor();
   await page.goTo("Appliances");
-  await page.page.getByText("Measured standby").first().waitFor();
+  await page.page.getByTestId("load").filter({ hasText: "Measured standby" }).waitFor();
   await page.undo();
-  await page.page.getByText("Measured standby").first().waitFor({ state: "detached" });
+  await page.page.getByTestId("load").filter({ hasText: "Measured standby" }).waitFor({ state: "detached" });
   watch.assertClean(server.origin);
 });
 
