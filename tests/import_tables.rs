@@ -7,8 +7,9 @@ use nightbank::export::forum_text::Markup;
 use nightbank::import::appliances::{
     Draft, NO_APPLIANCE, Note, Reading, RowFault, code_of, read_appliances,
 };
-use nightbank::import::columns::{Columns, Kind, Meaning, Question, find_columns};
+use nightbank::import::columns::{Columns, Kind, Meaning, Question};
 use nightbank::import::number::{DecimalMark, MarkFound, find_mark};
+use nightbank::import::recognise::find_columns;
 use nightbank::import::table::{Table, encoding_label, read_table};
 use nightbank::model::{Draw, DrawSource, DutyCycle, Feed, Load, SystemVoltage, Usage};
 use nightbank::units::{Amps, Volts, WattHours, Watts};

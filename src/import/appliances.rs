@@ -5,13 +5,15 @@
 //! figures contradict each other that is noted. A row this page wrote itself carries a [`Kind::Code`], the
 //! appliance as a link has it, and comes back as it was.
 
-use super::columns::{Columns, Kind, Unit, read_feed, unit};
+use super::columns::{Columns, Kind, Unit, unit};
+use super::matcher::Matcher;
 use super::number::{DecimalMark, read_number, split_unit};
+use super::recognise::read_feed;
 use super::table::{Row, Table};
 use crate::link;
 use crate::model::catalogue::{self, Appliance};
 use crate::model::limits::{self, MAX_NAME_CHARS, Range};
-use crate::model::typed_words::{fold, rank};
+use crate::model::typed_words::fold;
 use crate::model::{Draw, DrawSource, DutyCycle, Feed, Load, Setup, SystemVoltage, Usage};
 use crate::units::{Amps, Hours, MINUTES_PER_DAY, Volts, WattHours, Watts};
 use std::collections::BTreeMap;
@@ -21,9 +23,6 @@ pub const NO_APPLIANCE: &str = "none";
 
 /// Rows of a table that are read at most; far more than a setup holds.
 pub const MAX_ROWS: usize = 1_000;
-
-/// Entries of the catalogue that are offered for a name.
-const MAX_CANDIDATES: usize = 5;
 
 /// Energy and figures may differ by rounding.
 const AGREES_FRAC: f64 = 0.1;
@@ -175,50 +174,6 @@ fn is_sum(name: &str) -> bool {
             | "subtotaal"
     ) || folded == "sous total"
         || folded.starts_with("grand total")
-}
-
-/// Names and search words of the catalogue, folded once.
-struct Matcher(Vec<(&'static Appliance, String, String)>);
-
-impl Matcher {
-    fn new(names: &dyn Fn(&'static str) -> String) -> Self {
-        let entry = |known: &'static Appliance| (known, fold(&names(known.key)), fold(known.words));
-        Self(catalogue::ALL.iter().map(entry).collect())
-    }
-
-    /// Entries for a name, best first, and whether all of the name was found in them.
-    fn find(&self, name: &str) -> (Vec<u16>, bool) {
-        let query = fold(name);
-        let ranked = |query: &str| {
-            let mut found: Vec<(u16, u16)> = self
-                .0
-                .iter()
-                .filter_map(|(known, name, words)| Some((rank(query, name, words)?, known.id)))
-                .collect();
-            // The name of a kind is as good at its start as behind a word: "fridge", "compressor fridge".
-            found.sort_by_key(|(rank, _)| (*rank).max(1));
-            found
-        };
-        if query.is_empty() {
-            return (Vec::new(), false);
-        }
-        let whole = ranked(&query);
-        if !whole.is_empty() {
-            return (whole.into_iter().take(MAX_CANDIDATES).map(|(_, id)| id).collect(), true);
-        }
-        // Makers' names and sizes are in no catalogue: by the words it knows.
-        let mut scores: BTreeMap<u16, (usize, u16)> = BTreeMap::new();
-        for word in query.split(' ').filter(|word| word.chars().count() >= 4) {
-            for (rank, id) in ranked(word).into_iter().filter(|(rank, _)| *rank <= 5) {
-                let (words, worst) = scores.entry(id).or_insert((0, 0));
-                *words += 1;
-                *worst = (*worst).max(rank);
-            }
-        }
-        let mut found: Vec<(u16, (usize, u16))> = scores.into_iter().collect();
-        found.sort_by_key(|(_, (words, worst))| (usize::MAX - words, *worst));
-        (found.into_iter().take(MAX_CANDIDATES).map(|(id, _)| id).collect(), false)
-    }
 }
 
 /// Reads one row.

@@ -5,6 +5,9 @@
 
 pub mod appliances;
 pub mod columns;
+mod headings;
 pub mod log;
+mod matcher;
 pub mod number;
+pub mod recognise;
 pub mod table;

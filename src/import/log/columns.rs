@@ -1,6 +1,7 @@
 //! What the columns of a log are: told by their headings in four languages, else by their figures.
 
 use super::stamp::DateOrder;
+use crate::import::headings::has_word;
 use crate::import::number::DecimalMark;
 use crate::model::typed_words::fold;
 
@@ -115,139 +116,58 @@ impl Choices {
     }
 }
 
-/// Words of headings, folded, so without the e of "oe"; a hyphen stands for the rest of a longer word.
-const TIME: &[&str] = &[
-    "time",
-    "timestamp",
-    "zeit",
-    "uhrzeit",
-    "zeitpunkt",
-    "zeitstempel",
-    "heure",
-    "horodatage",
-    "tijd",
-    "tijdstip",
-    "tijdstempel",
-    "utc",
-    "epoch",
-    "unix",
-];
-const DATE: &[&str] = &["date", "datum", "day", "tag", "jour", "dag"];
-const SOC: &[&str] =
-    &["soc", "ladezustand", "ladestand", "fullstand", "laadtostand", "laadstatus", "laadniveau"];
-const SOC_PHRASES: &[&str] = &["state of charge", "etat de charge", "niveau de charge"];
-const CHARGING: &[&str] = &[
-    "solar-",
-    "pv",
-    "sun",
-    "sonne",
-    "solaire",
-    "zon",
-    "zonne-",
-    "photovolta-",
-    "panel-",
-    "panneau-",
-    "paneel",
-    "charger",
-    "ladegerat",
-    "chargeur",
-    "lader",
-    "charging",
-    "mppt",
-    "alternator",
-    "generator",
-];
-const USED: &[&str] = &[
-    "load",
-    "loads",
-    "consum-",
-    "verbrauch-",
-    "last",
-    "lasten",
-    "consomm-",
-    "verbruik-",
-    "belasting",
-    "used",
-    "usage",
-];
-const VOLTS: &[&str] =
-    &["v", "mv", "volt", "volts", "voltage", "-spannung", "tension", "-spanning"];
-const AMPS: &[&str] = &[
-    "a",
-    "ma",
-    "amp",
-    "amps",
-    "ampere",
-    "amperes",
-    "current",
-    "-strom",
-    "courant",
-    "-stroom",
-    "intensite",
-];
-const WATTS: &[&str] =
-    &["w", "kw", "watt", "watts", "power", "-leistung", "puissance", "-vermogen"];
-/// Counters of energy or charge, and what is measured of other things.
-const NOT_USED: &[&str] = &[
-    "wh",
-    "kwh",
-    "mwh",
-    "ah",
-    "mah",
-    "energy",
-    "energie",
-    "temp",
-    "temperatur-",
-    "temperature",
-    "starter",
-    "setpoint",
-    "limit",
-    "min",
-    "max",
-];
-const HOUSE: &[&str] = &["batt-", "akku", "accu", "bank", "house", "leisure", "service"];
+// Words of headings as [`has_word`] takes them.
 
-fn has(words: &str, list: &[&str]) -> bool {
-    words.split(' ').any(|word| {
-        list.iter().any(|known| match (known.strip_suffix('-'), known.strip_prefix('-')) {
-            (Some(start), _) => word.starts_with(start),
-            (None, Some(end)) => word.ends_with(end),
-            (None, None) => word == *known,
-        })
-    })
-}
+const TIME: &str = "time timestamp zeit uhrzeit zeitpunkt zeitstempel heure horodatage tijd tijdstip tijdstempel utc epoch unix";
+const DATE: &str = "date datum day tag jour dag";
+const SOC: &str = "soc ladezustand ladestand fullstand laadtostand laadstatus laadniveau";
+const SOC_PHRASES: &[&str] = &["state of charge", "etat de charge", "niveau de charge"];
+const CHARGING: &str = "solar- pv sun sonne solaire zon zonne- photovolta- panel- panneau- paneel charger ladegerat chargeur lader charging mppt alternator generator";
+const USED: &str =
+    "load loads consum- verbrauch- last lasten consomm- verbruik- belasting used usage";
+const VOLTS: &str = "v mv volt volts voltage -spannung tension -spanning";
+const AMPS: &str = "a ma amp amps ampere amperes current -strom courant -stroom intensite";
+const WATTS: &str = "w kw watt watts power -leistung puissance -vermogen";
+/// Counters of energy or charge, and what is measured of other things.
+const NOT_USED: &str =
+    "wh kwh mwh ah mah energy energie temp temperatur- temperature starter setpoint limit min max";
+const HOUSE: &str = "batt- akku accu bank house leisure service";
 
 /// What a heading says, and the size of its unit.
 #[must_use]
 pub fn by_heading(heading: &str) -> (Role, f64) {
     let words = fold(heading);
-    let scale = if has(&words, &["kw"]) {
+    let scale = if has_word(&words, "kw") {
         1000.0
-    } else if has(&words, &["mv", "ma"]) {
+    } else if has_word(&words, "mv ma") {
         0.001
     } else {
         1.0
     };
-    let soc = has(&words, SOC)
+    let soc = has_word(&words, SOC)
         || SOC_PHRASES.iter().any(|phrase| words.contains(phrase))
-        || heading.contains('%') && has(&words, HOUSE);
+        || heading.contains('%') && has_word(&words, HOUSE);
     let role = if soc {
         Role::Soc
-    } else if has(&words, NOT_USED) {
+    } else if has_word(&words, NOT_USED) {
         Role::Unused
-    } else if has(&words, TIME) {
+    } else if has_word(&words, TIME) {
         Role::Time
-    } else if has(&words, DATE) {
+    } else if has_word(&words, DATE) {
         Role::Date
-    } else if has(&words, CHARGING) {
-        if has(&words, VOLTS) || has(&words, AMPS) { Role::Unused } else { Role::Charging }
-    } else if has(&words, USED) {
-        if has(&words, VOLTS) || has(&words, AMPS) { Role::Unused } else { Role::Used }
-    } else if has(&words, VOLTS) {
+    } else if has_word(&words, CHARGING) {
+        if has_word(&words, VOLTS) || has_word(&words, AMPS) {
+            Role::Unused
+        } else {
+            Role::Charging
+        }
+    } else if has_word(&words, USED) {
+        if has_word(&words, VOLTS) || has_word(&words, AMPS) { Role::Unused } else { Role::Used }
+    } else if has_word(&words, VOLTS) {
         Role::Volts
-    } else if has(&words, AMPS) {
+    } else if has_word(&words, AMPS) {
         Role::Amps
-    } else if has(&words, WATTS) {
+    } else if has_word(&words, WATTS) {
         Role::Watts
     } else {
         Role::Unused
@@ -258,12 +178,13 @@ pub fn by_heading(heading: &str) -> (Role, f64) {
 /// The heading names the house battery: of two columns of a kind this one is meant.
 #[must_use]
 pub fn of_house(heading: &str) -> bool {
-    has(&fold(heading), HOUSE)
+    has_word(&fold(heading), HOUSE)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::import::headings::assert_folded;
 
     #[test]
     fn headings_of_four_languages_are_known() {
@@ -307,5 +228,10 @@ mod tests {
         }
         assert_eq!(by_heading("Power kW"), (Role::Watts, 1000.0));
         assert_eq!(by_heading("Current [mA]"), (Role::Amps, 0.001));
+    }
+
+    #[test]
+    fn the_words_are_folded() {
+        assert_folded(&[TIME, DATE, SOC, CHARGING, USED, VOLTS, AMPS, WATTS, NOT_USED, HOUSE]);
     }
 }
