@@ -6,7 +6,7 @@ mod log;
 pub mod today;
 
 pub use form::Draft;
-pub(super) use learned::factor_words;
+pub(super) use learned::fit_words;
 
 use crate::advice::on_site::fit::Fit;
 use crate::view::arc_ptr_eq::ArcPtrEq;

@@ -21,7 +21,7 @@ use crate::view::lang::{
 use crate::view::lens::Lens;
 use crate::view::search::SearchResult;
 use crate::view::state::AppState;
-use crate::view::tools::on_site::factor_words;
+use crate::view::tools::on_site::fit_words;
 use crate::view::widgets::{Danger, DataTable, button, caution, select_field, table_disclosure};
 use crate::view::words::names::{counted, load_name};
 use leptos::prelude::*;
@@ -325,22 +325,7 @@ fn held(app: AppState, setup: &Setup, learned: &Learned) -> Option<AnyView> {
         &[("time", Arg::Text(&time)), ("mean", Arg::Text(&mean)), ("rms", Arg::Text(&rms))],
     );
     let fit = learned.fit.as_ref().zip(learned.trip.as_ref()).map(|(fit, trip)| {
-        let using = factor_words(
-            &fit.use_factor,
-            key!("learned-use-more"),
-            key!("learned-use-less"),
-            key!("learned-use-same"),
-            key!("learned-use-unknown"),
-        );
-        let sun = factor_words(
-            &fit.sun_factor,
-            key!("learned-sun-more"),
-            key!("learned-sun-less"),
-            key!("learned-sun-same"),
-            key!("learned-sun-unknown"),
-        );
-        let misfit = (!fit.is_consistent())
-            .then(|| view! { <p class="notice" role="status">{t("learned-misfit")}</p> });
+        let (using, sun, misfit) = fit_words(fit);
         let correction = trip.correction_for(&fit.correction, setup);
         let taken = if setup.correction == correction {
             view! { <p class="quiet">{t("learned-taken")}</p> }.into_any()

@@ -68,13 +68,7 @@ pub(super) fn view(app: AppState, calculation: Calculation, state: FitState) -> 
 }
 
 /// More or less than planned, in words.
-pub(in crate::view::tools) fn factor_words(
-    factor: &Factor,
-    more: &str,
-    less: &str,
-    same: &str,
-    unknown: &str,
-) -> String {
+fn factor_words(factor: &Factor, more: &str, less: &str, same: &str, unknown: &str) -> String {
     if !factor.known {
         return t(unknown);
     }
@@ -92,7 +86,8 @@ pub(in crate::view::tools) fn factor_words(
     }
 }
 
-fn offer(app: AppState, setup: &Setup, fit: &Fit, in_force: &Correction) -> AnyView {
+/// What a fit says of use and of sun, and that it does not fit, where it does not.
+pub(in crate::view::tools) fn fit_words(fit: &Fit) -> (String, String, Option<AnyView>) {
     let using = factor_words(
         &fit.use_factor,
         key!("learned-use-more"),
@@ -107,6 +102,13 @@ fn offer(app: AppState, setup: &Setup, fit: &Fit, in_force: &Correction) -> AnyV
         key!("learned-sun-same"),
         key!("learned-sun-unknown"),
     );
+    let misfit = (!fit.is_consistent())
+        .then(|| view! { <p class="notice" role="status">{t("learned-misfit")}</p> }.into_any());
+    (using, sun, misfit)
+}
+
+fn offer(app: AppState, setup: &Setup, fit: &Fit, in_force: &Correction) -> AnyView {
+    let (using, sun, misfit) = fit_words(fit);
     let wanted: Vec<AnyView> = fit
         .wanted
         .iter()
@@ -124,8 +126,6 @@ fn offer(app: AppState, setup: &Setup, fit: &Fit, in_force: &Correction) -> AnyV
             <ul class="answer-facts">{wanted}</ul>
         }
     });
-    let misfit = (!fit.is_consistent())
-        .then(|| view! { <p class="notice" role="status">{t("learned-misfit")}</p> });
     let restart = fit.correction.restart.map(|(at, soc_frac)| {
         let (at, soc) = (moment(&setup.trip, at), percent(soc_frac));
         t_args("learned-restart", &[("moment", Arg::Text(&at)), ("soc", Arg::Text(&soc))])
