@@ -3,13 +3,13 @@
 use super::Setups;
 use crate::i18n::Arg;
 use crate::import::log::is_log;
-use crate::import::table::{MAX_TEXT_BYTES, read_table};
+use crate::import::table::read_table;
 use crate::model::Setup;
 use crate::store::file::{MAX_BYTES, MAX_SETUPS};
 use crate::store::{FileContent, FileError, Loaded, read_file, read_library, write_file};
 use crate::view::lang::{t, t_args};
 use crate::view::state::{Screen, Tab, Waiting};
-use crate::view::text_file::read_text;
+use crate::view::text_file::{TextFileError, read_text};
 use crate::view::words::names::setup_name;
 use crate::view::words::setups::{adjusted, file_fault};
 use js_sys::Array;
@@ -121,14 +121,16 @@ fn read(text: &str) -> Result<FileContent, FileError> {
 /// Adds the setups of a file to the user's own, or opens the list of appliances or the log of readings in it; what came of it is told.
 pub fn take_in(setups: Setups, file: File) {
     spawn_local(async move {
-        if file.size() > MAX_TEXT_BYTES as f64 {
-            let bytes = file.size() as usize;
-            setups.file_told.try_set(Some(file_fault(&FileError::TooLarge { bytes })));
-            return;
-        }
-        let Some(text) = read_text(&file).await else {
-            setups.file_told.try_set(Some(t("file-unread")));
-            return;
+        let text = match read_text(&file).await {
+            Ok(text) => text,
+            Err(fault) => {
+                let told = match fault {
+                    TextFileError::TooLarge { bytes } => file_fault(&FileError::TooLarge { bytes }),
+                    TextFileError::Unread => t("file-unread"),
+                };
+                setups.file_told.try_set(Some(told));
+                return;
+            }
         };
         let setups_file = is_of_setups(&file.name(), &text);
         if !setups_file && is_log(&text) {

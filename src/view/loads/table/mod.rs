@@ -15,7 +15,7 @@ use crate::model::{DrawSource, Load, catalogue};
 use crate::view::focus;
 use crate::view::icons::Icon;
 use crate::view::lang::{number, t, t_args};
-use crate::view::text_file::read_text;
+use crate::view::text_file::{TextFileError, read_text};
 use crate::view::widgets::{button, disclosure, fresh_id, quiet_button, radios};
 use crate::view::words::loads::load_summary;
 use crate::view::words::names::{DRAW_SOURCES, count, draw_source_name};
@@ -105,6 +105,8 @@ struct Bring {
     list: LoadList,
     now: RwSignal<Understood>,
     drafts: Memo<Vec<Draft>>,
+    /// What is to be added, in the order of the table.
+    chosen: Memo<Vec<Load>>,
     /// The list of the setup goes, and this one takes its place.
     replaces: RwSignal<bool>,
 }
@@ -119,19 +121,9 @@ impl Bring {
         self.now.try_update(change);
     }
 
-    /// What is to be added, in the order of the table.
-    fn chosen(self) -> Vec<Load> {
-        self.drafts.with(|drafts| {
-            self.now.with(|now| {
-                let wanted = drafts.iter().filter(|draft| !now.left_out.contains(&draft.line));
-                wanted.filter_map(|draft| draft.load.as_ref().ok()).cloned().collect()
-            })
-        })
-    }
-
     /// Why nothing can be added yet.
     fn obstacle(self) -> Option<String> {
-        let wanted = self.chosen().len();
+        let wanted = self.chosen.with(Vec::len);
         let faulty = self.drafts.with(|drafts| drafts.iter().any(|draft| draft.load.is_err()));
         let here = self.list.app.setup.with(|setup| setup.loads.len());
         let here = if self.replaces.get() { 0 } else { here };
@@ -159,7 +151,7 @@ impl Bring {
         if self.obstacle().is_some() {
             return;
         }
-        let (loads, replaces) = (self.chosen(), self.replaces.get_untracked());
+        let (loads, replaces) = (self.chosen.get_untracked(), self.replaces.get_untracked());
         let told = t_args("table-added", &[("n", Arg::Count(count(loads.len())))]);
         let app = self.list.app;
         app.edit_with_undo(told, |setup| {
@@ -198,8 +190,16 @@ pub(super) fn view(list: LoadList) -> AnyView {
             read_appliances(&reading, &now.matches)
         })
     });
+    let chosen = Memo::new(move |_| {
+        drafts.with(|drafts| {
+            now.with(|now| {
+                let wanted = drafts.iter().filter(|draft| !now.left_out.contains(&draft.line));
+                wanted.filter_map(|draft| draft.load.as_ref().ok()).cloned().collect::<Vec<_>>()
+            })
+        })
+    });
     let replaces = RwSignal::new(app.setup.with_untracked(|setup| setup.example));
-    let bring = Bring { list, now, drafts, replaces };
+    let bring = Bring { list, now, drafts, chosen, replaces };
     view! {
         <div class="bring" data-testid="table">
             {paste_box(bring)}
@@ -219,15 +219,15 @@ fn paste_box(bring: Bring) -> AnyView {
     let (id, file_id, fault_id) =
         (fresh_id("table"), fresh_id("table-file"), fresh_id("table-fault"));
     let described = fault_id.clone();
-    let unread = RwSignal::new(false);
+    let unread = RwSignal::new(None::<TextFileError>);
     let node: NodeRef<Input> = NodeRef::new();
     let chosen = move |_| {
         let file = node.get_untracked().and_then(|input| input.files()?.get(0));
         let Some(file) = file else { return };
         spawn_local(async move {
             let text = read_text(&file).await;
-            unread.try_set(text.is_none());
-            if let Some(text) = text {
+            unread.try_set(text.as_ref().err().copied());
+            if let Ok(text) = text {
                 bring.read(text);
             }
         });
@@ -235,10 +235,11 @@ fn paste_box(bring: Bring) -> AnyView {
     let fault = move || {
         let empty = bring.list.app.pasted.with(|text| text.trim().is_empty());
         let fault = bring.now.with(|now| now.table.as_ref().err().copied());
-        match fault {
-            _ if unread.get() => t("file-unread"),
-            Some(fault) if !empty => table_fault(fault),
-            _ => String::new(),
+        match (unread.get(), fault) {
+            (Some(TextFileError::TooLarge { .. }), _) => table_fault(TableError::TooLarge),
+            (Some(TextFileError::Unread), _) => t("file-unread"),
+            (None, Some(fault)) if !empty => table_fault(fault),
+            (None, _) => String::new(),
         }
     };
     view! {
@@ -251,7 +252,10 @@ fn paste_box(bring: Bring) -> AnyView {
                 autocomplete="off"
                 aria-describedby=described
                 prop:value=move || bring.list.app.pasted.get()
-                on:input=move |event: Event| bring.read(event_target_value(&event))
+                on:input=move |event: Event| {
+                    unread.try_set(None);
+                    bring.read(event_target_value(&event));
+                }
             ></textarea>
             <p class="field-hint">{t("table-paste-hint")}</p>
             <p class="field-fault" role="alert" id=fault_id>{fault}</p>
@@ -512,13 +516,13 @@ fn replace(bring: Bring) -> AnyView {
 /// What stands in the way, and the button.
 fn deeds(bring: Bring) -> AnyView {
     let read = Memo::new(move |_| bring.now.with(|now| !now.body().is_empty()));
-    let wanted = Memo::new(move |_| bring.chosen().len());
     let obstacle = Memo::new(move |_| bring.obstacle());
     let told = move || read.get().then(|| obstacle.get()).flatten();
     let back = move || bring.list.open(Shown::Catalogue);
     let add = move || {
         (obstacle.get().is_none() && read.get()).then(|| {
-            let words = t_args("table-add", &[("n", Arg::Count(count(wanted.get())))]);
+            let words =
+                t_args("table-add", &[("n", Arg::Count(count(bring.chosen.with(Vec::len))))]);
             button(Some(Icon::Add), words, move || bring.add())
         })
     };

@@ -1,9 +1,9 @@
 //! Bringing a log: a file chosen or dropped, or rows pasted.
 
 use super::state::{LogState, table_fault};
-use crate::import::table::{MAX_TEXT_BYTES, TableError};
+use crate::import::table::TableError;
 use crate::view::lang::t;
-use crate::view::text_file::read_text;
+use crate::view::text_file::{TextFileError, read_text};
 use crate::view::widgets::{button, fresh_id, quiet_button};
 use leptos::html::Input;
 use leptos::prelude::*;
@@ -12,17 +12,13 @@ use wasm_bindgen_futures::spawn_local;
 use web_sys::{DragEvent, File};
 
 fn take_file(state: LogState, file: File) {
-    if file.size() > MAX_TEXT_BYTES as f64 {
-        state.fault.try_set(Some(table_fault(&TableError::TooLarge)));
-        return;
-    }
     spawn_local(async move {
-        match read_text(&file).await {
-            Some(text) => state.take_in(text),
-            None => {
-                state.fault.try_set(Some(t("file-unread")));
-            }
-        }
+        let fault = match read_text(&file).await {
+            Ok(text) => return state.take_in(text),
+            Err(TextFileError::TooLarge { .. }) => table_fault(&TableError::TooLarge),
+            Err(TextFileError::Unread) => t("file-unread"),
+        };
+        state.fault.try_set(Some(fault));
     });
 }
 
