@@ -68,6 +68,9 @@ pub fn find_mark<'a>(cells: impl Iterator<Item = &'a str>) -> MarkFound {
 /// ```
 #[must_use]
 pub fn read_number(cell: &str, mark: DecimalMark) -> Option<f64> {
+    if is_plain(cell) {
+        return cell.parse().ok();
+    }
     let text = cell.trim();
     let mark = match shape(text)? {
         Shape::Plain => DecimalMark::Point,
@@ -90,6 +93,9 @@ pub fn read_number(cell: &str, mark: DecimalMark) -> Option<f64> {
 /// The number and the unit of a cell such as `45 W`, `3,5Ah` or `~20 min`; either may be empty.
 #[must_use]
 pub fn split_unit(cell: &str) -> (&str, &str) {
+    if is_plain(cell) {
+        return (cell, "");
+    }
     let cell = cell.trim().trim_start_matches(['~', '≈']).trim_start();
     let is_part = |c: char| {
         c.is_ascii_digit()
@@ -108,6 +114,21 @@ pub fn split_unit(cell: &str) -> (&str, &str) {
     }
     let (number, unit) = cell.split_at(end);
     (number.trim(), unit.trim())
+}
+
+/// A figure as nearly all cells of a log have it: digits, with one or two after a point. It can be read in one way
+/// only, and at once.
+pub(crate) fn is_plain(cell: &str) -> bool {
+    let bytes = cell.strip_prefix('-').unwrap_or(cell).as_bytes();
+    let whole = bytes.iter().take_while(|byte| byte.is_ascii_digit()).count();
+    let decimals = match bytes.get(whole..) {
+        Some([]) => true,
+        Some([b'.', decimals @ ..]) => {
+            matches!(decimals.len(), 1..=2) && decimals.iter().all(u8::is_ascii_digit)
+        }
+        _ => false,
+    };
+    (1..9).contains(&whole) && decimals
 }
 
 fn is_space_or_apostrophe(c: char) -> bool {

@@ -166,6 +166,9 @@ fn find_delimiter(text: &str) -> char {
 
 /// The first rows with content.
 fn rows(text: &str, delimiter: char, most: usize) -> Vec<Row> {
+    if !text.contains('"') {
+        return read_rows(text, delimiter, most, false);
+    }
     let quoted = read_rows(text, delimiter, most, true);
     // A quote that is never closed takes all that follows into one cell: then quotes are just inches.
     let swallowed = |row: &Row| row.cells.iter().any(|cell| cell.matches('\n').count() > 20);
@@ -193,9 +196,9 @@ fn read_rows(text: &str, delimiter: char, most: usize, quoting: bool) -> Vec<Row
         .quoting(quoting && delimiter != '|')
         .from_reader(text.as_bytes());
     let mut rows = Vec::new();
-    for record in reader.records() {
-        // Text in memory is UTF-8 and rows may be uneven: there is nothing left that fails.
-        let Ok(record) = record else { continue };
+    let mut record = csv::StringRecord::new();
+    // Text in memory is UTF-8 and rows may be uneven: there is nothing that fails.
+    while let Ok(true) = reader.read_record(&mut record) {
         let line = record.position().map_or(0, |at| first_line(text, at));
         let mut cells: Vec<String> = record.iter().map(plain).collect();
         if bars {
@@ -206,8 +209,8 @@ fn read_rows(text: &str, delimiter: char, most: usize, quoting: bool) -> Vec<Row
             cells.pop();
         }
         let is_ruling =
-            |cell: &String| cell.len() >= 3 && cell.chars().all(|c| matches!(c, '-' | ':'));
-        if cells.iter().all(|cell| cell.chars().all(is_delimiter))
+            |cell: &String| cell.len() >= 3 && cell.bytes().all(|c| matches!(c, b'-' | b':'));
+        if cells.iter().all(|cell| cell.bytes().all(is_delimiter))
             || bars && cells.iter().all(is_ruling)
         {
             continue;
@@ -220,8 +223,8 @@ fn read_rows(text: &str, delimiter: char, most: usize, quoting: bool) -> Vec<Row
     rows
 }
 
-fn is_delimiter(c: char) -> bool {
-    matches!(c, '\t' | ';' | '|' | ',')
+fn is_delimiter(c: u8) -> bool {
+    matches!(c, b'\t' | b';' | b'|' | b',')
 }
 
 /// The line a row starts in: the reader counts from the empty lines before it.
@@ -263,7 +266,10 @@ fn strip_bars(cells: &mut Vec<String>) {
 /// running it as a formula.
 fn plain(cell: &str) -> String {
     // Word joiners keep forums from making links of names.
-    let joined = cell.replace('\u{2060}', "");
+    let joined = match cell.is_ascii() {
+        true => Cow::Borrowed(cell),
+        false => Cow::Owned(cell.replace('\u{2060}', "")),
+    };
     let cell = joined.trim();
     match cell.strip_prefix('\'') {
         Some(rest)

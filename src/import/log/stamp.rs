@@ -4,6 +4,7 @@
 //! 24 or 12 hours, and seconds or milliseconds from 1970. Which of two numbers is the day is for the table to
 //! say: one above 12 somewhere tells it.
 
+use crate::import::number::is_plain;
 use time::{Date, Month};
 
 /// What comes first in a date.
@@ -174,7 +175,7 @@ impl Stamp {
     #[must_use]
     pub fn read(cell: &str) -> Option<Self> {
         let cell = cell.trim();
-        if cell.len() > 40 {
+        if cell.len() > 40 || is_plain(cell) {
             return None;
         }
         if let Some(unix) = unix(cell) {

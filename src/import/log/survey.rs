@@ -3,7 +3,7 @@
 use super::columns::{Choices, Role, Told, by_heading, of_house};
 use super::piece;
 use super::stamp::{DateOrder, Stamp};
-use crate::import::number::{DecimalMark, MarkFound, find_mark, read_number, split_unit};
+use crate::import::number::{DecimalMark, MarkFound, find_mark, is_plain, read_number, split_unit};
 use crate::import::table::{
     MAX_COLUMNS, MAX_TEXT_BYTES, Row, TableError, read_table, rows_of_piece,
 };
@@ -106,6 +106,9 @@ impl ColumnSurvey {
 
 /// An empty cell, or a word for one.
 pub(super) fn is_nothing(cell: &str) -> bool {
+    if is_plain(cell) {
+        return false;
+    }
     let cell = cell.trim();
     cell.is_empty()
         || ["-", "--", "\u{2013}", "\u{2014}", "nan", "null", "none", "n/a", "na"]

@@ -117,18 +117,23 @@ impl LogState {
     /// Reads the rows whenever the choices change.
     pub(super) fn follow_choices(self, app: AppState) {
         let generations = Generations::default();
-        Effect::new(move |before: Option<()>| {
+        // Only choices come several at once: a log that is new is read without a pause.
+        Effect::new(move |before: Option<Option<ArcPtrEq<LogTable>>>| {
             let generation = generations.begin();
-            let (Some(table), choices) = (self.table.get(), self.choices.get()) else { return };
+            let (Some(table), choices) = (self.table.get(), self.choices.get()) else {
+                return None;
+            };
+            let same_log = before.flatten().as_ref() == Some(&table);
+            let read_as = Some(table.clone());
             let offset_min = app.setup.with(|setup| setup.trip.utc_offset_min);
             if !table.0.asks(&choices).is_empty() {
                 self.read.try_set(None);
                 // A reading that this one ends tells nothing any more.
                 self.working.try_set(false);
-                return;
+                return read_as;
             }
             let reader = LogReader::new(table.0, choices, offset_min);
-            let pause_ms = if before.is_some() { READ_PAUSE_MS } else { 0 };
+            let pause_ms = if same_log { READ_PAUSE_MS } else { 0 };
             self.working.try_set(true);
             play_after(
                 pause_ms,
@@ -146,6 +151,7 @@ impl LogState {
                     })));
                 },
             );
+            read_as
         });
     }
 
@@ -153,24 +159,27 @@ impl LogState {
     pub(super) fn follow_setup(self, app: AppState, calculation: Calculation) {
         let key = Memo::new(move |_| app.setup.with(search_key));
         let generations = Generations::default();
-        Effect::new(move |before: Option<()>| {
+        // Only edits of the setup come several at once.
+        Effect::new(move |before: Option<Option<ArcPtrEq<ReadLog>>>| {
             let generation = generations.begin();
             let (read, setup) = (self.read.get(), key.get());
             let (Some(read), Some(climate)) = (read, calculation.climate.get()) else {
                 self.learned.result.try_set(None);
-                return;
+                return None;
             };
+            let same_rows = before.flatten().as_ref() == Some(&read);
+            let learned_from = Some(read.clone());
             if read.0.samples.0.is_empty() || read.0.has_sign && read.0.plus_is.is_none() {
                 self.learned.result.try_set(None);
-                return;
+                return learned_from;
             }
             let asked = (setup.clone(), read.0.samples.clone());
             if self.learned.knows(&asked) {
-                return;
+                return learned_from;
             }
             let sky = MonthlyClimate::from(&climate);
             let samples = read.0.samples.clone();
-            let pause_ms = if before.is_some() { LEARN_PAUSE_MS } else { 0 };
+            let pause_ms = if same_rows { LEARN_PAUSE_MS } else { 0 };
             self.learned.begin(
                 pause_ms,
                 generation,
@@ -178,6 +187,7 @@ impl LogState {
                 move || Ok(LogJob::new(samples.0.to_vec(), setup, sky)),
                 |job: &LogJob| job.learned().clone(),
             );
+            learned_from
         });
     }
 }
