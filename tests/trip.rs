@@ -537,6 +537,54 @@ fn the_fast_play_agrees_with_the_booked_one() {
     }
 }
 
+/// Where nothing is left to chance (every day's sky given, no air that strays, loads that are known) each sequence is
+/// the average course, whatever charges, in warmth and in frost: chances are 0 or 1, and every level is that
+/// of the course. Maps are read with less than half a level of error, and levels are counted by half percents.
+#[test]
+fn where_nothing_is_open_the_odds_are_the_course() {
+    for (chemistry, air_c, watts, panel_w, driving, hook_up, nights) in [
+        (Chemistry::Agm, 20.0, 14.0, 0.0, 0, 0, 3),
+        (Chemistry::Agm, -15.0, 14.0, 120.0, 0, 0, 4),
+        (Chemistry::Flooded, 5.0, 25.0, 200.0, 2, 0, 6),
+        (Chemistry::LiFePo4, -3.0, 12.0, 200.0, 2, 3, 5),
+        (Chemistry::LiFePo4, 15.0, 20.0, 150.0, 0, 3, 6),
+    ] {
+        let mut setup = steady(watts);
+        setup.loads[0].spread_frac = Some(0.0);
+        setup.bank.chemistry = chemistry;
+        setup.bank.soc_min_frac = chemistry.usual_soc_min_frac();
+        setup.bank.place = BatteryPlace::Outside;
+        setup.solar.push(SolarArray { peak: Watts(panel_w), ..SolarArray::default() });
+        setup.driving = Driving { fitted: true, every: EveryNth(driving), ..Driving::default() };
+        setup.hook_up = HookUp { fitted: true, every: EveryNth(hook_up), ..HookUp::default() };
+        (setup.trip.month, setup.trip.nights) = (5, nights);
+        setup.trip.days = vec![DayPlan { weather: Weather::Mixed, ..DayPlan::default() }; 20];
+        let mut plan = plan(&setup, air_c);
+        let sun = Arc::make_mut(&mut plan.sun);
+        sun.days.iter_mut().for_each(|day| day.air = AirSpread::default());
+        let plan = Arc::new(plan);
+        let course = Course::average(&plan);
+        let mut run = OddsRun::new(plan.clone(), 2).expect("valid weather");
+        while run.advance(1) {}
+        let odds = run.odds();
+        let case = format!("{chemistry:?} at {air_c}");
+        for (hour, band) in course.hours.iter().zip(&odds.band) {
+            for told in [band.p10_frac, band.p50_frac, band.p90_frac] {
+                assert!((told - hour.soc_frac).abs() < 0.006, "{case}: {told} {hour:?}");
+            }
+        }
+        let lasted = plan.nights_before(course.first_low);
+        let chances: Vec<f64> =
+            (1..=plan.mornings.len()).map(|night| f64::from(u8::from(night <= lasted))).collect();
+        assert_eq!(odds.lasting_frac, chances, "{case}");
+        let (low, told) = (course.first_low, odds.first_low_at(0.9));
+        assert_eq!(low.is_some(), told.is_some(), "{case}");
+        let apart = low.zip(told).map_or(0, |(low, told)| low.abs_diff(told));
+        assert!(apart <= 1, "{case}: {low:?} {told:?}");
+        assert!((odds.lowest_at(0.9) - course.lowest.0).abs() < 0.008, "{case}");
+    }
+}
+
 #[test]
 fn a_reading_restarts_the_forecast() {
     let mut setup = steady(10.0);

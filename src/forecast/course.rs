@@ -386,3 +386,155 @@ fn account(
         cold_locked: dt * locked,
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::forecast::demand::HourDemand;
+    use crate::forecast::plan::{MonthlyClimate, TripSun};
+    use crate::model::Setup;
+    use crate::units::Celsius;
+    use std::sync::Arc;
+
+    const HALF_HOUR: Hours = Hours(0.5);
+
+    /// An hour in which 100 W are drawn: 60 straight, 20 at the sockets, 5 and 5 by the inverter, 10 by controllers.
+    /// Appliances that come and go lose 2 W in the battery and 1 W in its cables.
+    fn hour() -> PlanHour {
+        let climate = MonthlyClimate {
+            clearness_frac: [0.4; 12],
+            air: [Celsius(20.0); 12],
+            half_range_k: [0.0; 12],
+            error_frac: 0.0,
+        };
+        let setup = Setup::default();
+        let sun = TripSun::build(&setup, &climate).expect("valid climate");
+        let demand = HourDemand {
+            direct: Watts(60.0),
+            mains: Watts(20.0),
+            conversion: Watts(5.0),
+            inverter_idle: Watts(5.0),
+            ..HourDemand::default()
+        };
+        PlanHour {
+            demand,
+            electronics: Watts(10.0),
+            peak_loss: Watts(2.0),
+            peak_cable_loss: Watts(1.0),
+            load: Watts(100.0),
+            ..TripPlan::build(&setup, Arc::new(sun)).hours[0]
+        }
+    }
+
+    fn offer(sun: f64, [driving, hook_up, other]: [f64; 3]) -> Offer {
+        Offer {
+            sun: Watts(sun),
+            driving: Watts(driving),
+            hook_up: Watts(hook_up),
+            other: Watts(other),
+            cable_loss: Watts(4.0),
+        }
+    }
+
+    fn assert_booked(ledger: &Ledger, expected: &[(&str, WattHours, f64)]) {
+        for (what, got, wh) in expected {
+            assert!((got.0 - wh).abs() < 1e-9, "{what}: {got:?}, not {wh}: {ledger:?}");
+        }
+    }
+
+    /// By hand, half an hour: 50 Wh wanted, 40 offered and all used, 10 from the battery.
+    #[test]
+    fn what_is_drawn_comes_from_the_sources_and_the_battery() {
+        let flow = Flow {
+            given: WattHours(10.0),
+            lost_cable: WattHours(1.0),
+            lost_resistance: WattHours(0.5),
+            lost_self: WattHours(0.25),
+            stored: WattHours(-11.75),
+            ..Flow::default()
+        };
+        let offered = offer(40.0, [10.0, 20.0, 10.0]);
+        let l = account(&hour(), offered, &flow, Watts::ZERO, 0.25, HALF_HOUR);
+        assert_booked(
+            &l,
+            &[
+                ("sun", l.sun, 20.0),
+                ("unused sun", l.unused_sun, 0.0),
+                ("driving", l.driving, 5.0),
+                ("hook-up", l.hook_up, 10.0),
+                ("other", l.other, 5.0),
+                ("unused other", l.unused_other, 0.0),
+                ("charging cable", l.charging_cable, 2.0),
+                ("direct", l.direct_loads, 30.0),
+                ("mains", l.mains_loads, 10.0),
+                ("conversion", l.conversion, 2.5),
+                ("idle", l.inverter_idle, 2.5),
+                ("electronics", l.electronics, 5.0),
+                ("resistance", l.resistance_loss, 0.5 + 1.0),
+                ("cable", l.cable_loss, 1.0 + 0.5),
+                ("self", l.self_discharge, 0.25),
+                ("into", l.into_battery, 0.0),
+                // What left the terminals: given, lost in the cables behind them, less the peaks inside.
+                ("out of", l.out_of_battery, 10.0),
+                ("stored", l.stored, -11.75),
+                ("unmet", l.unmet, 0.0),
+            ],
+        );
+        assert_eq!(l.cold_locked, Hours(0.125));
+    }
+
+    /// 80 Wh offered, 50 wanted, 10 charged and 2 to warm the battery: the sun goes first, the machines give the
+    /// rest, each its share.
+    #[test]
+    fn a_surplus_charges_and_the_machines_give_what_the_sun_does_not() {
+        let flow = Flow {
+            taken: WattHours(10.0),
+            lost_charging: WattHours(0.75),
+            stored: WattHours(9.25),
+            ..Flow::default()
+        };
+        let offered = offer(100.0, [30.0, 20.0, 10.0]);
+        let l = account(&hour(), offered, &flow, Watts(4.0), 0.0, HALF_HOUR);
+        assert_booked(
+            &l,
+            &[
+                ("sun", l.sun, 50.0),
+                ("unused sun", l.unused_sun, 0.0),
+                ("driving", l.driving, 6.0),
+                ("hook-up", l.hook_up, 4.0),
+                ("other", l.other, 2.0),
+                ("unused other", l.unused_other, 18.0),
+                ("heating", l.battery_heating, 2.0),
+                ("charge loss", l.charge_loss, 0.75),
+                ("into", l.into_battery, 11.0),
+                ("out of", l.out_of_battery, 0.0),
+                ("unmet", l.unmet, 0.0),
+            ],
+        );
+        // More sun than is taken: 75 Wh offered, 62 used.
+        let l = account(&hour(), offer(150.0, [0.0; 3]), &flow, Watts(4.0), 0.0, HALF_HOUR);
+        assert_booked(&l, &[("sun", l.sun, 62.0), ("unused sun", l.unused_sun, 13.0)]);
+    }
+
+    /// An empty battery gives 5 of the 50 Wh, the sun 15: two fifths of everything are served.
+    #[test]
+    fn what_is_not_to_be_had_is_shared_by_all() {
+        let flow = Flow { given: WattHours(5.0), ..Flow::default() };
+        let l = account(&hour(), offer(30.0, [0.0; 3]), &flow, Watts::ZERO, 0.0, HALF_HOUR);
+        assert_booked(
+            &l,
+            &[
+                ("sun", l.sun, 15.0),
+                ("unmet", l.unmet, 30.0),
+                ("direct", l.direct_loads, 12.0),
+                ("mains", l.mains_loads, 4.0),
+                ("conversion", l.conversion, 1.0),
+                ("idle", l.inverter_idle, 1.0),
+                ("electronics", l.electronics, 2.0),
+                ("resistance", l.resistance_loss, 0.4),
+                ("cable", l.cable_loss, 0.2),
+                ("out of", l.out_of_battery, 4.6),
+            ],
+        );
+    }
+}

@@ -112,3 +112,85 @@ impl Ledger {
             - self.stored
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A ledger whose entries are powers of two, so that every sum tells what is in it.
+    fn distinct() -> Ledger {
+        Ledger {
+            sun: WattHours(1.0),
+            unused_sun: WattHours(2.0),
+            driving: WattHours(4.0),
+            hook_up: WattHours(8.0),
+            other: WattHours(16.0),
+            unused_other: WattHours(32.0),
+            charging_cable: WattHours(64.0),
+            direct_loads: WattHours(128.0),
+            mains_loads: WattHours(256.0),
+            conversion: WattHours(512.0),
+            inverter_idle: WattHours(1024.0),
+            electronics: WattHours(2048.0),
+            battery_heating: WattHours(4096.0),
+            charge_loss: WattHours(8192.0),
+            resistance_loss: WattHours(16384.0),
+            cable_loss: WattHours(32768.0),
+            self_discharge: WattHours(65536.0),
+            into_battery: WattHours(131_072.0),
+            out_of_battery: WattHours(262_144.0),
+            stored: WattHours(524_288.0),
+            unmet: WattHours(1_048_576.0),
+            fuel: Litres(0.5),
+            cold_locked: Hours(0.25),
+        }
+    }
+
+    /// Two hours alike make twice of everything.
+    #[test]
+    fn hours_add_up_entry_by_entry() {
+        let hour = distinct();
+        let mut stay = Ledger::default();
+        for _ in 0..2 {
+            stay += hour;
+        }
+        let twice = |one: WattHours| one * 2.0;
+        let expected = Ledger {
+            sun: twice(hour.sun),
+            unused_sun: twice(hour.unused_sun),
+            driving: twice(hour.driving),
+            hook_up: twice(hour.hook_up),
+            other: twice(hour.other),
+            unused_other: twice(hour.unused_other),
+            charging_cable: twice(hour.charging_cable),
+            direct_loads: twice(hour.direct_loads),
+            mains_loads: twice(hour.mains_loads),
+            conversion: twice(hour.conversion),
+            inverter_idle: twice(hour.inverter_idle),
+            electronics: twice(hour.electronics),
+            battery_heating: twice(hour.battery_heating),
+            charge_loss: twice(hour.charge_loss),
+            resistance_loss: twice(hour.resistance_loss),
+            cable_loss: twice(hour.cable_loss),
+            self_discharge: twice(hour.self_discharge),
+            into_battery: twice(hour.into_battery),
+            out_of_battery: twice(hour.out_of_battery),
+            stored: twice(hour.stored),
+            unmet: twice(hour.unmet),
+            fuel: Litres(1.0),
+            cold_locked: Hours(0.5),
+        };
+        assert_eq!(stay, expected);
+    }
+
+    /// In: sun, engine, mains, machines. Used: loads and what serves them. What is left is lost or stored.
+    #[test]
+    fn what_comes_in_is_used_lost_or_stored() {
+        let hour = distinct();
+        assert_eq!(hour.sources(), WattHours(1.0 + 4.0 + 8.0 + 16.0));
+        let used = 128.0 + 256.0 + 512.0 + 1024.0 + 2048.0 + 4096.0;
+        assert_eq!(hour.consumption(), WattHours(used));
+        let lost = 8192.0 + 16384.0 + 32768.0 + 65536.0;
+        assert_eq!(hour.residual(), WattHours(29.0 - used - lost - 524_288.0));
+    }
+}

@@ -426,3 +426,66 @@ fn running_share(counts: &[u32], all: f64) -> Vec<f64> {
         })
         .collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn with(low_by_hour_frac: Vec<f64>, lowest_frac: Vec<f64>) -> Odds {
+        Odds {
+            played: 20,
+            wanted: 20,
+            lasting_frac: vec![1.0, 0.9, 0.9, 0.45],
+            band: Vec::new(),
+            low_by_hour_frac,
+            lowest_frac,
+        }
+    }
+
+    /// Nine in ten is reached by nine of ten, whatever the last digit of the sum that made it.
+    #[test]
+    fn a_chance_is_reached_to_its_last_digit() {
+        assert!(reaches(0.9, 0.9) && reaches(0.3 + 0.6, 0.9) && reaches(0.9 - 5e-10, 0.9));
+        assert!(!reaches(0.9 - 2e-9, 0.9) && !reaches(0.898, 0.9));
+        let odds = with(Vec::new(), Vec::new());
+        assert_eq!(
+            [1.0, 0.9, 0.5, 0.45, 0.1].map(|chance| odds.nights_at(chance)),
+            [1, 3, 3, 4, 4]
+        );
+        let chances = [0, 1, 2, 4, 9].map(|nights| odds.chance_of(nights));
+        assert_eq!(chances, [1.0, 1.0, 0.9, 0.45, 0.45]);
+        assert_eq!(chance_of(&[], 3), 1.0);
+        assert!(odds.is_complete() && !Odds { played: 19, ..odds }.is_complete());
+    }
+
+    /// One in ten is low by the end of the third hour, two in ten by the fourth: nine in ten last till the fourth,
+    /// an even bet has no such hour.
+    #[test]
+    fn the_hour_that_a_chance_ends_in() {
+        let odds = with(vec![0.0, 0.05, 0.1, 0.2, 0.4], Vec::new());
+        let hours = [1.0, 0.95, 0.9, 0.8, 0.5].map(|chance| odds.first_low_at(chance));
+        assert_eq!(hours, [Some(1), Some(2), Some(3), Some(4), None]);
+    }
+
+    /// A tenth of the sequences have their lowest at 30 %, two tenths at 40 %, the rest at 55 %.
+    #[test]
+    fn the_level_that_a_chance_keeps_above() {
+        let share = |level: usize| match level {
+            0..60 => 0.0,
+            60..80 => 0.1,
+            80..110 => 0.3,
+            _ => 1.0,
+        };
+        let odds = with(Vec::new(), (0..=LEVELS).map(share).collect());
+        for (chance, lowest) in
+            [(1.0, 0.30), (0.95, 0.30), (0.9, 0.40), (0.8, 0.40), (0.7, 0.55), (0.1, 0.55)]
+        {
+            assert!((odds.lowest_at(chance) - lowest).abs() < 1e-9, "{chance}");
+        }
+    }
+
+    #[test]
+    fn shares_run_up_to_each() {
+        assert_eq!(running_share(&[1, 0, 2, 1], 8.0), [0.125, 0.125, 0.375, 0.5]);
+    }
+}

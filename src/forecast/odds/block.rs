@@ -248,3 +248,28 @@ fn use_factor(error_frac: f64, z: f64) -> f64 {
     let variance = (error_frac * error_frac).ln_1p();
     (variance.sqrt() * z - 0.5 * variance).exp()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::use_factor;
+
+    /// Log-normal with the mean 1 and the standard deviation that was asked for, summed over the normal figures.
+    #[test]
+    fn the_use_is_right_on_average() {
+        for error_frac in [0.0, 0.15, 0.4] {
+            let (mut whole, mut mean, mut square) = (0.0, 0.0, 0.0);
+            for i in -800..=800 {
+                let z = f64::from(i) / 100.0;
+                let weight = (-0.5 * z * z).exp();
+                let factor = use_factor(error_frac, z);
+                whole += weight;
+                mean += weight * factor;
+                square += weight * factor * factor;
+            }
+            let (mean, square) = (mean / whole, square / whole);
+            assert!((mean - 1.0).abs() < 1e-6, "{error_frac}: {mean}");
+            assert!((square - 1.0 - error_frac * error_frac).abs() < 1e-5, "{error_frac}");
+        }
+        assert!(use_factor(0.4, 1.0) > 1.0 && use_factor(0.4, -1.0) > 0.0);
+    }
+}

@@ -288,3 +288,134 @@ impl Map {
 fn mix(first: f32, second: f32, part: f32) -> f32 {
     first + (second - first) * part
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::model::{Bank, Chemistry};
+    use crate::units::{AmpHours, Hours};
+
+    const STEPS_PER_HOUR: usize = 2;
+
+    fn bank(chemistry: Chemistry) -> BankPhysics {
+        let bank = Bank { chemistry, capacity_20h: AmpHours(100.0), ..Bank::default() };
+        BankPhysics::new(&bank, Hours(1.0 / STEPS_PER_HOUR as f64))
+    }
+
+    /// The hour as the maps hold it: neither floor nor frost.
+    fn free(bank: &BankPhysics, celsius: f64) -> Conditions {
+        let at = bank.conditions(Celsius(celsius));
+        Conditions { empty_frac: -1.0, may_charge: true, ..at }
+    }
+
+    fn stepped(bank: &BankPhysics, soc_frac: f64, power: f64, celsius: f64) -> f64 {
+        let mut state = BankState::rested(soc_frac);
+        for _ in 0..STEPS_PER_HOUR {
+            bank.advance(&mut state, &free(bank, celsius), Watts(power));
+        }
+        state.soc_frac - soc_frac
+    }
+
+    /// Of any charge, power and temperature the maps tell what the steps do, within a tenth of a percent of the
+    /// charge.
+    #[test]
+    fn an_hour_is_told_as_it_is_stepped() {
+        for chemistry in [Chemistry::Agm, Chemistry::LiFePo4] {
+            let bank = bank(chemistry);
+            let mut maps = HourMaps::new(&bank, STEPS_PER_HOUR);
+            for soc_frac in [0.25, 0.5, 0.55, 0.62, 0.8] {
+                for power in [-200.0, -33.0, -5.0, 0.0, 4.0, 60.0, 150.0] {
+                    for celsius in [-10.0, 17.0, 20.0] {
+                        let (charge, at) = (Charge::of(soc_frac), Level::of(Celsius(celsius)));
+                        let told = maps.gain_frac(charge, Watts(power), at);
+                        let expected = stepped(&bank, soc_frac, power, celsius);
+                        assert!(
+                            (told - expected).abs() < 1e-3,
+                            "{chemistry:?} {soc_frac} {power} {celsius}: {told} {expected}"
+                        );
+                    }
+                }
+            }
+        }
+    }
+
+    /// A place says where a power stands: at the corner of a place the power is that of the corner, and part of
+    /// the way to the next one part of the way. Beyond the grid its end holds, on either side.
+    #[test]
+    fn powers_stand_between_their_corners() {
+        let maps = HourMaps::new(&bank(Chemistry::Agm), STEPS_PER_HOUR);
+        for watts in [-2000.0, -800.0, -36.0, -1.0, 0.0, 0.5, 1.0, 20.0, 36.0, 111.0, 900.0] {
+            let place = maps.place(Watts(watts));
+            let [from, to] = [place.first, place.first + 1].map(|index| maps.power_at(index).0);
+            let back = from + (to - from) * place.part;
+            assert!((back - watts).abs() < 1e-9 * watts.abs().max(1.0), "{watts}: {back}");
+            assert!((0.0..1.0).contains(&place.part), "{watts}");
+        }
+        for (watts, index) in [(-1e6, SIDE - 1), (1e6, 2 * SIDE - 1)] {
+            let place = maps.place(Watts(watts));
+            assert_eq!((place.first + 1, place.part), (index, 1.0));
+            // 1.9 full batteries of 100 Ah.
+            assert!((maps.power_at(index).0.abs() / 1250.0 - 1.9).abs() < 0.1);
+        }
+        // The smallest interval is an eighth of 3 % of a full battery.
+        let full = bank(Chemistry::Agm).curve.volts(0.5).0 * bank(Chemistry::Agm).capacity.0;
+        assert!((maps.power_at(SIDE + 1).0 - 0.03 * full / 8.0).abs() < 1e-9);
+    }
+
+    /// While 10 A charge, the voltage lies above rest by what the steps make of it; resting or drawing lifts
+    /// nothing at first.
+    #[test]
+    fn charging_lifts_the_voltage() {
+        for chemistry in [Chemistry::Agm, Chemistry::LiFePo4] {
+            let bank = bank(chemistry);
+            let mut maps = HourMaps::new(&bank, STEPS_PER_HOUR);
+            for (soc_frac, celsius) in [(0.5, 20.0), (0.75, 20.0), (0.5, 0.0)] {
+                let rest = bank.curve.volts(soc_frac);
+                let mut state = BankState::rested(soc_frac);
+                let mut mean = 0.0;
+                for _ in 0..STEPS_PER_HOUR {
+                    let c = free(&bank, celsius);
+                    let volts = bank.charging_volts(&state, &c, crate::units::Amps(10.0));
+                    mean += (volts - rest).0 / STEPS_PER_HOUR as f64;
+                    bank.advance(&mut state, &c, volts * crate::units::Amps(10.0));
+                }
+                let (charge, at) = (Charge::of(soc_frac), Level::of(Celsius(celsius)));
+                let told = maps.lift(charge, rest * crate::units::Amps(10.0), at).0;
+                assert!((told - mean).abs() < 0.01 && told > 0.02, "{chemistry:?} {told} {mean}");
+                assert!(maps.lift(charge, Watts(0.0), at).0.abs() < 1e-4);
+                let drawn = maps.lift(charge, Watts(-120.0), at).0;
+                assert!((-0.1..0.0).contains(&drawn), "{chemistry:?} {drawn}");
+            }
+        }
+    }
+
+    /// Temperatures stand ten degrees apart from -50 to 70, charges a sixtieth.
+    #[test]
+    fn temperatures_and_charges_stand_on_their_grids() {
+        for (celsius, first, part) in [
+            (-50.0, 0, 0.0),
+            (-47.5, 0, 0.25),
+            (20.0, 7, 0.0),
+            (70.0, 11, 1.0),
+            (90.0, 11, 1.0),
+            (-80.0, 0, 0.0),
+        ] {
+            let Level(place) = Level::of(Celsius(celsius));
+            assert_eq!((place.first, place.part), (first, part), "{celsius}");
+        }
+        for (soc_frac, x) in [(0.0, 0.0), (0.25, 15.0), (0.26, 15.6), (0.999, 59.94), (1.0, 60.0)] {
+            let Charge(place) = Charge::of(soc_frac);
+            assert!((place.first as f64 + place.part - x).abs() < 1e-9, "{soc_frac}");
+            assert!((-1e-9..=1.0 + 1e-9).contains(&place.part), "{soc_frac}");
+        }
+    }
+
+    /// Maps are shared by runs of the same battery, stepped the same.
+    #[test]
+    fn maps_belong_to_a_battery_and_its_steps() {
+        let maps = HourMaps::new(&bank(Chemistry::Agm), STEPS_PER_HOUR);
+        assert!(maps.are_of(&bank(Chemistry::Agm), STEPS_PER_HOUR));
+        assert!(!maps.are_of(&bank(Chemistry::Gel), STEPS_PER_HOUR));
+        assert!(!maps.are_of(&bank(Chemistry::Agm), 4));
+    }
+}

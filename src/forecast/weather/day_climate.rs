@@ -127,6 +127,25 @@ mod tests {
         assert_eq!(DayClimate::INLAND.spread(0.45), 1.0);
     }
 
+    /// Half way to the tropics, and half way inland, the sea makes half the difference: 5 % of the spread, 0.055
+    /// of what one day follows the other. On the equator clear skies stray by a tenth less, cloudy ones by more.
+    #[test]
+    fn between_sea_and_land_and_tropics_it_goes_straight() {
+        for half in [at(30.0, 11.0), at(-30.0, 11.0), at(50.0, 13.0)] {
+            assert!((half.spread(0.45) - 0.95).abs() < 1e-12);
+            assert!((half.persistence().next_day_corr_frac - 0.305).abs() < 1e-12);
+        }
+        for (latitude, kt, spread) in [
+            (0.0, 0.6, 0.9),
+            (0.0, 0.4, 0.66),
+            (0.0, 0.05, 0.3),
+            (15.0, 0.4, 0.83),
+            (-15.0, 0.7, 0.95),
+        ] {
+            assert!((at(latitude, 3.0).spread(kt) - spread).abs() < 1e-12, "{latitude} {kt}");
+        }
+    }
+
     #[test]
     fn what_is_no_number_counts_as_inland() {
         let broken = DayClimate::of(Degrees(f64::NAN), &[f64::NAN; 12]);

@@ -262,3 +262,18 @@ fn the_air_keeps_its_spread_its_persistence_and_its_tie_to_the_sky() {
     // 0.09 of the variance follows the sky (0.36 a day), the rest its own chain (0.79).
     assert!((next / count - 0.75).abs() < 0.02);
 }
+
+/// Correlation of days: all of it on the day itself, 0.36 on the next, and after ten days little but the slow
+/// part, 0.05 exp(-10 / 20).
+#[test]
+fn correlation_fades_as_the_chains_do() {
+    let chains = Persistence::MEASURED.chains().expect("stationary");
+    for (days, expected, most) in [
+        (0, 1.0, 1e-12),
+        (1, 0.36, 1e-12),
+        (10, 0.05 * (-0.5_f64).exp(), 1e-4),
+        (40, 0.05 * (-2.0_f64).exp(), 1e-9),
+    ] {
+        assert!((chains.correlation(days) - expected).abs() < most, "{days}");
+    }
+}
