@@ -3,7 +3,9 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { eventually, freshContext } from "./support/browser.mjs";
 import { Deciding } from "./support/deciding.mjs";
+import { Nightbank } from "./support/nightbank.mjs";
 import { browser, server } from "./support/site.mjs";
+import { look, LOOKS } from "./support/views.mjs";
 
 const chances = (text) => [...text.matchAll(/(\d+)\s*%/g)].map((found) => Number(found[1]));
 
@@ -72,6 +74,25 @@ test("the nights wanted move with the slider, and the chance with them", async (
   await page.page.getByText("Nothing to do for your 2 nights.").waitFor({ timeout: 30_000 });
   await slider.press("End");
   await eventually("a fortnight", async () => (await page.page.getByTestId("lantern").count()) === 14);
+});
+
+test("the small flame of an uncertain night is seen in every look", async (t) => {
+  const { context } = await freshContext(t, browser);
+  const { page } = await Nightbank.open(context, server.url);
+  for (const word of LOOKS) {
+    await look(page, word);
+    // By the formula of WCAG 2.2: a drawing needs a ratio of 3.
+    const ratio = await page.evaluate(() => {
+      const luminance = (colour) => {
+        const [r, g, b] = colour.match(/[\d.]+/g).slice(0, 3).map((v) => (v / 255 <= 0.04045 ? v / 255 / 12.92 : ((v / 255 + 0.055) / 1.055) ** 2.4));
+        return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+      };
+      const flame = getComputedStyle(document.querySelector("#lantern-low path:not(.l-frame)")).stroke;
+      const [dark, light] = [luminance(flame), luminance(getComputedStyle(document.body).backgroundColor)].sort((a, b) => a - b);
+      return (light + 0.05) / (dark + 0.05);
+    });
+    assert.ok(ratio >= 3, `${word}: ${ratio.toFixed(1)}`);
+  }
 });
 
 test("a lantern opens its night and closes it again", async (t) => {

@@ -45,8 +45,7 @@ impl LanternLevel {
 
     fn class(self) -> &'static str {
         match self {
-            Self::Lit => "lantern lantern-is-lit",
-            Self::Low => "lantern lantern-is-low",
+            Self::Lit | Self::Low => "lantern",
             Self::Dark => "lantern lantern-is-dark",
             Self::Past => "lantern lantern-is-past",
         }
@@ -87,7 +86,7 @@ pub fn lantern_sprite() -> AnyView {
                 <path class="l-frame" d="M11 12a5 7 0 0 1 10 0M9 12h14v3H9zM10 15l-2 9 2 10M22 15l2 9-2 10M9 34h14l1 5H8z"></path>
             </symbol>
             <symbol id="lantern-low" viewBox="0 0 32 44">
-                <path class="l-flame" d="M16 26.5c.6 1.8 1.8 2.5 1.8 4.2a1.8 1.8 0 0 1-3.6 0c0-1.7 1.2-2.4 1.8-4.200z"></path>
+                <path class="l-ember" d="M16 26.5c.6 1.8 1.8 2.5 1.8 4.2a1.8 1.8 0 0 1-3.6 0c0-1.7 1.2-2.4 1.8-4.200z"></path>
                 <path class="l-frame" d="M11 12a5 7 0 0 1 10 0M9 12h14v3H9zM10 15l-2 9 2 10M22 15l2 9-2 10M9 34h14l1 5H8z"></path>
             </symbol>
             <symbol id="lantern-dark" viewBox="0 0 32 44">
