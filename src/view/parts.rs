@@ -317,7 +317,7 @@ impl Parts {
     pub fn next_step(self) -> AnyView {
         let (app, calculation) = (self.setups.app, self.calculation);
         let here = move || match self.ready(Chunk::Change) {
-            State::Here => now(split_change(Change::NextStep(app, calculation))),
+            State::Here => now(split_change(Change::NextStep(app, calculation), self.owner)),
             State::Away | State::Coming | State::Failed => {
                 view! { <div class="next-step"><p class="working">{t("answer-working")}</p></div> }
                     .into_any()
@@ -329,7 +329,9 @@ impl Parts {
     /// The part "Change".
     #[must_use]
     pub fn change(self) -> AnyView {
-        self.show(Chunk::Change, move || now(split_change(Change::Screens(self.setups.app))))
+        self.show(Chunk::Change, move || {
+            now(split_change(Change::Screens(self.setups.app), self.owner))
+        })
     }
 
     /// The course hour by hour in figures, and how far figures that nobody measured could move the
@@ -339,7 +341,7 @@ impl Parts {
         let (app, calculation) = (self.setups.app, self.calculation);
         let here = move || {
             (self.ready(Chunk::Change) == State::Here)
-                .then(|| now(split_change(Change::BelowTheAnswer(app, calculation))))
+                .then(|| now(split_change(Change::BelowTheAnswer(app, calculation), self.owner)))
         };
         view! { {here} }.into_any()
     }

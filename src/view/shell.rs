@@ -1,7 +1,6 @@
 //! The frame of the page: title, navigation, answer bar, the part on screen, messages.
 
 use super::answer::{self, AnswerSignal};
-use super::change::ChangeScreens;
 use super::focus;
 use super::icons::{Icon, icon};
 use super::lang::t;
@@ -49,7 +48,6 @@ pub fn app(
     let climate_of = Signal::derive(move || module.get().map(|module| module.climate));
     let calculation = Calculation::follow(app, climate_of);
     provide_context(calculation);
-    provide_context(ChangeScreens::default());
     let answer = outlook::answer(app, calculation);
     provide_context(Outcome { app, calculation });
     let parts = Parts::new(setups, calculation, module, early);

@@ -55,6 +55,13 @@ pub struct ChangeScreens {
 }
 
 impl ChangeScreens {
+    /// Makes those of the page, where there are none yet. To be called for the owner of the page: they last as long.
+    pub fn provide() {
+        if use_context::<Self>().is_none() {
+            provide_context(Self::default());
+        }
+    }
+
     /// The change that helps `setup` most, in words, where a search has found it already.
     #[must_use]
     pub fn helps_most(self, setup: &Setup) -> Option<String> {
@@ -93,7 +100,7 @@ pub fn view(app: AppState) -> AnyView {
     let (Some(calculation), Some(screens)) =
         (use_context::<Calculation>(), use_context::<ChangeScreens>())
     else {
-        // Both are provided where the page is made.
+        // Only where the page is gone.
         return ().into_any();
     };
     let screen = app.screen;

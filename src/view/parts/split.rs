@@ -103,15 +103,18 @@ pub(super) enum Change {
 }
 
 #[cfg_attr(feature = "split", wasm_split(change, fallible, preload(fetch_change)))]
-pub(super) fn split_change(what: Change) -> Split {
+pub(super) fn split_change(what: Change, page: StoredValue<Owner>) -> Split {
     lang::add_english(ENGLISH_OUTLOOK);
     lang::add_fixed_figures();
     lang::add_english(ENGLISH_REST);
+    if let Some(page) = page.try_get_value() {
+        page.with(ChangeScreens::provide);
+    }
     Ok(match what {
         Change::Screens(app) => change::view(app),
         Change::NextStep(app, calculation) => match use_context::<ChangeScreens>() {
             Some(screens) => screens.in_the_answer(app, calculation),
-            // Provided where the page is made.
+            // Only where the page is gone.
             None => ().into_any(),
         },
         Change::BelowTheAnswer(app, calculation) => view! {

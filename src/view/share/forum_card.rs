@@ -38,14 +38,15 @@ pub fn forum_card(setups: Setups, outcome: Outcome) -> AnyView {
 
 fn post_text(setups: Setups, outcome: Outcome) -> AnyView {
     let link = link_of(setups);
-    let screens = use_context::<ChangeScreens>();
     let text = move |markup| {
         let link = link.with(|link| link.clone().unwrap_or_default());
         let whole = outcome.whole();
         let course = outcome.course();
         let outlook = course.as_ref().map(|(_, outlook)| &*outlook.0);
         setups.app.setup.with(|setup| {
-            let helps = screens.and_then(|screens| screens.helps_most(setup));
+            // They come with the part that searches.
+            let helps =
+                use_context::<ChangeScreens>().and_then(|screens| screens.helps_most(setup));
             forum_text(&forum_answer(setup, outlook, whole.as_ref(), helps, link), markup)
         })
     };
