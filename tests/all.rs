@@ -50,6 +50,7 @@ mod solar_snow;
 mod solar_yield;
 mod standalone_sizing;
 mod start;
+mod storage_misfits;
 mod storage_roundtrip;
 mod survival_engine;
 mod text_counts;

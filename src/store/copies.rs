@@ -6,7 +6,7 @@
 //! { "format": "nightbank", "schema": 1, "setups": [] }
 //! ```
 
-use super::file::{self, FileError};
+use super::file::{self, FileContent, FileError};
 use crate::model::Setup;
 use serde_json::Value;
 
@@ -16,19 +16,19 @@ pub fn copies_json(copies: &[Setup]) -> Value {
     file::setups_json(copies)
 }
 
-/// The copies in the stored text, pulled into bounds.
+/// The copies in the stored text, pulled into bounds; where a field did not fit, the text is to be set aside too.
 ///
 /// # Errors
 ///
 /// [`FileError`]; [`FileError::Newer`] must not be written over, anything else is to be set aside
 /// before it is.
-pub fn read_copies(raw: &str) -> Result<Vec<Setup>, FileError> {
+pub fn read_copies(raw: &str) -> Result<FileContent, FileError> {
     let mut object = file::object(raw)?;
     let steps = file::steps(&object)?;
     let Some(Value::Array(setups)) = object.remove("setups") else {
         return Err(FileError::NoSetups);
     };
-    file::read_setups(setups, &steps).map(|content| content.setups)
+    file::read_setups(setups, &steps)
 }
 
 #[cfg(test)]
@@ -43,7 +43,8 @@ mod tests {
         let other = Setup { loads: vec![Load::default()], ..Setup::default() };
         for copies in [vec![], vec![example_setup()], vec![example_setup(), other.clone(), other]] {
             let copies: Vec<Setup> = copies.into_iter().map(|copy| copy.sanitised().0).collect();
-            assert_eq!(read_copies(&copies_json(&copies).to_string()), Ok(copies));
+            let read = read_copies(&copies_json(&copies).to_string()).expect("reads");
+            assert_eq!(read, FileContent { setups: copies, ..FileContent::default() });
         }
     }
 
@@ -51,7 +52,7 @@ mod tests {
     fn what_comes_out_is_within_bounds() {
         let text = copies_json(&[Setup::default()]).to_string();
         let text = text.replacen("\"parallel\":1", "\"parallel\":200", 1);
-        let read = read_copies(&text).expect("reads");
+        let read = read_copies(&text).expect("reads").setups;
         assert_eq!(read[0].bank.parallel, 16);
         assert_eq!(read[0].clone().sanitised().1, 0);
     }
@@ -65,7 +66,10 @@ mod tests {
         assert_eq!(read_copies(r#"{"format":"nightbank","schema":1}"#), Err(FileError::NoSetups));
         assert!(matches!(read_copies(&whole[..40]), Err(FileError::NotJson { .. })));
         let wrong = whole.replacen("\"chemistry\":\"agm\"", "\"chemistry\":7", 1);
-        assert!(matches!(read_copies(&wrong), Err(FileError::WrongValue { setup: 1, .. })));
+        assert_eq!(
+            read_copies(&wrong).map(|read| (read.setups.len(), read.misfits.len())),
+            Ok((1, 1))
+        );
         let many = vec![Setup::default(); MAX_SETUPS + 1];
         let many = copies_json(&many).to_string();
         let count = MAX_SETUPS + 1;

@@ -8,11 +8,14 @@
 //! [`Setup`], quantities as plain numbers in the unit their type names; a field left out has its
 //! usual value. `FORMAT.md` beside this file describes every field.
 //!
-//! A number out of bounds is pulled in and counted; a field nobody knows is skipped and named. A
-//! file of another format, of a newer schema or with a value of the wrong kind opens nothing.
+//! A number out of bounds is pulled in and counted; a field nobody knows is skipped and named; one that does not fit gives
+//! way to its usual value and is named (`misfit`). A file of another format, of a newer schema or without any setup opens
+//! nothing.
 
 use super::migration::{self, SCHEMA, STEPS, Step, Unknown};
+use super::misfit::{Mender, Misfit, MisfitRow};
 use crate::model::Setup;
+use serde::Deserialize;
 use serde_json::{Map, Value, json};
 use std::fmt;
 
@@ -29,7 +32,7 @@ pub const MAX_SETUPS: usize = 16;
 const MAX_IGNORED: usize = 20;
 
 /// What a file held.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct FileContent {
     /// The setups, at least one.
     pub setups: Vec<Setup>,
@@ -37,6 +40,8 @@ pub struct FileContent {
     pub adjusted: usize,
     /// Fields nobody knows, e.g. `setups[0].bank.colour`; the first 20.
     pub ignored: Vec<String>,
+    /// Fields that did not fit, and rows that are no setups.
+    pub misfits: Vec<Misfit>,
 }
 
 /// Why a file does not open.
@@ -63,19 +68,12 @@ pub enum FileError {
         /// Its schema.
         schema: u32,
     },
-    /// No setup in it.
+    /// No setup in it, or none that is one.
     NoSetups,
     /// More than [`MAX_SETUPS`].
     TooManySetups {
         /// How many.
         count: usize,
-    },
-    /// A value of the wrong kind.
-    WrongValue {
-        /// Which setup, from 1.
-        setup: usize,
-        /// What the reader said of it, in English.
-        why: String,
     },
 }
 
@@ -91,7 +89,6 @@ impl fmt::Display for FileError {
             Self::Newer { schema } => write!(f, "of the newer schema {schema}"),
             Self::NoSetups => write!(f, "no setup in the file"),
             Self::TooManySetups { count } => write!(f, "{count} setups, {MAX_SETUPS} is the limit"),
-            Self::WrongValue { setup, why } => write!(f, "setup {setup}: {why}"),
         }
     }
 }
@@ -111,24 +108,27 @@ pub fn read_file(text: &str) -> Result<FileContent, FileError> {
         (None, Some(setup)) => vec![setup],
         _ => return Err(FileError::NoSetups),
     };
-    if setups.is_empty() {
-        return Err(FileError::NoSetups);
-    }
-    read_setups(setups, &steps)
+    let content = read_setups(setups, &steps)?;
+    if content.setups.is_empty() { Err(FileError::NoSetups) } else { Ok(content) }
 }
 
-/// The setups of a list, none among them, pulled into bounds.
+/// The setups of a list, which may be empty, pulled into bounds.
 pub(super) fn read_setups(setups: Vec<Value>, steps: &[Step]) -> Result<FileContent, FileError> {
     if setups.len() > MAX_SETUPS {
         return Err(FileError::TooManySetups { count: setups.len() });
     }
-    let mut content = FileContent { setups: Vec::new(), adjusted: 0, ignored: Vec::new() };
+    let mut content = FileContent::default();
     for (index, value) in setups.into_iter().enumerate() {
-        let read = read_setup(value, steps, &format!("setups[{index}]"))
-            .map_err(|why| FileError::WrongValue { setup: index + 1, why })?;
+        let Some(read) = read_setup(value, steps, &format!("setups[{index}]")) else {
+            let row = MisfitRow { number: index + 1, ..MisfitRow::default() };
+            let part = "setup".to_owned();
+            content.misfits.push(Misfit { part, row: Some(row), ..Misfit::default() });
+            continue;
+        };
         content.setups.push(read.setup);
         content.adjusted += read.adjusted;
         content.ignored.extend(read.ignored);
+        content.misfits.extend(read.misfits);
     }
     content.ignored.truncate(MAX_IGNORED);
     Ok(content)
@@ -188,22 +188,27 @@ pub(super) struct ReadSetup {
     pub(super) setup: Setup,
     pub(super) adjusted: usize,
     pub(super) ignored: Vec<String>,
+    pub(super) misfits: Vec<Misfit>,
 }
 
-/// One setup, brought to the present schema and into bounds; the error is the reader's words.
-pub(super) fn read_setup(mut value: Value, steps: &[Step], at: &str) -> Result<ReadSetup, String> {
+/// One setup, brought to the present schema and into bounds; `None` for what is no setup.
+pub(super) fn read_setup(mut value: Value, steps: &[Step], at: &str) -> Option<ReadSetup> {
     for step in steps {
         (step.apply)(&mut value);
     }
     if !value.is_object() {
-        return Err("not an object".to_owned());
+        return None;
     }
-    let setup: Setup = serde_json::from_value(value.clone()).map_err(|error| error.to_string())?;
-    let understood = serde_json::to_value(&setup).map_err(|error| error.to_string())?;
+    let mut mender = Mender::default();
+    mender.mend(&mut value);
+    let setup = Setup::deserialize(&value).ok()?;
+    let understood = serde_json::to_value(&setup).ok()?;
     let mut ignored = Vec::new();
     unknown_fields(&value, &understood, at, &mut ignored);
     let (setup, adjusted) = setup.sanitised();
-    Ok(ReadSetup { setup, adjusted, ignored })
+    let Mender { mut misfits, adjusted: mended, .. } = mender;
+    misfits.iter_mut().for_each(|misfit| misfit.setup.clone_from(&setup.name));
+    Some(ReadSetup { setup, adjusted: adjusted + mended, ignored, misfits })
 }
 
 /// Names the fields of `read` that `understood` has not.
@@ -283,10 +288,8 @@ mod tests {
         let many = format!("\"setups\":[{}]", vec!["{}"; 17].join(","));
         assert_eq!(wrong(&wrap(&many)), FileError::TooManySetups { count: 17 });
         assert_eq!(wrong(&" ".repeat(MAX_BYTES + 1)), FileError::TooLarge { bytes: MAX_BYTES + 1 });
-        let kind = wrong(&wrap(r#""setups":[{},{"bank":{"capacity_20h":"much"}}]"#));
-        assert!(matches!(&kind, FileError::WrongValue { setup: 2, why } if why.contains("much")));
-        for text in [r#""setups":[[]]"#, r#""setups":[null]"#, r#""setups":[{"bank":7}]"#] {
-            assert!(matches!(wrong(&wrap(text)), FileError::WrongValue { setup: 1, .. }), "{text}");
+        for text in [r#""setups":[[]]"#, r#""setups":[null,7]"#, r#""setup":"much""#] {
+            assert_eq!(wrong(&wrap(text)), FileError::NoSetups, "{text}");
         }
         let deep = format!("{}{}", "[".repeat(100_000), "]".repeat(100_000));
         assert!(matches!(wrong(&deep), FileError::NotJson { .. }));

@@ -8,11 +8,11 @@
 //!   "entries": [ { "id": 2, "changed_at_ms": 0, "setup": {} } ] }
 //! ```
 
-use super::file::{self, FORMAT, FileError, MAX_SETUPS};
+use super::file::{self, FORMAT, FileError, MAX_SETUPS, ReadSetup};
 use super::library::{Entry, EntryId, Library};
 use super::lineage::{Lineage, Mark};
 use super::migration::{SCHEMA, Step};
-use crate::model::Setup;
+use super::misfit::Misfit;
 use serde_json::{Value, json};
 
 /// What reading changed or could not use.
@@ -24,7 +24,9 @@ pub struct Notes {
     pub ignored: Vec<String>,
     /// Steps that brought an older schema to the present one.
     pub migrated: Vec<&'static str>,
-    /// Setups that do not read, each as the JSON it was; to be set aside, not dropped.
+    /// Fields that did not fit.
+    pub misfits: Vec<Misfit>,
+    /// Setups that do not read or of which a field did not fit, each as the JSON it was; to be set aside, not dropped.
     pub quarantined: Vec<String>,
 }
 
@@ -84,10 +86,16 @@ fn read(raw: &str) -> Result<(Library, Notes), FileError> {
     for (index, value) in entries.into_iter().enumerate() {
         let raw = value.to_string();
         let id = stored_id(&value).filter(|id| library.get(*id).is_none());
-        match read_entry(value, &steps, index, &mut notes) {
-            Some((setup, changed_at_ms)) if library.entries.len() < MAX_SETUPS => {
+        match read_entry(value, &steps, index) {
+            Some((read, changed_at_ms)) if library.entries.len() < MAX_SETUPS => {
                 let id = id.unwrap_or_else(|| library.fresh_id(0));
-                library.entries.push(Entry { id, setup, changed_at_ms });
+                library.entries.push(Entry { id, setup: read.setup, changed_at_ms });
+                notes.adjusted += read.adjusted;
+                notes.ignored.extend(read.ignored);
+                if !read.misfits.is_empty() {
+                    notes.quarantined.push(raw);
+                }
+                notes.misfits.extend(read.misfits);
             }
             _ => notes.quarantined.push(raw),
         }
@@ -106,19 +114,11 @@ fn stored_id(entry: &Value) -> Option<EntryId> {
     entry.get("id")?.as_u64().filter(|&id| id <= MAX_COUNT).map(EntryId)
 }
 
-fn read_entry(
-    value: Value,
-    steps: &[Step],
-    index: usize,
-    notes: &mut Notes,
-) -> Option<(Setup, u64)> {
+fn read_entry(value: Value, steps: &[Step], index: usize) -> Option<(ReadSetup, u64)> {
     let Value::Object(mut entry) = value else { return None };
     let changed_at_ms = entry.get("changed_at_ms").and_then(Value::as_u64).unwrap_or(0);
-    let at = format!("entries[{index}]");
-    let read = file::read_setup(entry.remove("setup")?, steps, &at).ok()?;
-    notes.adjusted += read.adjusted;
-    notes.ignored.extend(read.ignored);
-    Some((read.setup, changed_at_ms.min(MAX_COUNT)))
+    let read = file::read_setup(entry.remove("setup")?, steps, &format!("entries[{index}]"))?;
+    Some((read, changed_at_ms.min(MAX_COUNT)))
 }
 
 /// The text to store.
@@ -152,7 +152,7 @@ pub fn library_json(library: &Library) -> Value {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::model::Load;
+    use crate::model::{Chemistry, Load, Setup};
 
     fn library() -> Library {
         let mut library = Library::default();
@@ -198,15 +198,28 @@ mod tests {
     }
 
     #[test]
-    fn one_bad_setup_does_not_cost_the_others() {
-        let text =
-            write_library(&library()).replacen("\"chemistry\":\"agm\"", "\"chemistry\":7", 1);
-        let (kept, notes) = ready(&text);
+    fn what_is_no_setup_does_not_cost_the_others() {
+        let mut json = library_json(&library());
+        json["entries"][0]["setup"] = "lost".into();
+        let (kept, notes) = ready(&json.to_string());
         assert_eq!(kept.entries().len(), 1);
-        assert_eq!(kept.entries()[0].setup.name, "B");
         assert_eq!(kept.current().map(|e| e.setup.name.as_str()), Some("B"));
-        assert_eq!(notes.quarantined.len(), 1);
-        assert!(notes.quarantined[0].contains("\"name\":\"A\""));
+        assert_eq!(notes.quarantined, [json["entries"][0].to_string()]);
+    }
+
+    #[test]
+    fn a_bad_field_costs_no_more_than_itself_and_is_set_aside_as_it_was() {
+        let library = library();
+        let mut json = library_json(&library);
+        json["entries"][0]["setup"]["bank"]["chemistry"] = "stone".into();
+        let (kept, notes) = ready(&json.to_string());
+        let mut as_usual = library.clone();
+        as_usual.entries[0].setup.bank.chemistry = Chemistry::default();
+        assert_eq!(kept, as_usual);
+        assert_eq!(notes.quarantined, [json["entries"][0].to_string()]);
+        let misfit = &notes.misfits[0];
+        let told = (misfit.setup.as_str(), misfit.part.as_str(), misfit.field.as_str());
+        assert_eq!((notes.misfits.len(), told), (1, ("A", "bank", "chemistry")));
     }
 
     #[test]

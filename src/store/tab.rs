@@ -9,6 +9,7 @@
 use super::library::Library;
 use super::library_text::{Loaded, library_json, read_library};
 use super::lineage::Mark;
+use super::misfit::Misfit;
 use super::reconcile::reconcile;
 use serde_json::Value;
 
@@ -21,6 +22,8 @@ pub struct TabMemory {
     states: Vec<Library>,
     stored: Option<String>,
     newer: bool,
+    /// Something of what is stored did not read as it stood.
+    in_part: bool,
 }
 
 /// What came of a stored text.
@@ -30,7 +33,9 @@ pub struct TakenIn {
     pub library: Option<Library>,
     /// Names of setups that were changed on both sides and are kept beside the later version.
     pub beside: Vec<String>,
-    /// What could not be read or found no room, as JSON; to be set aside.
+    /// Fields that did not fit.
+    pub misfits: Vec<Misfit>,
+    /// What could not be read, in whole or in part, or found no room, as JSON; to be set aside.
     pub unread: Vec<String>,
 }
 
@@ -42,7 +47,13 @@ impl TabMemory {
     /// newer version of the page wrote it.
     #[must_use]
     pub fn new(tab: u64, library: Library, stored: Option<String>, newer: bool) -> Self {
-        Self { tab, writes: 0, states: vec![library], stored, newer }
+        Self { tab, writes: 0, states: vec![library], stored, newer, in_part: false }
+    }
+
+    /// Something of what is stored did not read as it stood: what was made of it is to take its place, or the same would
+    /// be found and told at every visit.
+    pub fn read_in_part(&mut self) {
+        self.in_part = true;
     }
 
     /// A newer version of the page wrote what is stored: it must not be written over.
@@ -67,12 +78,13 @@ impl TabMemory {
     pub fn found_nothing(&mut self) {
         self.stored = None;
         self.newer = false;
+        self.in_part = false;
     }
 
     /// Brings what another tab stored together with what this one has.
     pub fn take_in(&mut self, text: String, ours: &Library) -> TakenIn {
-        let (theirs, unread) = match read_library(&text) {
-            Loaded::Ready { library, notes } => (library, notes.quarantined),
+        let (theirs, misfits, unread) = match read_library(&text) {
+            Loaded::Ready { library, notes } => (library, notes.misfits, notes.quarantined),
             Loaded::Newer { .. } => {
                 self.newer = true;
                 return TakenIn::default();
@@ -84,6 +96,7 @@ impl TabMemory {
                 return TakenIn { unread: vec![raw], ..TakenIn::default() };
             }
         };
+        self.in_part = !unread.is_empty();
         let nothing = Library::default();
         let common = self.states.iter().rev().find(|state| theirs.lineage.took_in(&state.lineage));
         let done = reconcile(common.unwrap_or(&nothing), ours, &theirs);
@@ -91,6 +104,7 @@ impl TabMemory {
         let left_over = done.left_over.iter();
         let taken = TakenIn {
             beside: beside.map(|entry| entry.setup.name.clone()).collect(),
+            misfits,
             unread: unread
                 .into_iter()
                 .chain(left_over.filter_map(|entry| serde_json::to_string(&entry.setup).ok()))
@@ -106,7 +120,7 @@ impl TabMemory {
     /// Whether storage lacks something of `ours`.
     #[must_use]
     pub fn lacks(&self, ours: &Library) -> bool {
-        self.states.last().is_none_or(|latest| latest.entries() != ours.entries())
+        self.in_part || self.states.last().is_none_or(|latest| latest.entries() != ours.entries())
     }
 
     /// Whether there is something to write.
@@ -140,6 +154,7 @@ impl TabMemory {
         let json = library_json(&library);
         keep(&json)?;
         self.stored = Some(json.to_string());
+        self.in_part = false;
         self.remember(library);
         Ok(())
     }

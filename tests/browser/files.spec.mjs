@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { eventually, freshContext } from "./support/browser.mjs";
-import { Sharing } from "./support/sharing.mjs";
+import { SET_ASIDE, Sharing } from "./support/sharing.mjs";
 import { browser, server } from "./support/site.mjs";
 
 const wrapped = (setups, rest = {}) => JSON.stringify({ format: "nightbank", schema: 1, setups, ...rest });
@@ -62,7 +62,7 @@ test("what does not open says why, and nothing is touched", async (t) => {
     [JSON.stringify({ format: "nightbank", schema: 99 }), /newer version/],
     [wrapped([]), /no setup in the file/],
     [wrapped(Array.from({ length: 17 }, () => ({}))), /has 17 setups/],
-    [wrapped([{}, { bank: { capacity_20h: "much" } }]), /Setup 2 in the file has a value of the wrong type/],
+    [wrapped([null, "Van"]), /no setup in the file/],
     [" ".repeat((1 << 20) + 1), /The file is [\d.,]+\sMiB; no setup needs more than/],
     [Buffer.from([0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe, 0, 1]), /damaged or not a Nightbank file/],
   ];
@@ -72,6 +72,24 @@ test("what does not open says why, and nothing is touched", async (t) => {
     assert.equal(await here.stored(), stored, String(says));
     await here.press("Close");
   }
+  watch.assertClean(server.origin);
+});
+
+test("a field that does not fit costs no more than itself, and is told with its place", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const here = await Sharing.open(context, server.url);
+  const van = { name: "Van", bank: { capacity_20h: "much", parallel: 2 }, solar: [{ peak: 120 }, "panel"] };
+  await here.openFile(wrapped([van, null, { name: "Caravan", loads: [{ name: "Lamp", draw: 5 }] }]));
+  await eventually("told", async () => {
+    const told = await here.notices().innerText();
+    return /4 values could not be read/.test(told) && told.includes("Van · Battery (capacity_20h); Van · Solar 2; Setup 2; Caravan · Lamp (draw)");
+  });
+  assert.deepEqual(await here.names(), ["Van", "Caravan"]);
+  await here.settled();
+  const [first, second] = JSON.parse(await here.stored()).entries.map((entry) => entry.setup);
+  assert.deepEqual([first.bank.capacity_20h, first.bank.parallel, first.solar.map((array) => array.peak)], [100, 2, [120]]);
+  assert.deepEqual(second.loads.map((load) => load.name), ["Lamp"]);
+  assert.equal(await here.stored(SET_ASIDE), null, "the file is still there");
   watch.assertClean(server.origin);
 });
 

@@ -179,12 +179,78 @@ test("storage that cannot be read is set aside whole, can be saved, and goes onl
 test("one setup that cannot be read does not cost the others", async (t) => {
   const { context } = await freshContext(t, browser);
   const entry = (id, setup) => ({ id, changed_at_ms: 0, setup });
-  const entries = [entry(1, { name: "Good" }), entry(2, { name: "Bad", loads: "none" })];
+  const entries = [entry(1, { name: "Good" }), entry(2, "Bad")];
   await stored(context, LIBRARY, JSON.stringify({ format: "nightbank", schema: 1, current: 1, entries }));
   const here = await Sharing.open(context, server.url);
   assert.deepEqual(await here.names(), ["Good"]);
   const [aside] = JSON.parse(await here.stored(SET_ASIDE));
   assert.deepEqual(JSON.parse(aside), entries[1]);
+});
+
+test("a stored field that does not fit costs no more than itself, and is told once", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const loads = [{ id: 1, appliance: 1, usage: { every_evening: {} } }, { id: 2, name: "Lamp", draw: { power: { watts: 6.5 } } }];
+  const setup = { name: "Van", loads, bank: { capacity_20h: 95, chemistry: "stone" }, trip: { nights: 2.5 } };
+  const entries = [{ id: 1, changed_at_ms: 0, setup }];
+  await stored(context, LIBRARY, JSON.stringify({ format: "nightbank", schema: 1, current: 1, entries }));
+  const here = await Sharing.open(context, server.url);
+  const told = await here.notices().innerText();
+  assert.match(told, /2 values could not be read[\s\S]*Battery \(chemistry\); [^(]*[Ff]ridge[^(]* \(usage\)\. Please check them/);
+  assert.match(told, /One value was out of range/);
+  assert.match(told, /set aside unchanged, not deleted/);
+  assert.deepEqual(JSON.parse(JSON.parse(await here.stored(SET_ASIDE))[0]), entries[0], "kept as it was");
+  assert.deepEqual(await here.chosen(), ["Van"]);
+  const kept = JSON.parse(await here.stored()).entries[0].setup;
+  assert.deepEqual([kept.bank.capacity_20h, kept.bank.chemistry, kept.trip.nights], [95, "agm", 3]);
+  assert.deepEqual(kept.loads.map(({ id, name }) => [id, name]), [[1, ""], [2, "Lamp"]]);
+  assert.ok(kept.loads[0].usage.duty, "as in the catalogue");
+  assert.equal(kept.loads[1].draw.power.watts, 6.5);
+  await here.nightbank.reload();
+  assert.doesNotMatch(await here.notices().innerText(), /could not be read|out of range/, "told once");
+  assert.deepEqual(await here.names(), ["Van"]);
+  watch.assertClean(server.origin);
+});
+
+test("where what does not fit cannot be set aside, nothing stored is written over", async (t) => {
+  const { context } = await freshContext(t, browser);
+  const entries = [{ id: 1, changed_at_ms: 0, setup: { name: "Van", bank: 7 } }];
+  const text = JSON.stringify({ format: "nightbank", schema: 1, current: 1, entries });
+  await stored(context, LIBRARY, text);
+  await context.addInitScript(() => {
+    const { setItem } = Storage.prototype;
+    Storage.prototype.setItem = function (key, value) {
+      if (key === "nightbank.set-aside") throw new DOMException("full", "QuotaExceededError");
+      return setItem.call(this, key, value);
+    };
+  });
+  const here = await Sharing.open(context, server.url);
+  assert.match(await here.notices().innerText(), /One value could not be read[\s\S]*Battery/);
+  await here.rename("Van by the sea");
+  assert.deepEqual(await here.names(), ["Van by the sea"], "works in memory");
+  assert.equal(await here.stored(), text);
+});
+
+test("a list of setups without any is told, until it is understood", async (t) => {
+  const { context } = await freshContext(t, browser);
+  await stored(context, LIBRARY, JSON.stringify({ format: "nightbank", schema: 1, current: null, entries: [] }));
+  const here = await Sharing.open(context, server.url);
+  const told = async () => /list of setups in this browser is empty/.test(await here.notices().innerText());
+  assert.ok(await told());
+  await here.nightbank.reload();
+  assert.ok(await told(), "not yet understood");
+  await here.press("Close");
+  assert.ok(!(await told()));
+  await here.nightbank.reload();
+  assert.ok(!(await told()), "understood");
+  // Setups of one's own, and their loss, are told anew.
+  await here.rename("Mine");
+  await here.nightbank.reload();
+  await context.addInitScript((key) => {
+    if (location.origin !== "null") localStorage.setItem(key, '{"format":"nightbank","schema":1,"entries":["lost"]}');
+  }, LIBRARY);
+  await here.nightbank.reload();
+  assert.ok(await told());
+  assert.match(await here.notices().innerText(), /set aside unchanged, not deleted/);
 });
 
 test("values out of bounds are pulled in and counted", async (t) => {

@@ -5,6 +5,27 @@ adjusted = { $n ->
     [one] Ein Wert lag außerhalb der Grenzen und wurde angepasst.
    *[other] { $n } Werte lagen außerhalb der Grenzen und wurden angepasst.
 }
+misfits = { $n ->
+    [one] Ein Wert ließ sich nicht lesen. Er wurde weggelassen oder durch den üblichen ersetzt: { $where }. Bitte prüfe ihn.
+   *[other] { $n } Werte ließen sich nicht lesen. Sie wurden weggelassen oder durch übliche ersetzt: { $where }. Bitte prüfe sie.
+}
+misfit-part = { $part ->
+    [name] Name
+    [vehicle] Fahrzeug
+    [loads] Geräte
+    [bank] Batterie
+    [inverter] Wechselrichter
+    [solar] Solar
+    [driving] Laden beim Fahren
+    [hook_up] Landstrom
+    [other] Andere Quellen
+    [trip] Reise
+    [prices] Preise und Gewichte
+    [readings] Messwerte vor Ort
+    [correction] Was die Messwerte sagen
+    [cables] Leitungen
+   *[setup] Setup
+}
 preview-told = Du siehst ein Setup aus einem Link: { $name }.
 preview-safe = Deine eigenen Setups bleiben unberührt. Probiere, was du magst: Es bleibt nur, wenn du es in deinen Setups speicherst.
 preview-keep = In meinen Setups speichern
@@ -22,6 +43,7 @@ kept-not-written = Die letzten Änderungen ließen sich nicht speichern: Der Spe
 kept-newer = Deine Setups hier hat eine neuere Version der Seite gespeichert; sie bleiben, wie sie sind. Lade die Seite neu, um sie zu aktualisieren. Bis dahin sind Änderungen weg, sobald du die Seite schließt.
 kept-take-along = Als Link oder Datei sichern
 kept-beside = Dasselbe Setup wurde auch in einem anderen Tab geändert. Beide Fassungen bleiben erhalten; die frühere heißt jetzt { $names }.
+kept-none = Deine Liste von Setups in diesem Browser ist leer.
 aside-told = Einige gespeicherte Daten ließen sich nicht lesen. Sie wurden unverändert beiseitegelegt, nicht gelöscht.
 aside-download = Als Datei speichern
 ios-storage = Browser auf diesem Gerät löschen, was eine Seite gespeichert hat, wenn du sie sieben Nutzungstage lang nicht besuchst. Eine Seite auf dem Startbildschirm hat einen eigenen Speicher. Speichere unter „Mehr“ einen Link oder eine Datei: So ziehst du auch mit deinen Setups um.
@@ -56,7 +78,6 @@ file-other-format = Das ist keine Datei von Nightbank. Nichts daraus wurde über
 file-newer = Die Datei stammt von einer neueren Version der Seite. Lade die Seite neu, sobald du online bist.
 file-no-setups = In der Datei ist kein Setup.
 file-too-many = Die Datei enthält { $n } Setups, das sind zu viele. Nichts daraus wurde übernommen.
-file-wrong-value = Setup { $n } der Datei hat einen Wert von falscher Art. Nichts daraus wurde übernommen.
 undo = Rückgängig
 toast-close = Meldung schließen
 offline-ready = Auf diesem Gerät gespeichert: Die Seite läuft jetzt auch ohne Netz.

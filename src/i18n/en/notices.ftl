@@ -5,6 +5,27 @@ adjusted = { $n ->
     [one] One value was out of range and has been adjusted.
    *[other] { $n } values were out of range and have been adjusted.
 }
+misfits = { $n ->
+    [one] One value could not be read. It was left out or set to the usual value: { $where }. Please check it.
+   *[other] { $n } values could not be read. They were left out or set to usual values: { $where }. Please check them.
+}
+misfit-part = { $part ->
+    [name] Name
+    [vehicle] Vehicle
+    [loads] Appliances
+    [bank] Battery
+    [inverter] Inverter
+    [solar] Solar
+    [driving] Charging while driving
+    [hook_up] Hook-up
+    [other] Other sources
+    [trip] Trip
+    [prices] Prices and weights
+    [readings] Readings on site
+    [correction] What the readings say
+    [cables] Cable runs
+   *[setup] Setup
+}
 preview-told = You are looking at a setup from a link: { $name }.
 preview-safe = Your own setups are untouched. Try whatever you like; nothing is saved until you keep it.
 preview-keep = Keep in your setups
@@ -22,6 +43,7 @@ kept-not-written = The last changes could not be saved: this browser’s storage
 kept-newer = A newer version of the page stored your setups here; they are left as they are. Reload the page to update it. Until then, changes are lost when you close the page.
 kept-take-along = Save it as a link or a file
 kept-beside = The same setup was changed in another tab too. Both versions are kept; the earlier one is now called { $names }.
+kept-none = Your list of setups in this browser is empty.
 aside-told = Some saved data could not be read. It was set aside unchanged, not deleted.
 aside-download = Save it as a file
 ios-storage = Browsers on this device delete what a page has stored if you use them for seven days without visiting it. A page on the home screen has its own separate storage. Save a link or a file under More; that is also how you move your setups.
@@ -56,7 +78,6 @@ file-other-format = This is not a Nightbank file. Nothing was imported.
 file-newer = The file was written by a newer version of the page. Reload the page while online to update it.
 file-no-setups = There is no setup in the file.
 file-too-many = The file has { $n } setups, which is too many. Nothing was imported.
-file-wrong-value = Setup { $n } in the file has a value of the wrong type. Nothing was imported.
 undo = Undo
 toast-close = Dismiss the message
 offline-ready = Stored on this device: the page now works offline.

@@ -5,6 +5,27 @@ adjusted = { $n ->
     [one] { $n } valeur hors limites a été corrigée.
    *[other] { $n } valeurs hors limites ont été corrigées.
 }
+misfits = { $n ->
+    [one] Une valeur n’a pas pu être lue. Elle a été laissée de côté ou remplacée par la valeur habituelle : { $where }. Vérifiez-la.
+   *[other] { $n } valeurs n’ont pas pu être lues. Elles ont été laissées de côté ou remplacées par des valeurs habituelles : { $where }. Vérifiez-les.
+}
+misfit-part = { $part ->
+    [name] Nom
+    [vehicle] Véhicule
+    [loads] Appareils
+    [bank] Batterie
+    [inverter] Convertisseur
+    [solar] Panneaux solaires
+    [driving] Recharge en roulant
+    [hook_up] Branchement 230 V
+    [other] Autres sources
+    [trip] Séjour
+    [prices] Prix et poids
+    [readings] Relevés sur place
+    [correction] Ce que disent les relevés
+    [cables] Liaisons
+   *[setup] Installation
+}
 preview-told = Vous voyez une installation venue d’un lien : { $name }.
 preview-safe = Vos propres installations sont intactes. Essayez ce que vous voulez : rien n’est enregistré tant que vous ne l’ajoutez pas à vos installations.
 preview-keep = L’ajouter à mes installations
@@ -22,6 +43,7 @@ kept-not-written = Les dernières modifications n’ont pas pu être enregistré
 kept-newer = Une version plus récente de la page a enregistré vos installations ici ; elles restent telles quelles. Rechargez la page pour la mettre à jour. D’ici là, toute modification sera perdue à la fermeture de la page.
 kept-take-along = L’enregistrer sous forme de lien ou de fichier
 kept-beside = La même installation a aussi été modifiée dans un autre onglet. Les deux versions sont gardées ; la plus ancienne s’appelle maintenant { $names }.
+kept-none = Votre liste d’installations dans ce navigateur est vide.
 aside-told = Des données enregistrées n’ont pas pu être lues. Elles ont été mises de côté telles quelles, pas effacées.
 aside-download = Les enregistrer dans un fichier
 ios-storage = Sur ce type d’appareil, les navigateurs effacent ce qu’une page a enregistré après sept jours d’utilisation sans la consulter. Une page placée sur l’écran d’accueil a son propre stockage, séparé. Enregistrez un lien ou un fichier sous « Plus » : c’est aussi ainsi que l’on transfère ses installations.
@@ -56,7 +78,6 @@ file-other-format = Ce n’est pas un fichier de Nightbank. Rien n’a été imp
 file-newer = Le fichier vient d’une version plus récente de la page. Rechargez la page avec une connexion internet pour la mettre à jour.
 file-no-setups = Il n’y a aucune installation dans le fichier.
 file-too-many = Le fichier contient { $n } installations, c’est trop. Rien n’a été importé.
-file-wrong-value = L’installation { $n } du fichier a une valeur du mauvais type. Rien n’a été importé.
 undo = Annuler
 toast-close = Fermer le message
 offline-ready = Page enregistrée : elle fonctionne maintenant hors connexion.

@@ -5,6 +5,27 @@ adjusted = { $n ->
     [one] Eén waarde lag buiten de grenzen en is bijgesteld.
    *[other] { $n } waarden lagen buiten de grenzen en zijn bijgesteld.
 }
+misfits = { $n ->
+    [one] Eén waarde kon niet worden gelezen. Die is weggelaten of vervangen door de gebruikelijke: { $where }. Controleer die even.
+   *[other] { $n } waarden konden niet worden gelezen. Ze zijn weggelaten of vervangen door gebruikelijke: { $where }. Controleer ze even.
+}
+misfit-part = { $part ->
+    [name] Naam
+    [vehicle] Voertuig
+    [loads] Apparaten
+    [bank] Accu
+    [inverter] Omvormer
+    [solar] Zonnepanelen
+    [driving] Laden tijdens het rijden
+    [hook_up] Walstroom
+    [other] Andere bronnen
+    [trip] Reis
+    [prices] Prijzen en gewichten
+    [readings] Metingen onderweg
+    [correction] Wat de metingen zeggen
+    [cables] Kabels
+   *[setup] Configuratie
+}
 preview-told = Je bekijkt een configuratie uit een link: { $name }.
 preview-safe = Je eigen configuraties blijven ongewijzigd. Probeer wat je wilt; er wordt niets opgeslagen tot je het bewaart.
 preview-keep = Bewaren bij mijn configuraties
@@ -22,6 +43,7 @@ kept-not-written = De laatste wijzigingen konden niet worden opgeslagen: de opsl
 kept-newer = Een nieuwere versie van de pagina heeft je configuraties hier opgeslagen; ze blijven zoals ze zijn. Laad de pagina opnieuw om bij te werken. Tot die tijd ben je wijzigingen kwijt als je de pagina sluit.
 kept-take-along = Opslaan als link of bestand
 kept-beside = Dezelfde configuratie is ook in een ander tabblad gewijzigd. Beide versies zijn bewaard; de oudere heet nu { $names }.
+kept-none = Je lijst met configuraties in deze browser is leeg.
 aside-told = Sommige opgeslagen gegevens konden niet worden gelezen. Ze zijn ongewijzigd apart gezet, niet gewist.
 aside-download = Opslaan als bestand
 ios-storage = Browsers op dit toestel wissen wat een pagina heeft opgeslagen als je die zeven gebruiksdagen lang niet bezoekt. Een pagina op het beginscherm heeft een eigen, aparte opslag. Sla bij ‘Meer’ een link of een bestand op: zo neem je je configuraties ook mee naar een ander toestel.
@@ -56,7 +78,6 @@ file-other-format = Dit is geen Nightbank-bestand. Er is niets overgenomen.
 file-newer = Het bestand is gemaakt met een nieuwere versie van de pagina. Laad de pagina opnieuw terwijl je online bent om bij te werken.
 file-no-setups = Er staat geen configuratie in het bestand.
 file-too-many = Het bestand bevat { $n } configuraties; dat is te veel. Er is niets overgenomen.
-file-wrong-value = Configuratie { $n } in het bestand bevat een waarde van de verkeerde soort. Er is niets overgenomen.
 undo = Ongedaan maken
 toast-close = Melding sluiten
 offline-ready = Opgeslagen op dit toestel: de pagina werkt nu ook offline.

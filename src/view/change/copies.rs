@@ -107,14 +107,18 @@ fn stored(setups: Option<Setups>) -> Result<Option<Vec<Setup>>, StorageFault> {
     match storage::text(Key::Compared) {
         StoredText::Blocked => Err(StorageFault::Blocked),
         StoredText::Nothing => Ok(None),
-        StoredText::Text(text) => match read_copies(&text) {
-            Ok(copies) => Ok(Some(copies)),
-            Err(FileError::Newer { .. }) => Err(StorageFault::Newer),
-            Err(_) if setups.is_some_and(|setups| setups.put_aside(vec![text])) => {
-                storage::set(Key::Compared, &copies_json(&[]))?;
-                Ok(None)
+        StoredText::Text(text) => {
+            let (copies, misfits) = match read_copies(&text) {
+                Ok(read) if read.misfits.is_empty() => return Ok(Some(read.setups)),
+                Ok(read) => (Some(read.setups), read.misfits),
+                Err(FileError::Newer { .. }) => return Err(StorageFault::Newer),
+                Err(_) => (None, Vec::new()),
+            };
+            if !setups.is_some_and(|setups| setups.put_aside(vec![text], misfits)) {
+                return Err(StorageFault::NotWritten);
             }
-            Err(_) => Err(StorageFault::NotWritten),
-        },
+            storage::set(Key::Compared, &copies_json(copies.as_deref().unwrap_or_default()))?;
+            Ok(copies)
+        }
     }
 }

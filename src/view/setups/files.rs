@@ -11,7 +11,7 @@ use crate::view::lang::{t, t_args};
 use crate::view::state::{Screen, Tab, Waiting};
 use crate::view::text_file::{TextFileError, read_text};
 use crate::view::words::names::setup_name;
-use crate::view::words::setups::{adjusted, file_fault};
+use crate::view::words::setups::{adjusted, file_fault, misfits};
 use js_sys::Array;
 use leptos::prelude::*;
 use std::time::Duration;
@@ -111,6 +111,7 @@ fn read(text: &str) -> Result<FileContent, FileError> {
                 setups: library.entries().iter().map(|entry| entry.setup.clone()).collect(),
                 adjusted: notes.adjusted,
                 ignored: notes.ignored,
+                misfits: notes.misfits,
             }),
             _ => Err(FileError::NoSetups),
         },
@@ -179,6 +180,9 @@ fn add(setups: Setups, content: FileContent) -> String {
     }
     if content.adjusted > 0 {
         told.push(adjusted(content.adjusted));
+    }
+    if !content.misfits.is_empty() {
+        told.push(misfits(&content.misfits));
     }
     if !content.ignored.is_empty() {
         let fields = content.ignored.join(", ");

@@ -18,7 +18,7 @@ pub mod storage_module;
 
 use crate::link::LinkError;
 use crate::model::Setup;
-use crate::store::{Deleted, Entry, EntryId, Library, LibraryError, TabMemory};
+use crate::store::{Deleted, Entry, EntryId, Library, LibraryError, Misfit, TabMemory};
 use crate::view::lang::{t, t_args};
 use crate::view::state::AppState;
 use crate::view::storage::StorageFault;
@@ -62,6 +62,8 @@ pub struct Setups {
     pub aside_told: RwSignal<bool>,
     /// Stored values that had to be pulled into bounds.
     pub adjusted: RwSignal<usize>,
+    /// Stored fields that did not fit.
+    pub misfits: RwSignal<Vec<Misfit>>,
     /// Names of setups kept beside the version of another tab.
     pub beside: RwSignal<Vec<String>>,
     /// The page to print is built.
@@ -130,6 +132,7 @@ impl Setups {
             aside: RwSignal::new(Vec::new()),
             aside_told: RwSignal::new(false),
             adjusted: RwSignal::new(0),
+            misfits: RwSignal::new(Vec::new()),
             beside: RwSignal::new(Vec::new()),
             printing: RwSignal::new(false),
             file_told: RwSignal::new(None),

@@ -4,12 +4,13 @@ use super::files;
 use super::seen_hints::{SeenHint, is_ios_like};
 use super::{SaveState, Setups};
 use crate::i18n::Arg;
+use crate::store::Key;
 use crate::view::lang::{key, t, t_args};
 use crate::view::offline::Offline;
 use crate::view::state::{Tab, Waiting};
-use crate::view::storage::StorageFault;
+use crate::view::storage::{self, StorageFault, StoredText};
 use crate::view::words::names::setup_name;
-use crate::view::words::setups::{adjusted, link_fault};
+use crate::view::words::setups::{adjusted, link_fault, misfits};
 use leptos::prelude::*;
 
 fn in_text(text: String, press: impl Fn() + 'static) -> AnyView {
@@ -48,6 +49,15 @@ pub fn notices(setups: Setups, offline: Offline) -> AnyView {
                 notice(adjusted(count), vec![close])
             })
         }}
+        {move || setups.misfits.with(|told| {
+            (!told.is_empty()).then(|| {
+                let close = in_text(t("notice-close"), move || {
+                    setups.misfits.try_set(Vec::new());
+                });
+                notice(misfits(told), vec![close])
+            })
+        })}
+        {none_of_own(setups)}
         {move || {
             let names = setups.beside.get();
             (!names.is_empty()).then(|| {
@@ -126,6 +136,31 @@ fn aside_notice(setups: Setups) -> AnyView {
         setups.aside_told.try_set(false);
     });
     notice(t("aside-told"), vec![save, close])
+}
+
+/// Storage holds a list of setups without any that could be read: the example in their place is no accident.
+fn none_of_own(setups: Setups) -> AnyView {
+    let listed =
+        matches!(storage::text(Key::Library), StoredText::Text(text) if !text.trim().is_empty());
+    let newer = SaveState::NotSaved(StorageFault::Newer);
+    let due = RwSignal::new(
+        listed
+            && !setups.has_own.get_untracked()
+            && setups.save_state.get_untracked() != newer
+            && !SeenHint::NoneOfOwn.before(),
+    );
+    view! {
+        {move || {
+            (due.get() && !setups.has_own.get()).then(|| {
+                let close = in_text(t("notice-close"), move || {
+                    SeenHint::NoneOfOwn.remember();
+                    due.try_set(false);
+                });
+                notice(t("kept-none"), vec![close])
+            })
+        }}
+    }
+    .into_any()
 }
 
 /// How long iOS keeps things, told once there is something to keep.

@@ -4,10 +4,10 @@
 //! one this tab knows, and reconciled where another tab was faster. What cannot be read is set
 //! aside first; where even that finds no room, nothing is written at all.
 
-use super::seen_hints;
+use super::seen_hints::{self, SeenHint};
 use super::{Pending, SaveState, Setups, tab_number};
 use crate::model::Setup;
-use crate::store::{Key, Library, Loaded, TabMemory, TakenIn, read_library};
+use crate::store::{Key, Library, Loaded, Misfit, TabMemory, TakenIn, read_library};
 use crate::view::recovery;
 use crate::view::storage::{self, StorageFault, StoredText};
 use crate::view::words::names::name_or_nameless;
@@ -27,6 +27,8 @@ struct Start {
     aside_pending: bool,
     kept: SaveState,
     adjusted: usize,
+    misfits: Vec<Misfit>,
+    in_part: bool,
 }
 
 /// Reads what this browser kept.
@@ -39,6 +41,8 @@ fn load() -> Start {
         aside_pending: false,
         kept: SaveState::Saved,
         adjusted: 0,
+        misfits: Vec::new(),
+        in_part: false,
     };
     let mut unread = Vec::new();
     match storage::text(Key::Library) {
@@ -49,6 +53,8 @@ fn load() -> Start {
                 Loaded::Ready { library, notes } => {
                     start.library = library;
                     start.adjusted = notes.adjusted;
+                    start.misfits = notes.misfits;
+                    start.in_part = !notes.quarantined.is_empty() || notes.adjusted > 0;
                     unread.extend(notes.quarantined);
                 }
                 Loaded::Newer { .. } => start.kept = SaveState::NotSaved(StorageFault::Newer),
@@ -101,9 +107,14 @@ pub(super) fn restart(slot: &mut Option<Pending>, after_ms: u64, run: impl FnOnc
 impl Setups {
     /// Puts what this browser kept on screen.
     pub(super) fn restore(self) {
-        let Start { library, stored, aside, aside_now, aside_pending, kept, adjusted } = load();
+        let start = load();
+        let Start { library, stored, aside, aside_now, aside_pending, kept, adjusted, .. } = start;
+        let Start { misfits, in_part, .. } = start;
         let newer = kept == SaveState::NotSaved(StorageFault::Newer);
-        let memory = TabMemory::new(tab_number(), library.clone(), stored, newer);
+        let mut memory = TabMemory::new(tab_number(), library.clone(), stored, newer);
+        if in_part {
+            memory.read_in_part();
+        }
         let _ = self.tab.try_update_value(|tab| {
             tab.memory = memory;
             tab.aside_pending = aside_pending;
@@ -112,10 +123,15 @@ impl Setups {
         self.aside.try_set(aside);
         self.aside_told.try_set(aside_now);
         self.adjusted.try_set(adjusted);
+        self.misfits.try_set(misfits);
         let own = library.current().is_some();
         self.library.try_set(library);
         if own {
             self.show_current();
+            SeenHint::NoneOfOwn.forget();
+        }
+        if in_part {
+            self.save_now();
         }
     }
 
@@ -236,7 +252,7 @@ impl Setups {
     fn take_in(self, text: String) {
         let ours = self.peek().unwrap_or_default();
         let taken = self.tab.try_update_value(|tab| tab.memory.take_in(text, &ours));
-        let Some(TakenIn { library, beside, unread }) = taken else { return };
+        let Some(TakenIn { library, beside, misfits, unread }) = taken else { return };
         if let Some(library) = library {
             self.library.try_set(library);
             if !beside.is_empty() {
@@ -254,13 +270,13 @@ impl Setups {
             }
         }
         if !unread.is_empty() {
-            self.put_aside(unread);
+            self.put_aside(unread, misfits);
         }
     }
 
-    /// Sets aside what cannot be read, and tells the user; `false` where it could not be stored
-    /// there, so that what it comes from must not be written over.
-    pub fn put_aside(self, mut unread: Vec<String>) -> bool {
+    /// Sets aside what cannot be read, in whole or in fields of it, and tells the user; `false` where it could not be
+    /// stored there, so that what it comes from must not be written over.
+    pub fn put_aside(self, mut unread: Vec<String>, misfits: Vec<Misfit>) -> bool {
         let mut aside = set_aside_before();
         if self.tab.try_with_value(|tab| tab.aside_pending) == Some(true) {
             unread.extend(self.aside.try_get_untracked().unwrap_or_default());
@@ -268,6 +284,7 @@ impl Setups {
         let stored = quarantine(&mut aside, unread);
         self.aside.try_set(aside);
         self.aside_told.try_set(true);
+        let _ = self.misfits.try_update(|told| told.extend(misfits));
         let _ = self.tab.try_update_value(|tab| tab.aside_pending = !stored);
         stored
     }

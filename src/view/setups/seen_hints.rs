@@ -15,6 +15,8 @@ pub enum SeenHint {
     Persist,
     /// How long browsers of iOS keep things.
     IosStorage,
+    /// The list of one's own setups is there, and empty.
+    NoneOfOwn,
 }
 
 impl SeenHint {
@@ -22,6 +24,7 @@ impl SeenHint {
         match self {
             Self::Persist => "persist",
             Self::IosStorage => "ios-storage",
+            Self::NoneOfOwn => "none-of-own",
         }
     }
 
@@ -36,6 +39,16 @@ impl SeenHint {
         let mut words = words();
         if words.insert(self.word().to_owned()) {
             // What cannot be kept lasts until the page is closed.
+            let _ = storage::set(Key::Told, &words);
+            THIS_VISIT.with_borrow_mut(|visit| *visit = words);
+        }
+    }
+
+    /// Tells it again when it is due.
+    pub fn forget(self) {
+        let mut words = words();
+        if words.remove(self.word()) {
+            // Where it cannot be taken out it stays told.
             let _ = storage::set(Key::Told, &words);
             THIS_VISIT.with_borrow_mut(|visit| *visit = words);
         }
