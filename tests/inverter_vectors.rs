@@ -120,7 +120,7 @@ fn a_small_load_on_a_small_inverter() {
 /// used 20 Wh, power-save 20 + 22 x 2 = 64 Wh.
 #[test]
 fn the_three_ways_of_switching() {
-    use nightbank::forecast::demand::day_demand;
+    use nightbank::forecast::demand::Demands;
     use nightbank::model::{Draw, Feed, Load, Setup, Usage};
     use nightbank::units::Celsius;
     let idle = |switching| {
@@ -134,7 +134,8 @@ fn the_three_ways_of_switching() {
             usage: Usage::Daily { minutes: 120.0 },
             ..Load::default()
         });
-        let day = day_demand(&setup, &crate::common::still_air(Celsius(20.0)), 1.0);
+        let air = crate::common::still_air(Celsius(20.0));
+        let day = Demands::new(&setup, &air, 1.0).on(&air);
         day.iter().map(|hour| hour.inverter_idle.0).sum::<f64>()
     };
     assert!((idle(InverterSwitching::AllDay) - 240.0).abs() < 1e-9);

@@ -1,8 +1,9 @@
 //! What a use takes in a day is one figure wherever it is told, also after readings taught that more
 //! or less is used than planned.
 //!
-//! The list of loads shows [`LoadEnergy`]; the answer, its pictures, print and tables show the
-//! shares of [`Outlook`]; comparing and the list of what is not measured have their own lines.
+//! The list of loads shows [`LoadEnergy`] and what the inverter takes on account of each
+//! ([`InverterEnergy`]); the answer, its pictures, print and tables show the shares of [`Outlook`], by the same
+//! rule; comparing and the list of what is not measured have their own lines.
 
 use crate::advice_common;
 use crate::common;
@@ -13,10 +14,11 @@ use nightbank::advice::compare::CompareJob;
 use nightbank::advice::compare::differences::{Field, Value};
 use nightbank::advice::on_site::unknowns::Unknowns;
 use nightbank::forecast::demand::LoadEnergy;
+use nightbank::forecast::demand::inverter_share::InverterEnergy;
 use nightbank::forecast::outlook::Drawer;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{Outlook, TripPlan};
-use nightbank::model::{Draw, DutyCycle, Feed, Load, Setup, Usage};
+use nightbank::model::{Draw, DutyCycle, Feed, InverterSwitching, Load, Setup, Usage};
 use nightbank::units::{WattHours, Watts};
 use std::sync::Arc;
 
@@ -50,26 +52,48 @@ fn plan_of(setup: &Setup) -> TripPlan {
 
 #[test]
 fn a_use_has_one_total_in_the_list_the_answer_and_the_exports() {
-    for use_factor in [0.6, 1.0, 1.35] {
-        let setup = learned_on_site(use_factor);
+    let switchings = [
+        InverterSwitching::AllDay,
+        InverterSwitching::WhenUsed,
+        InverterSwitching::PowerSave { asleep: Watts(1.5) },
+    ];
+    for (use_factor, switching) in [0.6, 1.0, 1.35].into_iter().zip(switchings) {
+        let mut setup = learned_on_site(use_factor);
+        setup.inverter.fitted = true;
+        setup.inverter.switching = switching;
         let plan = plan_of(&setup);
         let outlook = Outlook::of(&setup, &plan);
-        let list = LoadEnergy::of(&setup, &plan.sun.first_whole_day_air());
+        let air = plan.sun.first_whole_day_air();
+        let (list, inverter) = (LoadEnergy::of(&setup, &air), InverterEnergy::of(&setup, &air));
         let mut told = WattHours::ZERO;
         for load in setup.enabled_loads() {
             let own = Drawer::Load(load.id);
             let share = outlook.shares.iter().find(|share| share.drawer == own).expect("told");
-            assert_eq!(list.of_load(load.id), share.per_day, "{} {use_factor}", load.id);
+            let listed = list.of_load(load.id) + inverter.of_load(load.id).idle;
+            assert_eq!(listed, share.per_day, "{} {switching:?}", load.id);
             told += share.per_day;
         }
-        assert!((list.total - told).0.abs() < 1e-9);
+        assert!((list.total + inverter.shared - told).0.abs() < 1e-9);
+        // What stands by itself is the draw with nothing running: none where it is off then.
+        let own = outlook.shares.iter().find(|share| share.drawer == Drawer::InverterIdle);
+        assert_eq!(own.map_or(WattHours::ZERO, |share| share.per_day), inverter.alone);
+        assert_eq!(own.is_none(), switching == InverterSwitching::WhenUsed);
+        // In all it is what the trip is played with.
+        let played: f64 = plan
+            .hours
+            .iter()
+            .filter(|hour| hour.day == 1)
+            .map(|hour| hour.demand.inverter_idle.0)
+            .sum();
+        assert!((inverter.shared + inverter.alone - WattHours(played)).0.abs() < 1e-9);
+        assert!(played > 0.0);
         let rest: WattHours = outlook
             .shares
             .iter()
             .filter(|share| !matches!(share.drawer, Drawer::Load(_)))
             .map(|share| share.per_day)
             .sum();
-        assert!((list.total + rest - outlook.need_per_day).0.abs() < 1e-9);
+        assert!((told + rest - outlook.need_per_day).0.abs() < 1e-9);
         for unknown in Unknowns::of(&setup, &summer()).ranking {
             assert_eq!(unknown.per_day, list.of_load(unknown.load), "{}", unknown.load);
         }

@@ -334,12 +334,6 @@ pub fn at_battery(load: &Load, hour: LoadHour, curve: &InverterCurve) -> Watts {
     }
 }
 
-/// Demand of the whole setup on a day, by hour; `use_factor` scales every load.
-#[must_use]
-pub fn day_demand(setup: &Setup, around: &Surroundings, use_factor: f64) -> [HourDemand; 24] {
-    Demands::new(setup, around, use_factor).on(around)
-}
-
 /// Demand of a setup on any day: what is the same every day is added up once.
 #[derive(Clone, Debug)]
 pub struct Demands<'a> {

@@ -1,7 +1,8 @@
 //! The answer in figures: nights, need a day, who draws how much, what cuts out.
 
 use super::course::{Course, CutOutEvent};
-use super::demand::{LoadDay, day_demand};
+use super::demand::LoadDay;
+use super::demand::inverter_share::InverterEnergy;
 use super::plan::{PlanHour, TripPlan};
 use super::surroundings::{FIRST_WHOLE_DAY, Surroundings};
 use crate::model::{Feed, Group, Load, Setup};
@@ -13,7 +14,7 @@ use crate::units::{Celsius, Hours, Volts, WattHours, Watts};
 pub enum Drawer {
     /// An appliance, by id.
     Load(u32),
-    /// The inverter with nothing connected.
+    /// The inverter with nothing running.
     InverterIdle,
     /// Solar controllers and battery management.
     Electronics,
@@ -26,7 +27,9 @@ pub struct LoadShare {
     pub drawer: Drawer,
     /// Group.
     pub group: Group,
-    /// Energy a day at the battery, with the inverter losses it causes.
+    /// Energy a day at the battery, with what the inverter takes on its account ([`inverter_share`]).
+    ///
+    /// [`inverter_share`]: super::demand::inverter_share
     pub per_day: WattHours,
     /// Of which between uses.
     pub standby: WattHours,
@@ -113,20 +116,19 @@ fn shares(
 ) -> Vec<LoadShare> {
     let factor = setup.correction.use_factor;
     let hour = Hours(1.0);
+    let inverter = InverterEnergy::on_day(setup, around);
     let mut list: Vec<(Drawer, Group, WattHours, WattHours)> = setup
         .enabled_loads()
         .map(|load| {
             let day = LoadDay::of(load, around);
-            let energy = day.energy_at_battery(load, setup);
+            let energy = day.energy_at_battery(load, setup) + inverter.of_load(load.id).idle;
             let standby: WattHours =
                 day.hours.iter().map(|slot| slot.standby * factor * hour).sum();
             (Drawer::Load(load.id), load.group, energy, standby)
         })
         .collect();
-    let idle: WattHours =
-        day_demand(setup, around, factor).iter().map(|slot| slot.inverter_idle * hour).sum();
     let electronics = (plan.sun.table.self_use() + plan.bank.management()) * Hours(24.0);
-    list.push((Drawer::InverterIdle, Group::Standby, idle, idle));
+    list.push((Drawer::InverterIdle, Group::Standby, inverter.alone, inverter.alone));
     list.push((Drawer::Electronics, Group::Standby, electronics, electronics));
     let need: WattHours = list.iter().map(|entry| entry.2).sum();
     let of = |part: WattHours, whole: WattHours| if whole.0 > 0.0 { part / whole } else { 0.0 };

@@ -35,14 +35,19 @@ impl InverterEnergy {
     /// A load that is switched off counts as if it ran beside those that are on.
     #[must_use]
     pub fn of(setup: &Setup, air: &[Celsius; 24]) -> Self {
-        let around = Surroundings::on_day(setup, FIRST_WHOLE_DAY, *air);
+        Self::on_day(setup, &Surroundings::on_day(setup, FIRST_WHOLE_DAY, *air))
+    }
+
+    /// The same on any day.
+    #[must_use]
+    pub fn on_day(setup: &Setup, around: &Surroundings) -> Self {
         let curve = InverterCurve::of(&setup.inverter);
         let idle = |busy: f64| inverter_idle(&setup.inverter, &curve, busy);
         let days: Vec<(&Load, LoadDay)> = setup
             .loads
             .iter()
             .filter(|load| load.feed == Feed::Inverter)
-            .map(|load| (load, LoadDay::of(load, &around)))
+            .map(|load| (load, LoadDay::of(load, around)))
             .collect();
         let mut energy = Self { alone: idle(0.0) * Hours(HOURS_PER_DAY), ..Self::default() };
         for (load, day) in &days {
@@ -93,7 +98,7 @@ fn busy_frac(hour: &LoadHour) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::forecast::demand::day_demand;
+    use crate::forecast::demand::Demands;
     use crate::model::{Draw, Inverter, InverterSwitching, Usage, Window};
 
     const AIR: [Celsius; 24] = [Celsius(18.0); 24];
@@ -134,8 +139,11 @@ mod tests {
                 switching,
             );
             let around = Surroundings::on_day(&setup, FIRST_WHOLE_DAY, AIR);
-            let whole: f64 =
-                day_demand(&setup, &around, 1.0).iter().map(|hour| hour.inverter_idle.0).sum();
+            let whole: f64 = Demands::new(&setup, &around, 1.0)
+                .on(&around)
+                .iter()
+                .map(|hour| hour.inverter_idle.0)
+                .sum();
             let energy = InverterEnergy::of(&setup, &AIR);
             let shares: f64 =
                 setup.enabled_loads().map(|load| energy.of_load(load.id).idle.0).sum();

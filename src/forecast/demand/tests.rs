@@ -289,10 +289,10 @@ fn the_inverter_left_on_costs_its_idle_draw() {
     setup.inverter.fitted = true;
     setup.inverter.idle = Watts(40.0);
     setup.inverter.switching = InverterSwitching::AllDay;
-    let sum: f64 = day_demand(&setup, &AROUND, 1.0).iter().map(|h| h.total().0).sum();
+    let sum: f64 = Demands::new(&setup, &AROUND, 1.0).on(&AROUND).iter().map(|h| h.total().0).sum();
     assert!((sum - 960.0).abs() < 1e-9);
     setup.inverter.switching = InverterSwitching::WhenUsed;
-    let sum: f64 = day_demand(&setup, &AROUND, 1.0).iter().map(|h| h.total().0).sum();
+    let sum: f64 = Demands::new(&setup, &AROUND, 1.0).on(&AROUND).iter().map(|h| h.total().0).sum();
     assert_eq!(sum, 0.0);
 }
 
@@ -306,7 +306,7 @@ fn a_short_heavy_load_pays_its_losses_at_running_power() {
     let mut kettle = load(2000.0, Usage::Daily { minutes: 3.0 });
     kettle.feed = Feed::Inverter;
     setup.loads.push(kettle);
-    let sum: f64 = day_demand(&setup, &AROUND, 1.0).iter().map(|h| h.total().0).sum();
+    let sum: f64 = Demands::new(&setup, &AROUND, 1.0).on(&AROUND).iter().map(|h| h.total().0).sum();
     assert!((sum - 100.0 / 0.88).abs() < 0.01, "{sum}");
 }
 
