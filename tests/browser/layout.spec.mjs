@@ -40,6 +40,58 @@ test(`at ${WIDTHS.join(", ")} px everything fits, and every target has room for 
   watch.assertClean(server.origin);
 });
 
+/** The ends of a table that has no room: what of it can be seen once it is moved aside as far as it goes. */
+const asideOf = (box) => {
+  box.scrollLeft = box.scrollWidth;
+  const edge = box.getBoundingClientRect();
+  const rows = [...box.querySelectorAll("tr")].map((row) => [...row.cells].map((cell) => cell.getBoundingClientRect()));
+  const spilled = [...box.querySelectorAll("th, td")].filter((cell) => cell.scrollWidth > cell.clientWidth + 1);
+  return {
+    wider: box.scrollWidth > box.clientWidth + 1,
+    page: document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    name: Math.max(...rows.map(([name]) => Math.abs(name.left - edge.left))),
+    last: Math.max(...rows.map((row) => row.at(-1).right - edge.right)),
+    beside: Math.min(...rows.map((row) => row.at(-1).left - row[0].right)),
+    spilled: spilled.map((cell) => cell.innerText),
+    byHand: box.tabIndex === 0 && ["auto", "scroll"].includes(getComputedStyle(box).overflowX),
+  };
+};
+
+test("a table that has no room on a phone is moved aside under the names of its rows, to the last column", async (t) => {
+  const { nightbank, page } = await open(t, 360);
+  await nightbank.openDetails();
+  for (let depth = 0; depth < 3; depth += 1) {
+    await page.locator("main details:not([open])").evaluateAll((all) => all.forEach((one) => (one.open = true)));
+    await nightbank.settled();
+  }
+  const boxes = page.locator(".table-box:visible");
+  const tables = await boxes.evaluateAll((all, source) => all.map(new Function(`return ${source}`)()), asideOf.toString());
+  assert.ok(tables.filter((table) => table.wider).length > 2, JSON.stringify(tables));
+  for (const table of tables) {
+    assert.deepEqual([table.spilled, table.page, table.byHand], [[], 0, true]);
+    assert.ok(table.name < 1 && table.last < 1 && table.beside > -1, JSON.stringify(table));
+  }
+});
+
+test("letters twice as large on a phone: every word of the navigation is whole, within its button and the window", async (t) => {
+  const { nightbank, page } = await open(t, 360);
+  const session = await page.context().newCDPSession(page);
+  await session.send("Page.setFontSizes", { fontSizes: { standard: 32, fixed: 26 } });
+  await nightbank.reload();
+  const cut = await page.evaluate(() => {
+    const within = (inner, outer) => inner.left >= outer.left - 0.5 && inner.right <= outer.right + 0.5 && inner.top >= outer.top - 0.5 && inner.bottom <= outer.bottom + 0.5;
+    const wide = document.documentElement.clientWidth;
+    return [...document.querySelectorAll("[data-testid=tab]")].filter((tab) => {
+      const words = document.createRange();
+      words.selectNodeContents(tab.querySelector("span"));
+      const [box, text] = [tab.getBoundingClientRect(), words.getBoundingClientRect()];
+      const lines = new Set([...words.getClientRects()].map((line) => Math.round(line.top)));
+      return lines.size > 1 || !within(text, box) || box.left < 0 || box.right > wide;
+    }).map((tab) => tab.innerText);
+  });
+  assert.deepEqual(cut, []);
+});
+
 test("letters twice as large: nothing is cut off or runs out sideways", async (t) => {
   const { nightbank, page } = await open(t, 320);
   const session = await page.context().newCDPSession(page);

@@ -55,6 +55,32 @@ test("watts and amperes follow each other", async (t) => {
   await eventually("a standby drain adds up", async () => (await list.energy("Control panel")) > 70);
 });
 
+test("one ring of focus goes around number and unit, and fields stand close to each other", async (t) => {
+  const list = await atLoads(t, PHONE);
+  await list.open("Laptop");
+  await list.moreExact();
+  const power = list.field("Power");
+  await power.focus();
+  const ring = await power.evaluate((input) => {
+    const box = input.closest(".field-box");
+    const unit = box.querySelector(".unit").getBoundingClientRect();
+    const [own, around] = [getComputedStyle(input), getComputedStyle(box)];
+    const outer = box.getBoundingClientRect();
+    return {
+      own: own.outlineStyle,
+      around: `${around.outlineStyle} ${Number.parseFloat(around.outlineWidth) >= 2}`,
+      inside: unit.left >= outer.left && unit.right <= outer.right && unit.top >= outer.top && unit.bottom <= outer.bottom,
+      gap: Math.abs(unit.left - input.getBoundingClientRect().right),
+    };
+  });
+  assert.deepEqual([ring.own, ring.around, ring.inside], ["none", "solid true", true]);
+  assert.ok(ring.gap < 1, `${ring.gap} px between number and unit`);
+  // The voltage a current was read at stands below power and current, not apart from them.
+  const [above, below] = [await power.locator("xpath=..").boundingBox(), await list.sheet().getByText("Voltage", { exact: true }).boundingBox()];
+  const gap = below.y - (above.y + above.height);
+  assert.ok(gap < 28, `${gap} px`);
+});
+
 test("a bad number is told at the field and the last good one counts", async (t) => {
   const list = await atLoads(t);
   const good = await list.energy("Laptop");

@@ -145,9 +145,9 @@ async function messageShown(nightbank) {
   await page.getByTestId("toast").evaluate((toast) => Promise.all(toast.getAnimations({ subtree: true }).map((slide) => slide.finished)));
 }
 
-for (const width of [360, 1280]) {
-  test(`a message at ${width} px leaves every control within reach`, async (t) => {
-    const { nightbank, page } = await open(t, width);
+for (const [width, height] of [[360, 640], [640, 360], [844, 390], [1280, 800]]) {
+  test(`a message at ${width} by ${height} px leaves every control within reach`, async (t) => {
+    const { nightbank, page } = await open(t, width, { viewport: { width, height } });
     await messageShown(nightbank);
     const covered = await page.evaluate(() => {
       const toast = document.querySelector("[data-testid=toast]").getBoundingClientRect();

@@ -7,6 +7,7 @@ import { test } from "node:test";
 import { eventually, freshContext, serve } from "./support/browser.mjs";
 import { copyOfBuild, DIST } from "./support/builds.mjs";
 import { Nightbank } from "./support/nightbank.mjs";
+import { LIBRARY } from "./support/sharing.mjs";
 import { browser, server } from "./support/site.mjs";
 
 test("mounts without a complaint, a policy violation or a request to another host", async (t) => {
@@ -97,6 +98,35 @@ test("without scripts: says what it needs and why", async (t) => {
   const page = await context.newPage();
   await page.goto(server.url);
   assert.match(await page.locator("body").innerText(), /needs JavaScript and WebAssembly/);
+});
+
+/** What is kept of the setup on the page; nothing before something is kept. */
+const keptSetup = (page) =>
+  page.evaluate((key) => {
+    const find = (value) => (value?.bank ? value : Object.values(Object(value)).map((one) => typeof one === "object" && find(one)).find(Boolean));
+    return find(JSON.parse(localStorage.getItem(key) ?? "null"));
+  }, LIBRARY);
+
+test("started empty, nothing of the example stays: neither battery, place, panels nor appliances", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const nightbank = await Nightbank.open(context, server.url);
+  const { page } = nightbank;
+  // The example is kept once something of it is changed.
+  await nightbank.openPart("Appliances");
+  await page.getByRole("main").getByRole("switch").first().click({ force: true });
+  await eventually("the example is kept", async () => (await keptSetup(page))?.loads.length > 3);
+  const example = await keptSetup(page);
+  assert.ok(example.trip.place.name && example.solar.length, JSON.stringify(example));
+  await page.getByRole("button", { name: "Start with your own" }).click();
+  await page.getByRole("dialog").getByRole("button", { name: "Start empty" }).click();
+  await eventually("no appliance is left", async () => (await keptSetup(page))?.loads.length === 0);
+  const empty = await keptSetup(page);
+  assert.deepEqual([empty.solar, empty.other, empty.readings, empty.cables, empty.example], [[], [], [], [], false]);
+  assert.notDeepEqual(empty.trip.place, example.trip.place);
+  assert.notDeepEqual(empty.bank, example.bank);
+  assert.ok(!JSON.stringify(empty).includes(example.trip.place.name));
+  assert.deepEqual([empty.inverter.fitted, empty.driving.fitted, empty.hook_up.fitted], [false, false, false]);
+  watch.assertClean(server.origin);
 });
 
 test("a missing file is a 404, not the page", async (t) => {
