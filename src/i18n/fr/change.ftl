@@ -44,8 +44,8 @@ next-ways = { $n ->
    *[other] Voir comment tenir { $n } nuits
 }
 next-gain = { $n ->
-    [one] Probabilité de tenir { $n } nuit : { $from } → { $to }
-   *[other] Probabilité de tenir { $n } nuits : { $from } → { $to }
+    [one] Tenir { $n } nuit : { $from } → { $to }
+   *[other] Tenir { $n } nuits : { $from } → { $to }
 }
 next-playing = Simulation en cours…
 next-tried = Fait : { $change }

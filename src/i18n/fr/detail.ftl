@@ -74,8 +74,8 @@ wish-nights = { $n ->
    *[other] Vous voulez { $n } nuits
 }
 wish-chance = { $n ->
-    [one] Vous voulez { $n } nuit. Probabilité : { $chance }
-   *[other] Vous voulez { $n } nuits. Probabilité : { $chance }
+    [one] Pour { $n } nuit : probabilité { $chance }
+   *[other] Pour { $n } nuits : probabilité { $chance }
 }
 night-title = Nuit du { $night } : { $chance }
 night-figures = Par temps moyen, l’état de charge descend à { $lowest }. Le soleil apporte { $sun } ce jour-là ; vous consommez { $used }.
