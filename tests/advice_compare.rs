@@ -11,7 +11,9 @@ use nightbank::advice::on_site::unknowns::Unknowns;
 use nightbank::forecast::demand::LoadEnergy;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{OddsRun, Outlook, TripPlan};
-use nightbank::model::{Chemistry, Draw, DrawSource, EveryNth, Load, Setup, SystemVoltage, Usage};
+use nightbank::model::{
+    Chemistry, Draw, DrawSource, EveryNth, Load, Setup, SystemVoltage, Usage, Window,
+};
 use nightbank::units::{AmpHours, Celsius, Kilograms, Money, WattHours, Watts};
 use std::sync::Arc;
 
@@ -122,6 +124,28 @@ fn what_differs_is_listed_and_nothing_else() {
     let peak = without.iter().find(|line| line.field == Field::SolarPeak).expect("listed");
     assert_eq!(peak.values, [Value::Power(Watts(120.0)), Value::Absent]);
     assert_eq!(lines[5].values, [Value::Absent, Value::Energy(WattHours(40.0))]);
+}
+
+#[test]
+fn other_times_of_day_are_told_where_the_energy_is_the_same() {
+    let mut a = failing_van();
+    let lamp = a.loads.iter().position(|load| load.usage.has_time_of_day()).expect("one");
+    let name = "by the door".to_owned();
+    a.loads[lamp].name.clone_from(&name);
+    let mut b = a.clone();
+    b.loads[lamp].window = Window { from_min: 1080, to_min: 1320 };
+    b.loads[lamp].more_windows = vec![Window { from_min: 360, to_min: 480 }];
+    let lines = listed(&[&a, &b]);
+    assert_eq!(lines.len(), 1, "{lines:?}");
+    assert_eq!(lines[0].field, Field::LoadTimes { appliance: a.loads[lamp].appliance, name });
+    let times =
+        vec![Window { from_min: 360, to_min: 480 }, Window { from_min: 1080, to_min: 1320 }];
+    assert_eq!(lines[0].values[1], Value::Times(times));
+    // The same times in another order are no difference.
+    let mut c = b.clone();
+    c.loads[lamp].window = Window { from_min: 360, to_min: 480 };
+    c.loads[lamp].more_windows = vec![Window { from_min: 1080, to_min: 1320 }];
+    assert!(listed(&[&b, &c]).is_empty());
 }
 
 #[test]

@@ -99,6 +99,20 @@ fn windows_that_wrap_past_midnight_meet() {
     assert_eq!(planned(&[2, 3]), Some(false));
 }
 
+#[test]
+fn each_of_several_windows_counts() {
+    let mut coffee = load(1, 800.0, 1.0, Window::MORNING);
+    let oven = load(2, 900.0, 1.0, Window::EVENING);
+    let planned = |coffee: &Load| {
+        let all = setup(vec![coffee.clone(), oven.clone()], unit(1000.0, 2000.0));
+        let verdict = check(&all, Surroundings::default());
+        (verdict.forbidden[0].planned, verdict.together.at_min, verdict.together.running)
+    };
+    assert_eq!(planned(&coffee), (false, 18 * 60, Watts(900.0)));
+    coffee.more_windows.push(Window { from_min: 20 * 60, to_min: 21 * 60 });
+    assert_eq!(planned(&coffee), (true, 20 * 60, Watts(1700.0)));
+}
+
 /// 1 kW kettle on 100 Ah of lead-acid: 12.2 V at rest becomes 11.0 to 11.3 V (4 milliohms battery,
 /// 2.4 milliohms cable, ohmic plus 0.3 to 0.6 V of polarisation; computed), so an inverter that
 /// stops at 11.5 V stops long before the battery is empty.

@@ -7,7 +7,7 @@ use crate::common;
 
 use common::sample;
 use nightbank::link::{decode, encode};
-use nightbank::model::{Draw, Load, Setup, StayEnd, Usage};
+use nightbank::model::{Draw, Load, Setup, StayEnd, Usage, Window};
 use nightbank::units::Watts;
 
 struct Golden {
@@ -16,7 +16,7 @@ struct Golden {
     means: &'static str,
 }
 
-const GOLDEN: [Golden; 7] = [
+const GOLDEN: [Golden; 8] = [
     Golden {
         what: "version 1, edition 1: nothing but the defaults",
         link: "109b3KBwIUF0",
@@ -86,6 +86,11 @@ const GOLDEN: [Golden; 7] = [
         link: "10KbSvSycLDVhTVMijZDuo4",
         means: include_str!("data/links/v1_2_once.json"),
     },
+    Golden {
+        what: "version 1, edition 2: used at several times of the day",
+        link: "10W6DU6zkmpIVNJ9tplwDn0Fp9HnXgGWWWG",
+        means: include_str!("data/links/v1_2_several_times.json"),
+    },
 ];
 
 /// A setup with a load that runs once at each end of the stay.
@@ -97,6 +102,25 @@ fn once() -> Setup {
         ..Load::default()
     };
     let loads = vec![load(1, StayEnd::Arrival, 90.0), load(2, StayEnd::Leaving, 10.0)];
+    Setup { loads, ..Setup::default() }
+}
+
+/// A setup with a load used at three times of the day, one of them past midnight, and one used at two.
+fn several_times() -> Setup {
+    let window = |from_min, to_min| Window { from_min, to_min };
+    let load = |id, window, more_windows| Load {
+        id,
+        window,
+        more_windows,
+        draw: Draw::Power { watts: Watts(60.0) },
+        ..Load::default()
+    };
+    let night = vec![window(1080, 1320), window(1425, 15)];
+    let loads = vec![
+        load(1, window(360, 480), night),
+        load(2, Window::EVENING, vec![Window::MORNING]),
+        load(3, Window::NIGHT, Vec::new()),
+    ];
     Setup { loads, ..Setup::default() }
 }
 
@@ -122,8 +146,10 @@ fn the_golden_links_are_about_something() {
 #[test]
 #[ignore = "prints material for a new version"]
 fn print_golden_links() {
-    let setups = [Setup::default(), sample::typical(25), sample::everything(), once()];
-    for (setup, name) in setups.into_iter().zip(["plain", "typical", "everything", "once"]) {
+    let setups =
+        [Setup::default(), sample::typical(25), sample::everything(), once(), several_times()];
+    let names = ["plain", "typical", "everything", "once", "several times"];
+    for (setup, name) in setups.into_iter().zip(names) {
         println!("{name} {}", encode(&setup).expect("short enough"));
         println!("{name} {}", serde_json::to_string(&setup).expect("plain data"));
     }

@@ -54,6 +54,7 @@ proptest! {
             prop_assert_eq!(&load.name, &there.name);
             prop_assert_eq!(load.quantity, there.quantity);
             prop_assert_eq!(load.window, there.window);
+            prop_assert_eq!(&load.more_windows, &there.more_windows);
             prop_assert!(near(load.standby.0, there.standby.0, 0.005));
             match (load.draw, there.draw) {
                 (Draw::Power { watts: a }, Draw::Power { watts: b }) => {
@@ -98,6 +99,17 @@ fn link_lengths_keep_the_budget() {
         println!("{loads:5}  {chars:10}  {json:18}");
         assert!(chars <= budget, "{loads} loads took {chars} characters");
     }
+}
+
+/// A second window costs a few characters, and nothing where there is none.
+#[test]
+fn further_windows_are_carried_and_cost_little() {
+    let mut setup = sample::typical(25);
+    let one = encode(&setup).expect("short enough").len();
+    setup.loads[1].more_windows = vec![Window { from_min: 360, to_min: 480 }];
+    let text = encode(&setup).expect("short enough");
+    assert!(text.len() <= one + 12, "{} {one}", text.len());
+    assert_eq!(decode(&text), Ok(setup));
 }
 
 #[test]

@@ -14,8 +14,8 @@
 //! | uses of some seconds | `P n s / 3600` |
 //! | energy a day | as typed |
 //!
-//! The energy is spread evenly over the window of the day in which it runs; where the running
-//! time does not fit into the window, it runs all through it, and what is left is spread evenly
+//! The energy is spread evenly over the times of day in which it runs, one window or several; where the
+//! running time does not fit into them, it runs all through them, and what is left is spread evenly
 //! over the rest of the day. What stays on between uses draws its standby power for the rest of
 //! the time.
 //!
@@ -44,7 +44,9 @@
 pub mod inverter_share;
 
 use super::surroundings::{FIRST_WHOLE_DAY, Surroundings};
-use crate::model::{DutyCycle, Feed, Inverter, InverterSwitching, Load, LoadPlace, Setup, Usage};
+use crate::model::{
+    DutyCycle, Feed, Inverter, InverterSwitching, Load, LoadPlace, Setup, TimesOfDay, Usage,
+};
 use crate::physics::fridge;
 use crate::physics::inverter::InverterCurve;
 use crate::units::{Celsius, HOURS_PER_DAY, Hours, WattHours, Watts};
@@ -149,12 +151,13 @@ impl LoadDay {
     pub fn of(load: &Load, around: &Surroundings) -> Self {
         let pieces = f64::from(load.quantity);
         let watts = load.draw.watts();
-        let inside = share_inside_window(load);
-        let length = load.window.length().0;
-        let stretch = with_starts(load, around);
+        let times = load.times_of_day();
+        let inside = share_inside(load, &times);
+        let length = times.length().0;
+        let stretch = with_starts(load, &times, around);
         let mut hours = [LoadHour::default(); 24];
         for (hour, out) in hours.iter_mut().enumerate() {
-            let share = load.window.share_of_hour(hour);
+            let share = times.share_of_hour(hour);
             let running = match load.usage {
                 Usage::Duty { cycle } => {
                     watts * (duty(cycle, load.place, around, hour) * share * stretch)
@@ -245,21 +248,20 @@ fn duty(cycle: DutyCycle, place: LoadPlace, around: &Surroundings, hour: usize) 
 }
 
 /// Energy of a heater with its starts over that without; 1 for everything else.
-fn with_starts(load: &Load, around: &Surroundings) -> f64 {
+fn with_starts(load: &Load, times: &TimesOfDay, around: &Surroundings) -> f64 {
     let Usage::Duty { cycle: cycle @ DutyCycle::Heating { start, .. } } = load.usage else {
         return 1.0;
     };
-    let hours: f64 = (0..24)
-        .map(|hour| duty(cycle, load.place, around, hour) * load.window.share_of_hour(hour))
-        .sum();
+    let hours: f64 =
+        (0..24).map(|hour| duty(cycle, load.place, around, hour) * times.share_of_hour(hour)).sum();
     let running = load.draw.watts() * Hours(hours);
     if running.0 > 0.0 { 1.0 + STARTS_A_DAY * hours.min(1.0) * (start / running) } else { 1.0 }
 }
 
-/// Share of the day's energy used inside the window, 0..1: all of it unless it runs longer than the
-/// window lasts. What never stops is inside and outside alike.
-fn share_inside_window(load: &Load) -> f64 {
-    let length = load.window.length().0;
+/// Share of the day's energy used inside its times of day, 0..1: all of it unless it runs longer than
+/// they last. What never stops is inside and outside alike.
+fn share_inside(load: &Load, times: &TimesOfDay) -> f64 {
+    let length = times.length().0;
     if matches!(load.usage, Usage::AlwaysOn) {
         return length / HOURS_PER_DAY;
     }
@@ -269,10 +271,10 @@ fn share_inside_window(load: &Load) -> f64 {
     }
 }
 
-/// Whether the running time fits into the window of the day.
+/// Whether the running time fits into its times of day.
 #[must_use]
-pub fn fits_window(load: &Load) -> bool {
-    running_time(load).is_none_or(|time| time.0 <= load.window.length().0 + 1e-9)
+pub fn fits_times(load: &Load) -> bool {
+    running_time(load).is_none_or(|time| time.0 <= load.times_of_day().length().0 + 1e-9)
 }
 
 /// What all loads ask of the battery in one hour.

@@ -2,13 +2,13 @@
 //!
 //! A scene is nothing of its own in a setup: it writes the lamps' usual time a day and time of day. A
 //! lamp of `q` pieces of which `n` burn in a scene of `t` minutes is entered with `t n / q` minutes for
-//! each, which is the same energy; several scenes add up, and the shortest time of day that holds all of
-//! them becomes the lamp's.
+//! each, which is the same energy; several scenes add up, and their times of day together become the
+//! lamp's.
 
-use super::{Group, Load, Setup, Usage, Window};
+use super::{Group, Load, Setup, TimesOfDay, Usage, Window};
 
 /// Minutes in a day.
-const DAY_MIN: u32 = 24 * 60;
+const DAY_MIN: f64 = 1440.0;
 /// Number of the awning light in the catalogue.
 const AWNING_LIGHT: u16 = 43;
 
@@ -55,7 +55,9 @@ impl Scene {
 
     /// The scene that a lamp's time of day speaks of.
     fn of(load: &Load) -> Option<Self> {
-        if load.window == Window::MORNING {
+        if !load.more_windows.is_empty() {
+            None
+        } else if load.window == Window::MORNING {
             Some(Self::Morning)
         } else if load.window == Window::EVENING {
             let outside = load.appliance == Some(AWNING_LIGHT);
@@ -76,7 +78,7 @@ pub struct SceneLamp {
     /// Which pieces burn, by scene in the order of [`Scene::ALL`].
     pub lit: [Vec<bool>; 5],
     /// Its use before, where that was no scene's: what it keeps while it burns in none.
-    own: Option<(Usage, Window)>,
+    own: Option<(Usage, Window, Vec<Window>)>,
 }
 
 impl SceneLamp {
@@ -135,7 +137,7 @@ impl LightScenes {
             {
                 pieces.iter_mut().take(burning).for_each(|piece| *piece = true);
             }
-            let own = found.is_none().then_some((load.usage, load.window));
+            let own = found.is_none().then(|| (load.usage, load.window, load.more_windows.clone()));
             SceneLamp { id: load.id, lit, own }
         };
         Self { minutes, lamps: lamps().map(lamp).collect() }
@@ -162,36 +164,20 @@ impl LightScenes {
                     windows.push(scene.window());
                 }
             }
-            match (covering(&windows), lamp.own) {
-                (Some(window), _) => {
-                    load.usage = Usage::Daily { minutes: minutes.min(f64::from(DAY_MIN)) };
-                    load.window = window;
+            match (windows.split_first(), &lamp.own) {
+                (Some((first, more)), _) => {
+                    load.usage = Usage::Daily { minutes: minutes.min(DAY_MIN) };
+                    load.set_times_of_day(&TimesOfDay::of(*first, more));
                 }
-                (None, Some((usage, window))) => {
-                    load.usage = usage;
-                    load.window = window;
+                (None, Some((usage, window, more_windows))) => {
+                    load.usage = *usage;
+                    load.window = *window;
+                    load.more_windows.clone_from(more_windows);
                 }
                 (None, None) => load.usage = Usage::Daily { minutes: 0.0 },
             }
         }
     }
-}
-
-/// The shortest time of day that holds all these; `None` for none.
-fn covering(windows: &[Window]) -> Option<Window> {
-    let length = |window: &Window| window.length().minutes().round() as u32;
-    let from = |window: &Window| u32::from(window.from_min);
-    let candidates = windows.iter().map(|first| {
-        let reach =
-            |other: &Window| (from(other) + DAY_MIN - from(first)) % DAY_MIN + length(other);
-        (windows.iter().map(reach).max().unwrap_or(DAY_MIN), from(first))
-    });
-    let (length, from) = candidates.min()?;
-    if length >= DAY_MIN {
-        return Some(Window::ALL_DAY);
-    }
-    let minute = |minute: u32| u16::try_from(minute % DAY_MIN).unwrap_or(0);
-    Some(Window { from_min: minute(from), to_min: minute(from + length) })
 }
 
 #[cfg(test)]
@@ -264,18 +250,25 @@ mod tests {
     }
 
     #[test]
-    fn scenes_add_up_and_the_time_of_day_holds_all_of_them() {
+    fn scenes_add_up_and_so_do_their_times_of_day() {
         let mut setup = setup(vec![lamp(1, 1, 180.0, Window::EVENING)]);
         let mut scenes = LightScenes::of(&setup);
         scenes.toggle(1, MORNING, 0);
         scenes.write(&mut setup);
         assert!((minutes(&setup, 1) - 210.0).abs() < 1e-9);
-        // Through the night, not through the day.
+        // Not between them.
+        let times =
+            |setup: &Setup| setup.load(1).map(|load| (load.window, load.more_windows.clone()));
+        assert_eq!(times(&setup), Some((Window::MORNING, vec![Window::EVENING])));
+        // Evening, night and morning are one stretch, 18:00 to 09:00.
+        scenes.toggle(1, NIGHT, 0);
+        scenes.write(&mut setup);
         let dark = Window { from_min: 18 * 60, to_min: 9 * 60 };
-        assert_eq!(setup.load(1).map(|load| load.window), Some(dark));
+        assert_eq!(times(&setup), Some((dark, Vec::new())));
+        scenes.toggle(1, NIGHT, 0);
         scenes.toggle(1, BATHROOM, 0);
         scenes.write(&mut setup);
-        assert_eq!(setup.load(1).map(|load| load.window), Some(Window::ALL_DAY));
+        assert_eq!(times(&setup), Some((Window::ALL_DAY, Vec::new())));
         assert!((minutes(&setup, 1) - 240.0).abs() < 1e-9);
     }
 

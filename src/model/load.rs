@@ -6,8 +6,8 @@ use crate::units::{
 };
 use bounds::{
     CELL_MAH, CELL_V, CHARGE_EVERY_DAYS, CONVERTER_FRAC, CUT_OUT_V, DRAW_W, ENERGY_WH_A_DAY,
-    FLOW_L_MIN, HEAT_W, LITRES_A_DAY, QUANTITY, SECONDS_A_USE, STANDBY_W, START_WH, STATED_V,
-    SURGE_FACTOR, USES_A_DAY,
+    FLOW_L_MIN, HEAT_W, LITRES_A_DAY, MAX_MORE_WINDOWS, QUANTITY, SECONDS_A_USE, STANDBY_W,
+    START_WH, STATED_V, SURGE_FACTOR, USES_A_DAY,
 };
 use serde::{Deserialize, Serialize};
 
@@ -49,6 +49,8 @@ pub mod bounds {
     pub const SURGE_FACTOR: Range = Range::new(1.0, 10.0);
     /// Cut-out voltages [V].
     pub const CUT_OUT_V: Range = Range::new(5.0, 32.0);
+    /// Most windows of a load after its first.
+    pub const MAX_MORE_WINDOWS: usize = 2;
 }
 
 /// Part of life a load belongs to; only sorts and sums, changes no figure.
@@ -304,6 +306,23 @@ impl Default for Usage {
 }
 
 impl Usage {
+    /// Whether it runs at times of day of its own: not what is never off or runs a share of the whole day,
+    /// nor what goes by the driving or the stay.
+    #[must_use]
+    pub fn has_time_of_day(&self) -> bool {
+        match self {
+            Self::AlwaysOn | Self::WhileDriving | Self::Once { .. } => false,
+            Self::Duty { cycle } => {
+                matches!(cycle, DutyCycle::Heating { .. } | DutyCycle::Cooling { .. })
+            }
+            Self::Daily { .. }
+            | Self::Charges { .. }
+            | Self::Litres { .. }
+            | Self::Uses { .. }
+            | Self::Energy { .. } => true,
+        }
+    }
+
     /// Every figure within its bounds.
     fn sanitise(&mut self, sanitiser: &mut Sanitiser) {
         match self {
@@ -369,26 +388,94 @@ impl Window {
         Hours::from_minutes(minutes)
     }
 
-    /// Share of the hour of day `hour` (0..24) that lies inside the window, 0..1.
-    #[must_use]
-    pub fn share_of_hour(self, hour: usize) -> f64 {
-        let start = (hour % 24) as f64 * 60.0;
-        let (from, to) = (f64::from(self.from_min), f64::from(self.to_min));
-        let overlap = |a: f64, b: f64| ((start + 60.0).min(b) - start.max(a)).max(0.0);
-        let minutes = if to > from {
-            overlap(from, to)
-        } else {
-            overlap(from, MINUTES_PER_DAY) + overlap(0.0, to)
-        };
-        minutes / 60.0
+    /// Minutes of the hour of day `hour` (0..24) inside the window, a bit for each.
+    fn minutes_of_hour(self, hour: usize) -> u64 {
+        let start = (hour % 24) as i32 * 60;
+        let before = |minute: u16| (1_u64 << (i32::from(minute) - start).clamp(0, 60)) - 1;
+        let (from, to) = (before(self.from_min), before(self.to_min));
+        if self.to_min > self.from_min { to & !from } else { to | (WHOLE_HOUR & !from) }
     }
 }
+
+/// An hour's sixty minutes, a bit for each.
+const WHOLE_HOUR: u64 = (1 << 60) - 1;
 
 impl Default for Window {
     fn default() -> Self {
         Self::ALL_DAY
     }
 }
+
+/// All minutes of the day in which a load is used: its windows together, where they overlap once.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct TimesOfDay {
+    /// By hour of the day, a bit for each minute.
+    minutes: [u64; 24],
+}
+
+impl TimesOfDay {
+    /// Of windows, of which there is at least one.
+    #[must_use]
+    pub fn of(first: Window, more: &[Window]) -> Self {
+        let mut minutes = [0; 24];
+        for (hour, out) in minutes.iter_mut().enumerate() {
+            *out = first.minutes_of_hour(hour);
+            for window in more {
+                *out |= window.minutes_of_hour(hour);
+            }
+        }
+        Self { minutes }
+    }
+
+    /// Length of all of it together [h], 24 for all day.
+    #[must_use]
+    pub fn length(&self) -> Hours {
+        Hours::from_minutes(f64::from(
+            self.minutes.iter().map(|hour| hour.count_ones()).sum::<u32>(),
+        ))
+    }
+
+    /// Share of the hour of day `hour` (0..24) inside it, 0..1.
+    #[must_use]
+    pub fn share_of_hour(&self, hour: usize) -> f64 {
+        self.minutes.get(hour).map_or(0.0, |hour| f64::from(hour.count_ones()) / 60.0)
+    }
+
+    /// Whether it holds a minute of the day, 0..1440.
+    #[must_use]
+    pub fn holds(&self, minute: u16) -> bool {
+        self.minutes
+            .get(usize::from(minute / 60))
+            .is_some_and(|hour| hour >> (minute % 60) & 1 == 1)
+    }
+
+    /// Whether all of them have a minute in common; not so for none.
+    #[must_use]
+    pub fn meet(all: impl IntoIterator<Item = Self>) -> bool {
+        let both = |a: Self, b: Self| Self {
+            minutes: std::array::from_fn(|hour| a.minutes[hour] & b.minutes[hour]),
+        };
+        all.into_iter().reduce(both).is_some_and(|common| common.minutes != [0; 24])
+    }
+
+    /// The same as the fewest windows, by their starts; midnight to midnight for all day.
+    #[must_use]
+    pub fn windows(&self) -> Vec<Window> {
+        let after = |minute: u16, by: u16| (minute + by) % MINUTES_IN_DAY;
+        let starts =
+            |minute: &u16| self.holds(*minute) && !self.holds(after(*minute, MINUTES_IN_DAY - 1));
+        let to =
+            |from: u16| (1..MINUTES_IN_DAY).map(|by| after(from, by)).find(|end| !self.holds(*end));
+        let windows: Vec<Window> = (0..MINUTES_IN_DAY)
+            .filter(starts)
+            .filter_map(|from_min| Some(Window { from_min, to_min: to(from_min)? }))
+            .collect();
+        if windows.is_empty() && self.holds(0) { vec![Window::ALL_DAY] } else { windows }
+    }
+}
+
+/// Minutes in a day.
+const MINUTES_IN_DAY: u16 = 1440;
 
 /// Voltage at which an appliance switches itself off, and on again.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -427,8 +514,11 @@ pub struct Load {
     pub usage: Usage,
     /// Draw of one of them while not in use but left connected [W]; 0 for none.
     pub standby: Watts,
-    /// Time of day it is used.
+    /// Time of day it is used; the first where there are several.
     pub window: Window,
+    /// Further times of day, at most [`bounds::MAX_MORE_WINDOWS`]; usually none.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub more_windows: Vec<Window>,
     /// Starting draw over running draw, 1 for none.
     pub surge_factor: f64,
     /// Its own low-voltage cut-out, where it has one.
@@ -453,6 +543,7 @@ impl Default for Load {
             usage: Usage::default(),
             standby: Watts::ZERO,
             window: Window::ALL_DAY,
+            more_windows: Vec::new(),
             surge_factor: 1.0,
             cut_out: None,
             enabled: true,
@@ -461,6 +552,37 @@ impl Default for Load {
 }
 
 impl Load {
+    /// When it is used, all its windows together.
+    #[must_use]
+    pub fn times_of_day(&self) -> TimesOfDay {
+        TimesOfDay::of(self.window, &self.more_windows)
+    }
+
+    /// Is used in this window alone.
+    pub fn use_only_in(&mut self, window: Window) {
+        self.window = window;
+        self.more_windows.clear();
+    }
+
+    /// Is used at these times instead, of which there is at least one and at most
+    /// `MAX_MORE_WINDOWS + 1`.
+    pub fn set_times_of_day(&mut self, times: &TimesOfDay) {
+        let mut windows = times.windows();
+        windows.truncate(MAX_MORE_WINDOWS + 1);
+        if !windows.is_empty() {
+            self.window = windows.remove(0);
+            self.more_windows = windows;
+        }
+    }
+
+    /// Makes one window of those that overlap or touch.
+    pub fn join_windows(&mut self) {
+        let times = self.times_of_day();
+        if !self.more_windows.is_empty() && times.windows().len() <= self.more_windows.len() {
+            self.set_times_of_day(&times);
+        }
+    }
+
     /// Likely error of the draw as a share of it: as stated, or usual for how it was learned
     /// (common practice, no source: meter 5 %, specification 15 %, rating plate 40 %,
     /// estimate 40 %).
@@ -489,6 +611,7 @@ impl Load {
             usage,
             standby,
             window,
+            more_windows,
             surge_factor,
             cut_out,
             enabled: _,
@@ -507,8 +630,11 @@ impl Load {
         }
         usage.sanitise(sanitiser);
         sanitiser.number(&mut standby.0, STANDBY_W, 0.0);
-        sanitiser.whole(&mut window.from_min, MINUTE_OF_DAY);
-        sanitiser.whole(&mut window.to_min, MINUTE_OF_DAY);
+        sanitiser.length(more_windows, MAX_MORE_WINDOWS);
+        for window in more_windows.iter_mut().chain([window]) {
+            sanitiser.whole(&mut window.from_min, MINUTE_OF_DAY);
+            sanitiser.whole(&mut window.to_min, MINUTE_OF_DAY);
+        }
         sanitiser.number(surge_factor, SURGE_FACTOR, 1.0);
         if let Some(CutOut { off, on }) = cut_out {
             sanitiser.number(&mut off.0, CUT_OUT_V, 10.5);
@@ -517,6 +643,102 @@ impl Load {
                 sanitiser.changed += 1;
                 *on = *off;
             }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn window(from: u16, to: u16) -> Window {
+        Window { from_min: from, to_min: to }
+    }
+
+    /// By hand: 06:00 to 08:00 and 18:15 to 22:00 are two hours and three and three quarters.
+    #[test]
+    fn several_windows_are_the_minutes_of_each() {
+        let times = TimesOfDay::of(window(360, 480), &[window(1095, 1320)]);
+        assert_eq!(times.length(), Hours(5.75));
+        let shares: Vec<f64> = (0..24).map(|hour| times.share_of_hour(hour)).collect();
+        let mut expected = [0.0; 24];
+        for (hour, share) in [(6, 1.0), (7, 1.0), (18, 0.75), (19, 1.0), (20, 1.0), (21, 1.0)] {
+            expected[hour] = share;
+        }
+        assert_eq!(shares, expected);
+        assert!(times.holds(360) && times.holds(479) && times.holds(1095));
+        assert!(!times.holds(359) && !times.holds(480) && !times.holds(1094) && !times.holds(1320));
+        assert_eq!(times.windows(), [window(360, 480), window(1095, 1320)]);
+    }
+
+    #[test]
+    fn what_overlaps_counts_once_and_what_touches_is_one() {
+        let joined = |first, more: &[Window]| TimesOfDay::of(first, more).windows();
+        assert_eq!(joined(window(360, 600), &[window(540, 720)]), [window(360, 720)]);
+        assert_eq!(joined(window(360, 600), &[window(600, 720)]), [window(360, 720)]);
+        assert_eq!(joined(window(360, 600), &[window(400, 500)]), [window(360, 600)]);
+        // Past midnight, and both ways round to the whole day.
+        assert_eq!(joined(window(1200, 60), &[window(30, 120)]), [window(1200, 120)]);
+        assert_eq!(joined(window(1320, 420), &[window(0, 60)]), [window(1320, 420)]);
+        assert_eq!(joined(window(0, 720), &[window(720, 0)]), [Window::ALL_DAY]);
+        assert_eq!(joined(window(360, 1200), &[window(1080, 480)]), [Window::ALL_DAY]);
+        assert_eq!(joined(window(480, 480), &[window(1, 2)]), [Window::ALL_DAY]);
+        let three = joined(window(1, 2), &[window(1438, 1439), window(3, 4)]);
+        assert_eq!(three, [window(1, 2), window(3, 4), window(1438, 1439)]);
+    }
+
+    #[test]
+    fn times_meet_in_a_minute_all_of_them_have() {
+        let one = |from, to| TimesOfDay::of(window(from, to), &[]);
+        let two = TimesOfDay::of(window(360, 480), &[window(1095, 1320)]);
+        assert!(
+            TimesOfDay::meet([two, one(479, 1095)]) && TimesOfDay::meet([one(1319, 1400), two])
+        );
+        assert!(!TimesOfDay::meet([two, one(480, 1095)]));
+        // Each two of them meet, but never all three.
+        assert!(!TimesOfDay::meet([two, one(400, 1000), one(900, 1200)]));
+        assert!(!TimesOfDay::meet([]));
+    }
+
+    #[test]
+    fn windows_are_joined_only_where_that_makes_them_fewer() {
+        let mut load = Load { window: window(1080, 1320), ..Load::default() };
+        load.more_windows = vec![window(360, 480)];
+        let before = load.clone();
+        load.join_windows();
+        assert_eq!(load, before, "apart, in the order they were entered");
+        load.more_windows.push(window(1300, 1380));
+        load.join_windows();
+        assert_eq!(
+            (load.window, &load.more_windows[..]),
+            (window(360, 480), &[window(1080, 1380)][..])
+        );
+        load.more_windows.push(window(480, 1080));
+        load.join_windows();
+        assert_eq!((load.window, load.more_windows.len()), (window(360, 1380), 0));
+    }
+
+    proptest::proptest! {
+        /// Counted minute by minute, another way than by the bits of an hour.
+        #[test]
+        fn minutes_are_those_in_any_window(ends in proptest::collection::vec((0..1440_u16, 0..1440_u16), 1..4)) {
+            let windows: Vec<Window> = ends.iter().map(|&(from, to)| window(from, to)).collect();
+            let times = TimesOfDay::of(windows[0], &windows[1..]);
+            let inside = |minute: u16| ends.iter().any(|&(from, to)| {
+                let length = if to > from { to - from } else { 1440 - from + to };
+                (minute + 1440 - from) % 1440 < length
+            });
+            for hour in 0..24_u16 {
+                let held: Vec<bool> = (hour * 60..hour * 60 + 60).map(inside).collect();
+                proptest::prop_assert_eq!(&held, &(hour * 60..hour * 60 + 60).map(|minute| times.holds(minute)).collect::<Vec<_>>());
+                let count = held.iter().filter(|held| **held).count() as f64;
+                proptest::prop_assert_eq!(times.share_of_hour(usize::from(hour)), count / 60.0);
+            }
+            let whole = (0..1440).filter(|minute| inside(*minute)).count() as f64;
+            proptest::prop_assert!((times.length().0 - whole / 60.0).abs() < 1e-12);
+            let again = times.windows();
+            proptest::prop_assert!(again.len() <= windows.len());
+            proptest::prop_assert_eq!(TimesOfDay::of(again[0], &again[1..]), times);
         }
     }
 }

@@ -33,7 +33,8 @@ pub use charging::{
 pub use climate::{AirSource, Climate, ClimateSource};
 pub use inverter::{Inverter, InverterSwitching};
 pub use load::{
-    CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, LoadPlace, StayEnd, Usage, Window,
+    CutOut, Draw, DrawSource, DutyCycle, Feed, Group, Load, LoadPlace, StayEnd, TimesOfDay, Usage,
+    Window,
 };
 pub use log::{Correction, Reading, ReadingKind, Sample};
 pub use money::Prices;

@@ -199,6 +199,122 @@ test("each appliance is set on one screen of a small phone, a line a question", 
   }
 });
 
+/** Used by the hour of the stay's first whole day [Wh], from 00:00. */
+async function usedByHour(nightbank) {
+  await nightbank.openPart("Nights");
+  await nightbank.openDetails();
+  const main = nightbank.main();
+  await nightbank.unfold(main, "Hour by hour");
+  const days = main.locator("details").filter({ has: nightbank.page.getByText("Hour by hour", { exact: true }) }).last().locator("details");
+  // The first day begins at the arrival; the second is whole.
+  await days.nth(1).evaluate((day) => (day.open = true));
+  const rows = main.getByRole("table", { name: /^Hour by hour: / }).locator("tbody tr");
+  await rows.nth(23).waitFor();
+  return (await rows.locator("td:nth-child(4)").allInnerTexts()).map(wattHours);
+}
+
+test("used at two times of the day: as much as before, in other hours, after a reload and in a link", async (t) => {
+  const list = await atLoads(t, PHONE);
+  const { nightbank, page } = list;
+  const before_ = await usedByHour(nightbank);
+  await nightbank.openPart("Appliances");
+  const energy = await list.energy("Laptop");
+  await list.open("Laptop");
+  const oneTime = (await list.sheet().boundingBox()).height;
+  await list.field("When").selectOption("Set times");
+  const times = page.getByTestId("times");
+  const rows = times.getByRole("group");
+  const set = async (at, from, until) => {
+    await rows.nth(at).getByLabel("From").fill(from);
+    await rows.nth(at).getByLabel("Until").fill(until);
+  };
+  assert.equal(await rows.count(), 1);
+  assert.equal(await fits(list), true);
+  assert.ok((await list.sheet().boundingBox()).height - oneTime < 60, "one line more for times of one's own");
+  await set(0, "18:00", "22:00");
+  await times.getByRole("button", { name: "Another time" }).click();
+  await rows.nth(1).waitFor();
+  await set(1, "06:00", "08:00");
+  // A third one, and away with it.
+  await times.getByRole("button", { name: "Another time" }).click();
+  await rows.nth(2).waitFor();
+  assert.equal(await times.getByRole("button", { name: "Another time" }).count(), 0, "three at most");
+  assert.equal(await nightbank.overflows(), false);
+  await rows.nth(2).getByRole("button", { name: "Take this time away" }).click();
+  await eventually("two are left", async () => (await rows.count()) === 2);
+  assert.ok(await page.evaluate(() => document.activeElement?.closest("[data-testid=times]") !== null), "the focus stays here");
+  await list.done();
+  assert.equal(await list.energy("Laptop"), energy, "the energy is the same");
+  const after_ = await usedByHour(nightbank);
+  // 68 Wh in six hours for twelve, 08:00 to 20:00: 11 in the place of 6 or of nothing, by hand.
+  const moved = after_.map((used, hour) => used - before_[hour]);
+  for (const [hour, change] of moved.entries()) {
+    const expected = [18, 19].includes(hour) ? energy / 12 : [6, 7, 20, 21].includes(hour) ? energy / 6 : hour >= 8 && hour < 18 ? -energy / 12 : 0;
+    assert.ok(Math.abs(change - expected) <= 1.1, `${hour}:00: ${change} Wh, expected ${expected}`);
+  }
+  const twoTimes = async () => {
+    await nightbank.openPart("Appliances");
+    await list.open("Laptop");
+    const values = await rows.locator("input").evaluateAll((all) => all.map((input) => input.value));
+    await list.done();
+    return values;
+  };
+  await nightbank.settled();
+  await nightbank.reload();
+  assert.deepEqual(await twoTimes(), ["18:00", "22:00", "06:00", "08:00"]);
+  await nightbank.openPart("More");
+  const link = await page.getByLabel("This setup as a link").inputValue();
+  const { context } = await freshContext(t, browser);
+  const other = new Appliances(await Nightbank.open(context, link));
+  await other.nightbank.openPart("Appliances");
+  await other.open("Laptop");
+  assert.deepEqual(
+    await other.page.getByTestId("times").locator("input").evaluateAll((all) => all.map((input) => input.value)),
+    ["18:00", "22:00", "06:00", "08:00"],
+  );
+});
+
+test("times that overlap are joined when they are left, not under the finger", async (t) => {
+  const list = await atLoads(t, PHONE);
+  await list.open("Laptop");
+  await list.field("When").selectOption("Set times");
+  const times = list.page.getByTestId("times");
+  const rows = times.getByRole("group");
+  await times.getByRole("button", { name: "Another time" }).click();
+  await rows.nth(1).waitFor();
+  await rows.nth(1).getByLabel("Until").fill("10:00");
+  await rows.nth(1).getByLabel("From").focus();
+  assert.equal(await rows.count(), 2);
+  await list.field("How many").focus();
+  await eventually("one is left", async () => (await rows.count()) === 1);
+  assert.deepEqual(await rows.locator("input").evaluateAll((all) => all.map((input) => input.value)), ["06:00", "20:00"]);
+});
+
+test("behind the inverter an appliance takes as much on Nights as in its row", async (t) => {
+  const list = await atLoads(t);
+  const { nightbank, page } = list;
+  await nightbank.openPart("Power");
+  await page.getByRole("switch", { name: "An inverter is fitted" }).check({ force: true });
+  await nightbank.openPart("Appliances");
+  await list.open("Laptop");
+  await list.moreExact();
+  await list.sheet().getByRole("radio", { name: "Inverter", exact: true }).check({ force: true });
+  await list.page.getByTestId("quick-inverter").waitFor();
+  await list.field("How many").fill("9");
+  await list.done();
+  await eventually("it takes most", async () => (await list.energy("Laptop")) > 700);
+  const [row, day] = [await list.energy("Laptop"), await total(list)];
+  await nightbank.openPart("Nights");
+  await nightbank.settled();
+  assert.match(await page.getByTestId("takes-most").innerText(), new RegExp(`Laptop.*\\b${Math.round((100 * row) / day)}%`));
+  await nightbank.openDetails();
+  const figures = page.getByTestId("figure");
+  const laptop = figures.filter({ has: page.getByTestId("figure-name").filter({ hasText: "Laptop" }) });
+  assert.equal(wattHours(await laptop.getByTestId("figure-value").innerText()), row);
+  const names = await figures.getByTestId("figure-name").allInnerTexts();
+  assert.ok(!names.some((name) => name.startsWith("Inverter")), names.join(", "));
+});
+
 test("what the inverter takes stands at the appliance that makes it run", async (t) => {
   const list = await atLoads(t);
   await list.nightbank.openPart("Power");

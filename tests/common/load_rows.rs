@@ -4,9 +4,9 @@ use super::values::Manners::{self, Tame, Wild};
 use super::values::{minute, num, text};
 use nightbank::model::*;
 use nightbank::units::*;
-use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::select;
+use proptest::{collection, option};
 
 fn draw(m: Manners) -> impl Strategy<Value = Draw> {
     prop_oneof![
@@ -89,6 +89,12 @@ fn window(m: Manners) -> impl Strategy<Value = Window> {
     ]
 }
 
+/// Seldom any; more than there may be where manners are bad.
+fn more_windows(m: Manners) -> impl Strategy<Value = Vec<Window>> {
+    let most = if m == Wild { 9 } else { limits::MAX_MORE_WINDOWS };
+    prop_oneof![3 => Just(Vec::new()), 1 => collection::vec(window(m), 0..=most)]
+}
+
 fn cut_out(m: Manners) -> impl Strategy<Value = Option<CutOut>> {
     let volts = (num(m, limits::CUT_OUT_V), num(m, limits::CUT_OUT_V));
     option::of(volts.prop_map(|(off, on)| CutOut { off: Volts(off), on: Volts(on) }))
@@ -103,7 +109,7 @@ fn own_load(m: Manners) -> impl Strategy<Value = Load> {
     let feed = (select(vec![Feed::Dc, Feed::Inverter]), select(LoadPlace::ALL.to_vec()));
     let use_ = (feed, usage(m), num(m, limits::STANDBY_W), window(m));
     let rest = (num(m, limits::SURGE_FACTOR), cut_out(m), any::<bool>());
-    (who, how, use_, rest).prop_map(|(who, how, use_, rest)| Load {
+    (who, how, use_, more_windows(m), rest).prop_map(|(who, how, use_, more_windows, rest)| Load {
         id: who.0,
         appliance: who.1,
         name: who.2,
@@ -117,6 +123,7 @@ fn own_load(m: Manners) -> impl Strategy<Value = Load> {
         usage: use_.1,
         standby: Watts(use_.2),
         window: use_.3,
+        more_windows,
         surge_factor: rest.0,
         cut_out: rest.1,
         enabled: rest.2,
@@ -135,7 +142,7 @@ pub fn catalogue_load() -> impl Strategy<Value = Load> {
                 2 => load.draw = other.draw,
                 3 => load.name = other.name,
                 4 => load.enabled = false,
-                5 => load.window = other.window,
+                5 => (load.window, load.more_windows) = (other.window, other.more_windows),
                 _ => {}
             }
             load

@@ -91,6 +91,12 @@ pub fn typical(count: usize) -> Setup {
     setup
 }
 
+/// No, one or two further windows.
+fn more_windows(index: usize) -> Vec<Window> {
+    let all = [Window { from_min: 5, to_min: 17 }, Window { from_min: 30, to_min: 60 }];
+    all[..index % 3].to_vec()
+}
+
 /// A setup with something in every part and every choice taken at least once.
 pub fn everything() -> Setup {
     let mut setup = typical(8);
@@ -132,6 +138,7 @@ pub fn everything() -> Setup {
         usage: usages[index % usages.len()],
         standby: Watts(0.45),
         window: Window { from_min: 61 * index as u16, to_min: 1439 },
+        more_windows: more_windows(index),
         surge_factor: 2.75,
         cut_out: Some(CutOut { off: Volts(21.6), on: Volts(23.45) }),
         enabled: index % 2 == 0,

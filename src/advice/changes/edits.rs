@@ -34,7 +34,7 @@ pub(super) fn on_array(setup: &mut Setup, index: usize, change: impl Fn(&mut Sol
 }
 
 pub(super) fn off_at_night(load: &mut Load) {
-    load.window = Window { from_min: NIGHT_TO_MIN, to_min: NIGHT_FROM_MIN };
+    load.use_only_in(Window { from_min: NIGHT_TO_MIN, to_min: NIGHT_FROM_MIN });
     if load.usage == Usage::AlwaysOn {
         load.usage = Usage::Daily { minutes: load.window.length().minutes() };
     }

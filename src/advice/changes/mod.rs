@@ -221,7 +221,7 @@ impl Change {
             Self::DcInstead { load } => on_load(&mut setup, load, |load| load.feed = Feed::Dc),
             Self::ToMidday { load } => {
                 let window = midday(&setup);
-                on_load(&mut setup, load, |load| load.window = window);
+                on_load(&mut setup, load, |load| load.use_only_in(window));
             }
             Self::InverterWhenUsed => setup.inverter.switching = InverterSwitching::WhenUsed,
             Self::InverterPowerSave { asleep } => {

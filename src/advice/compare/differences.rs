@@ -3,7 +3,7 @@
 use crate::forecast::demand::LoadEnergy;
 use crate::model::{
     BatteryPlace, Chemistry, Controller, DrivingCharger, InverterSwitching, Load, Mounting, Setup,
-    SolarArray,
+    SolarArray, TimesOfDay, Window,
 };
 use crate::units::{AmpHours, Amps, Celsius, Degrees, Hours, Volts, WattHours, Watts};
 
@@ -12,6 +12,13 @@ use crate::units::{AmpHours, Amps, Celsius, Degrees, Hours, Volts, WattHours, Wa
 pub enum Field {
     /// Energy a day of one appliance, at the battery, in the air of the trip's first whole day.
     Load {
+        /// Entry of the catalogue.
+        appliance: Option<u16>,
+        /// The user's own name; may be empty.
+        name: String,
+    },
+    /// When one appliance is used, where every setup has as many of it.
+    LoadTimes {
         /// Entry of the catalogue.
         appliance: Option<u16>,
         /// The user's own name; may be empty.
@@ -141,6 +148,8 @@ pub enum Value {
     Time(Hours),
     /// Every so many days.
     EveryDays(u8),
+    /// Times of day, by their starts.
+    Times(Vec<Window>),
     /// A count.
     Count(usize),
     /// Chemistry.
@@ -182,7 +191,7 @@ pub fn differences(setups: &[(&Setup, LoadEnergy)]) -> Vec<Difference> {
         })
         .collect();
     lines.extend(load_lines(setups));
-    lines.retain(|line| line.values.windows(2).any(|pair| pair[0] != pair[1]));
+    lines.retain(|line| line.values.windows(2).any(|pair| !same(&pair[0], &pair[1])));
     lines
 }
 
@@ -284,7 +293,8 @@ fn weighted(setup: &Setup, of: fn(&SolarArray) -> f64) -> Option<f64> {
     (total.0 > 0.0).then(|| panels(setup).map(|array| of(array) * (array.peak / total)).sum())
 }
 
-/// A line for each appliance of any setup; the same catalogue entry and name are the same one.
+/// Two lines for each appliance of any setup, its energy and its times of day; the same catalogue entry
+/// and name are the same one.
 fn load_lines(setups: &[(&Setup, LoadEnergy)]) -> Vec<Difference> {
     let mut keys: Vec<(Option<u16>, &str)> = Vec::new();
     for load in setups.iter().flat_map(|(setup, _)| setup.enabled_loads()) {
@@ -293,23 +303,53 @@ fn load_lines(setups: &[(&Setup, LoadEnergy)]) -> Vec<Difference> {
             keys.push(key);
         }
     }
-    keys.into_iter()
-        .map(|(appliance, name)| Difference {
-            field: Field::Load { appliance, name: name.to_owned() },
-            values: setups
-                .iter()
-                .map(|(setup, energy)| {
-                    let same: Vec<&Load> = setup
-                        .enabled_loads()
-                        .filter(|load| load.appliance == appliance && load.name == name)
-                        .collect();
-                    if same.is_empty() {
-                        Value::Absent
-                    } else {
-                        Value::Energy(same.iter().map(|load| energy.of_load(load.id)).sum())
-                    }
-                })
-                .collect(),
-        })
-        .collect()
+    let mut lines = Vec::new();
+    for (appliance, name) in keys {
+        let of = |setup: &Setup| -> Vec<Load> {
+            let same = |load: &&Load| load.appliance == appliance && load.name == name;
+            setup.enabled_loads().filter(same).cloned().collect()
+        };
+        let energy = |(setup, energy): &(&Setup, LoadEnergy)| {
+            let same = of(setup);
+            if same.is_empty() {
+                Value::Absent
+            } else {
+                Value::Energy(same.iter().map(|load| energy.of_load(load.id)).sum())
+            }
+        };
+        let name = || name.to_owned();
+        lines.push(Difference {
+            field: Field::Load { appliance, name: name() },
+            values: setups.iter().map(energy).collect(),
+        });
+        let timed = setups.iter().map(|(setup, _)| {
+            let mut same = of(setup);
+            same.retain(|load| load.usage.has_time_of_day());
+            same
+        });
+        let timed: Vec<Vec<Load>> = timed.collect();
+        let alike = timed.windows(2).all(|pair| pair[0].len() == pair[1].len());
+        let times: Vec<Value> = timed.iter().filter_map(|loads| times_of_day(loads)).collect();
+        if alike && times.len() == setups.len() {
+            let field = Field::LoadTimes { appliance, name: name() };
+            lines.push(Difference { field, values: times });
+        }
+    }
+    lines
+}
+
+/// Whether two values are no difference: energies up to what the order of a sum makes of them.
+fn same(one: &Value, other: &Value) -> bool {
+    match (one, other) {
+        (Value::Energy(one), Value::Energy(other)) => (*one - *other).0.abs() < 1e-3,
+        _ => one == other,
+    }
+}
+
+/// When loads are used, all together; `None` for no load.
+fn times_of_day(loads: &[Load]) -> Option<Value> {
+    let windows = loads.iter().flat_map(|load| load.more_windows.iter().chain([&load.window]));
+    let all: Vec<Window> = windows.copied().collect();
+    let (first, more) = all.split_first()?;
+    Some(Value::Times(TimesOfDay::of(*first, more).windows()))
 }

@@ -3,19 +3,21 @@
 use super::capacity::CapacityFound;
 use super::held::LogTrip;
 use super::steps::{Appliance, Pattern};
-use crate::model::limits::{CAPACITY_AH, HEALTH_FRAC};
+use crate::model::limits::{CAPACITY_AH, HEALTH_FRAC, MAX_MORE_WINDOWS};
 use crate::model::{
     Bank, Draw, DrawSource, DutyCycle, Feed, Group, Inverter, InverterSwitching, Load, Setup,
-    Usage, Window,
+    TimesOfDay, Usage, Window,
 };
 use crate::physics::fridge;
 use crate::physics::inverter::InverterCurve;
-use crate::units::{AmpHours, Watts};
+use crate::units::{AmpHours, Hours, Watts};
 
 /// A draw this near to that of a load in the list is taken for it.
 const ALIKE_FRAC: f64 = 0.35;
 /// Share of its time that the window of an appliance holds.
 const IN_WINDOW_FRAC: f64 = 0.9;
+/// Time between windows from which on several are taken for one.
+const GAP: Hours = Hours(2.0);
 /// Hours of the day that must be watched before a running time stands for the whole day.
 const WHOLE_DAY_H: usize = 20;
 
@@ -92,11 +94,33 @@ pub fn likely_load(setup: &Setup, found: &Appliance) -> Option<u32> {
         .map(|(id, _)| id)
 }
 
-/// Smallest part of the day that holds nearly all of the time of an appliance, in whole hours.
+/// Times of day that hold nearly all of the time of an appliance, in whole hours: its busiest hours where
+/// they make two or three windows, else the shortest window.
 #[must_use]
-pub fn usual_window(found: &Appliance) -> Window {
+pub fn usual_times(found: &Appliance) -> TimesOfDay {
     let ran: [f64; 24] = found.by_hour.map(|share| share.unwrap_or(0.0));
     let whole: f64 = ran.iter().sum();
+    let single = TimesOfDay::of(shortest_window(&ran, whole), &[]);
+    let mut hours: Vec<(usize, f64)> = ran.into_iter().enumerate().collect();
+    hours.sort_by(|a, b| b.1.total_cmp(&a.1));
+    let mut held = 0.0;
+    let busiest = hours.iter().take_while(|(_, share)| {
+        let more = held < IN_WINDOW_FRAC * whole;
+        held += share;
+        more
+    });
+    let minute = |hour: usize| (hour % 24 * 60) as u16;
+    let busiest: Vec<Window> = busiest
+        .map(|(hour, _)| Window { from_min: minute(*hour), to_min: minute(hour + 1) })
+        .collect();
+    let Some((first, more)) = busiest.split_first() else { return single };
+    let several = TimesOfDay::of(*first, more);
+    let shorter = several.length() + GAP <= single.length();
+    if shorter && several.windows().len() <= MAX_MORE_WINDOWS + 1 { several } else { single }
+}
+
+/// The shortest part of the day that holds nearly all of the `whole` time.
+fn shortest_window(ran: &[f64; 24], whole: f64) -> Window {
     for length in 1..24 {
         for from in 0..24 {
             let inside: f64 = (0..length).map(|hour| ran[(from + hour) % 24]).sum();
@@ -162,7 +186,7 @@ pub fn measured_load(
         }
         Pattern::Uses if new || watched_hours >= WHOLE_DAY_H => {
             load.usage = Usage::Daily { minutes: found.per_day.minutes().min(1440.0) };
-            load.window = usual_window(found);
+            load.set_times_of_day(&usual_times(found));
         }
         Pattern::Uses => {}
     }

@@ -2,7 +2,7 @@
 //!
 //! - Running together: the sum of the running powers must not pass the continuous rating; while
 //!   one starts, the others running plus its starting power must not pass the surge rating.
-//! - Loads whose time windows never meet cannot run together; the others can.
+//! - Loads whose times of day never meet cannot run together; the others can.
 //! - Current at the battery: the loss curve of [`crate::physics::inverter`] at 11 V per 12 V
 //!   nominal (or the cut-out where higher).
 //! - Battery: current over rated capacity (C-rate) against what the chemistry stands, see
@@ -10,7 +10,7 @@
 //! - Ratings are volt-amperes: motors and cheap chargers reach them at fewer watts than shown.
 
 use super::wiring::{self, CurrentFrom, Severity};
-use crate::model::{Bank, Chemistry, Feed, Inverter, InverterSwitching, Load, Setup, Window};
+use crate::model::{Bank, Chemistry, Feed, Inverter, InverterSwitching, Load, Setup, TimesOfDay};
 use crate::physics::ampacity::{self, Surroundings};
 use crate::physics::battery::cell_data;
 use crate::physics::battery::chemistry::POINTS;
@@ -31,7 +31,7 @@ pub struct OnInverter {
     /// While one of them starts, mains side.
     pub starting: Watts,
     /// When it may run.
-    pub window: Window,
+    pub times: TimesOfDay,
 }
 
 /// Why loads may not run together.
@@ -54,11 +54,11 @@ pub struct Forbidden {
     pub running: Watts,
     /// Worst moment of a start.
     pub starting: Watts,
-    /// Their windows meet, so it can happen as planned.
+    /// Their times meet, so it can happen as planned.
     pub planned: bool,
 }
 
-/// The highest sum of loads whose windows hold the same minute.
+/// The highest sum of loads whose times hold the same minute.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Coincidence {
     /// Minute after midnight at which it is first reached.
@@ -203,7 +203,7 @@ pub fn loads_on(setup: &Setup) -> Vec<OnInverter> {
         let one = load.draw.watts();
         let running = one * f64::from(load.quantity);
         let starting = running + one * (load.surge_factor - 1.0).max(0.0);
-        OnInverter { id: load.id, running, starting, window: load.window }
+        OnInverter { id: load.id, running, starting, times: load.times_of_day() }
     };
     setup
         .enabled_loads()
@@ -233,27 +233,18 @@ pub fn clash(set: &[OnInverter], inverter: &Inverter) -> Option<Clash> {
     }
 }
 
-/// Whether the window holds the minute.
-fn holds(window: Window, minute: u16) -> bool {
-    if window.to_min > window.from_min {
-        (window.from_min..window.to_min).contains(&minute)
-    } else {
-        minute >= window.from_min || minute < window.to_min
-    }
-}
-
-/// Whether all windows share a minute: windows begin somewhere, so one of the beginnings does it.
+/// Whether all have a minute of the day in common.
 fn meet(set: &[OnInverter]) -> bool {
-    set.iter().any(|first| set.iter().all(|other| holds(other.window, first.window.from_min)))
+    TimesOfDay::meet(set.iter().map(|load| load.times))
 }
 
-/// The highest sum at one minute of the day.
+/// The highest sum at one minute of the day: times begin somewhere, so one of the beginnings has it.
 #[must_use]
 pub fn worst_coincidence(loads: &[OnInverter]) -> Coincidence {
     let mut worst = Coincidence::default();
-    for start in loads {
-        let at_min = start.window.from_min;
-        let there = || loads.iter().filter(|load| holds(load.window, at_min));
+    let starts = loads.iter().flat_map(|load| load.times.windows());
+    for at_min in starts.map(|window| window.from_min) {
+        let there = || loads.iter().filter(|load| load.times.holds(at_min));
         let running: Watts = there().map(|load| load.running).sum();
         if running > worst.running {
             worst = Coincidence { at_min, ids: there().map(|load| load.id).collect(), running };

@@ -120,12 +120,46 @@ fn the_window_moves_energy_but_keeps_it() {
     assert_eq!(day.hours[12].running, Watts::ZERO);
     assert!((day.hours[20].running.0 - 4.0).abs() < 1e-9);
     lamp.usage = Usage::Daily { minutes: 600.0 };
-    assert!(!fits_window(&lamp));
+    assert!(!fits_times(&lamp));
     assert!((wh(&lamp) - 50.0).abs() < 1e-9);
     // Ten hours into a window of five: lit all through it, five hours left for the other nineteen.
     let day = LoadDay::of(&lamp, &AROUND);
     assert!((day.hours[20].running.0 - 5.0).abs() < 1e-9);
     assert!((day.hours[12].running.0 - 25.0 / 19.0).abs() < 1e-9);
+}
+
+/// By hand: 60 W for two hours at 06:00 to 08:00 and 18:00 to 22:00 are 120 Wh over six hours, 20 W in each; for
+/// nine hours they are full in the six, and three hours' worth is spread over the other eighteen. A heater
+/// of half the heat needed runs half of the times it has.
+#[test]
+fn several_windows_share_the_use_by_their_length() {
+    let mut lamp = load(60.0, Usage::Daily { minutes: 120.0 });
+    lamp.window = Window { from_min: 18 * 60, to_min: 22 * 60 };
+    lamp.more_windows = vec![Window { from_min: 6 * 60, to_min: 8 * 60 }];
+    let used = |hour: usize| (6..8).contains(&hour) || (18..22).contains(&hour);
+    for (minutes, inside_w, outside_w) in [(120.0, 20.0, 0.0), (540.0, 60.0, 10.0)] {
+        lamp.usage = Usage::Daily { minutes };
+        for (hour, slot) in LoadDay::of(&lamp, &AROUND).hours.iter().enumerate() {
+            let expected = if used(hour) { inside_w } else { outside_w };
+            assert!((slot.running.0 - expected).abs() < 1e-9, "{minutes} {hour}: {slot:?}");
+        }
+        assert!((wh(&lamp) - minutes).abs() < 1e-9);
+    }
+    assert!(!fits_times(&lamp));
+    lamp.usage = Usage::Daily { minutes: 360.0 };
+    assert!(fits_times(&lamp));
+    // The same minutes entered twice are no more of them.
+    let once = LoadDay::of(&lamp, &AROUND).hours;
+    lamp.more_windows.push(Window { from_min: 19 * 60, to_min: 20 * 60 });
+    assert_eq!(LoadDay::of(&lamp, &AROUND).hours, once);
+    lamp.usage =
+        Usage::Duty { cycle: DutyCycle::Heating { heat: Watts(2000.0), start: WattHours::ZERO } };
+    let around = Surroundings { heat: [Watts(1000.0); 24], ..AROUND };
+    let heating = LoadDay::of(&lamp, &around);
+    for (hour, slot) in heating.hours.iter().enumerate() {
+        let expected = if used(hour) { 30.0 } else { 0.0 };
+        assert!((slot.running.0 - expected).abs() < 1e-9, "{hour}: {slot:?}");
+    }
 }
 
 #[test]

@@ -241,6 +241,7 @@ reason-no-charge = Nimmt keine Ladung auf unter
 reason-locked = Wegen Kälte nicht geladen
 reason-management = Eigenverbrauch der Batterie-Elektronik
 reason-standing = Verlust in 30 Tagen Standzeit
+differ-times = { $name }, wann
 differ-all-loads = Alle Geräte
 differ-chemistry = Batterieart
 differ-capacity = Batterie

@@ -141,6 +141,10 @@ window-own = Eigene Zeiten
 window-from = Von
 window-to = Bis
 window-too-short = Es läuft { $time } pro Tag, länger als diese Zeiten. Es füllt sie aus, der Rest verteilt sich auf die übrigen Stunden.
+window-another = Noch eine Zeit
+window-away = Diese Zeit wegnehmen
+window-nth = Zeit { $n }
+window-span = { $from } bis { $to }
 
 add-title = Gerät hinzufügen
 add-search = Suche: Kühlbox, Handy …

@@ -116,8 +116,8 @@ log-cycles = { $n ->
    *[other] Etwas mit { $power } (±{ $error }) kommt und geht von selbst: { $duty } der Zeit, je { $run }, { $n } Läufe.
 }
 log-uses = { $n ->
-    [one] Etwas mit { $power } (±{ $error }) läuft { $time } pro Tag, meist { $from } bis { $to }, { $n } Lauf.
-   *[other] Etwas mit { $power } (±{ $error }) läuft { $time } pro Tag, meist { $from } bis { $to }, { $n } Läufe.
+    [one] Etwas mit { $power } (±{ $error }) läuft { $time } pro Tag, meist { $times }, { $n } Lauf.
+   *[other] Etwas mit { $power } (±{ $error }) läuft { $time } pro Tag, meist { $times }, { $n } Läufe.
 }
 log-by-night = Nur im Dunkeln gesehen. Bei einem Gerät aus deiner Liste wird die Leistung übernommen, seine Zeiten bleiben.
 log-is = Was { $power } zieht

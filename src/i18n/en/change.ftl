@@ -241,6 +241,7 @@ reason-no-charge = Takes no charge below
 reason-locked = Charge refused because of cold
 reason-management = Own draw of its BMS
 reason-standing = Lost in 30 days unused
+differ-times = { $name }, when
 differ-all-loads = All appliances
 differ-chemistry = Battery type
 differ-capacity = Battery

@@ -141,6 +141,10 @@ window-own = Set times
 window-from = From
 window-to = Until
 window-too-short = It runs { $time } a day, longer than these times. The rest is spread over the other hours.
+window-another = Another time
+window-away = Take this time away
+window-nth = Time { $n }
+window-span = { $from } to { $to }
 
 add-title = Add an appliance
 add-search = Search: fridge, phone…

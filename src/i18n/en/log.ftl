@@ -116,8 +116,8 @@ log-cycles = { $n ->
    *[other] Something of { $power } (±{ $error }) comes and goes by itself: { $duty } of the time, { $run } each, { $n } runs.
 }
 log-uses = { $n ->
-    [one] Something of { $power } (±{ $error }) runs { $time } a day, mostly { $from } to { $to }, { $n } run.
-   *[other] Something of { $power } (±{ $error }) runs { $time } a day, mostly { $from } to { $to }, { $n } runs.
+    [one] Something of { $power } (±{ $error }) runs { $time } a day, mostly { $times }, { $n } run.
+   *[other] Something of { $power } (±{ $error }) runs { $time } a day, mostly { $times }, { $n } runs.
 }
 log-by-night = Seen in the dark only. For an appliance in your list the draw is taken over, its hours stay.
 log-is = What draws { $power }

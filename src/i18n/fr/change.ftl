@@ -241,6 +241,7 @@ reason-no-charge = N’accepte aucune charge sous
 reason-locked = Charge refusée à cause du froid
 reason-management = Consommation du BMS
 reason-standing = Perte en 30 jours sans servir
+differ-times = { $name }, quand
 differ-all-loads = Tous les appareils
 differ-chemistry = Type de batterie
 differ-capacity = Batterie

@@ -141,6 +141,10 @@ window-own = Mes horaires
 window-from = De
 window-to = À
 window-too-short = Il tourne { $time } par jour, plus longtemps que cette plage horaire. Le reste est réparti sur les autres heures.
+window-another = Autre plage horaire
+window-away = Retirer cette plage
+window-nth = Plage { $n }
+window-span = de { $from } à { $to }
 
 add-title = Ajouter un appareil
 add-search = Chercher : frigo, téléphone…

@@ -116,8 +116,8 @@ log-cycles = { $n ->
    *[other] Quelque chose de { $power } (±{ $error }) va et vient de lui-même : { $duty } du temps, { $run } à chaque fois, { $n } marches.
 }
 log-uses = { $n ->
-    [one] Quelque chose de { $power } (±{ $error }) tourne { $time } par jour, surtout de { $from } à { $to }, { $n } marche.
-   *[other] Quelque chose de { $power } (±{ $error }) tourne { $time } par jour, surtout de { $from } à { $to }, { $n } marches.
+    [one] Quelque chose de { $power } (±{ $error }) tourne { $time } par jour, surtout { $times }, { $n } marche.
+   *[other] Quelque chose de { $power } (±{ $error }) tourne { $time } par jour, surtout { $times }, { $n } marches.
 }
 log-by-night = Vu dans l’obscurité seulement. Pour un appareil de votre liste, la puissance est reprise, ses heures restent.
 log-is = Ce qui tire { $power }

@@ -241,6 +241,7 @@ reason-no-charge = Laagste laadtemperatuur
 reason-locked = Laden geweigerd door kou
 reason-management = Eigen verbruik van het BMS
 reason-standing = Verlies in 30 dagen stilstand
+differ-times = { $name }, wanneer
 differ-all-loads = Alle apparaten
 differ-chemistry = Soort accu
 differ-capacity = Accu

@@ -141,6 +141,10 @@ window-own = Vaste tijden
 window-from = Van
 window-to = Tot
 window-too-short = Het draait { $time } per dag, langer dan deze tijden. De rest wordt verdeeld over de andere uren.
+window-another = Nog een tijd
+window-away = Deze tijd weghalen
+window-nth = Tijd { $n }
+window-span = van { $from } tot { $to }
 
 add-title = Apparaat toevoegen
 add-search = Zoek: koelkast, telefoon…

@@ -116,8 +116,8 @@ log-cycles = { $n ->
    *[other] Iets van { $power } (±{ $error }) komt en gaat vanzelf: { $duty } van de tijd, telkens { $run }, { $n } keer.
 }
 log-uses = { $n ->
-    [one] Iets van { $power } (±{ $error }) loopt { $time } per dag, meestal van { $from } tot { $to }, { $n } keer.
-   *[other] Iets van { $power } (±{ $error }) loopt { $time } per dag, meestal van { $from } tot { $to }, { $n } keer.
+    [one] Iets van { $power } (±{ $error }) loopt { $time } per dag, meestal { $times }, { $n } keer.
+   *[other] Iets van { $power } (±{ $error }) loopt { $time } per dag, meestal { $times }, { $n } keer.
 }
 log-by-night = Alleen in het donker gezien. Bij een apparaat uit je lijst wordt het vermogen overgenomen, de tijden blijven.
 log-is = Wat { $power } trekt

@@ -11,16 +11,38 @@ use crate::model::{
 use crate::units::{Amps, Litres, LitresPerMinute, MilliAmpHours, Volts, WattHours, Watts};
 
 /// Fields that came later.
-pub(super) const EXTENSIONS: &[Extension] = &[Extension {
-    number: 1,
-    fields: |w, setup, base| {
-        for load in &mut setup.loads {
-            let base = load.appliance.and_then(base).unwrap_or_else(plain_load);
-            differing(w, &mut load.place, &base.place, choice)?;
-        }
-        Ok(())
+pub(super) const EXTENSIONS: &[Extension] = &[
+    Extension {
+        number: 1,
+        fields: |w, setup, base| {
+            for load in &mut setup.loads {
+                let base = load.appliance.and_then(base).unwrap_or_else(plain_load);
+                differing(w, &mut load.place, &base.place, choice)?;
+            }
+            Ok(())
+        },
     },
-}];
+    Extension {
+        number: 3,
+        fields: |w, setup, _base| {
+            setup.loads.iter_mut().try_for_each(|load| more_windows(w, &mut load.more_windows))
+        },
+    },
+];
+
+/// Whether there are windows after the first; one less than their count, then each.
+fn more_windows(w: &mut dyn Wire, more: &mut Vec<Window>) -> Result<(), Fault> {
+    let mut any = !more.is_empty();
+    flag(w, &mut any)?;
+    if !any {
+        more.clear();
+        return Ok(());
+    }
+    let mut above_one = u32::from(more.len() > 1);
+    w.bits(&mut above_one, 1)?;
+    more.resize(above_one as usize + 1, Window { from_min: 0, to_min: 0 });
+    more.iter_mut().try_for_each(|one| window(w, one))
+}
 
 choices!(Group: 4;
     Cold = 0, Heat = 1, Air = 2, Water = 3, Light = 4, Screens = 5, Net = 6, Health = 7,
@@ -80,6 +102,7 @@ pub(super) fn plain_load() -> Load {
         usage: Usage::Daily { minutes: 60.0 },
         standby: Watts(0.0),
         window: Window { from_min: 0, to_min: 0 },
+        more_windows: Vec::new(),
         surge_factor: 1.0,
         cut_out: None,
         enabled: true,
@@ -118,8 +141,14 @@ pub(super) fn load(w: &mut dyn Wire, load: &mut Load, base: Base<'_>) -> Result<
     optional(w, &mut load.appliance, || 0, appliance)?;
     let known = load.appliance.and_then(base);
     let known = known.unwrap_or_else(plain_load);
-    // Its place goes in an extension.
-    let base = Load { id: load.id, appliance: load.appliance, place: load.place, ..known };
+    // Its place and further windows go in extensions.
+    let base = Load {
+        id: load.id,
+        appliance: load.appliance,
+        place: load.place,
+        more_windows: load.more_windows.clone(),
+        ..known
+    };
     differing(w, load, &base, |w, load| differences(w, load, &base))
 }
 

@@ -90,6 +90,7 @@ impl Appliance {
             usage: self.usage,
             standby: self.standby,
             window: self.window,
+            more_windows: Vec::new(),
             surge_factor: self.surge_factor,
             cut_out: self.cuts_out.then_some(cut_out),
             enabled: true,

@@ -9,18 +9,25 @@ use crate::view::lang::{
     amp_hours, amps, day_month, duration, key, number, peak_watts, percent, t, t_args, temperature,
     volts, watt_hours_a_day, watts,
 };
+use crate::view::words::loads::times_words;
 use crate::view::words::names::chemistry_name;
 use time::{Date, Month};
 
 /// What the line is about.
 #[must_use]
 pub fn field_words(field: &Field) -> String {
+    let load_words = |entry: &Option<u16>, name: &String| {
+        if name.is_empty() {
+            t(entry.and_then(name_key).unwrap_or(key!("load-unnamed")))
+        } else {
+            name.clone()
+        }
+    };
     t(match field {
-        Field::Load { appliance: entry, name } => {
-            if !name.is_empty() {
-                return name.clone();
-            }
-            entry.and_then(name_key).unwrap_or(key!("load-unnamed"))
+        Field::Load { appliance, name } => return load_words(appliance, name),
+        Field::LoadTimes { appliance, name } => {
+            let name = load_words(appliance, name);
+            return t_args("differ-times", &[("name", Arg::Text(&name))]);
         }
         Field::AllLoads => key!("differ-all-loads"),
         Field::Chemistry => key!("differ-chemistry"),
@@ -105,6 +112,7 @@ pub fn value_words(field: &Field, value: &Value) -> String {
         Value::Temperature(kept) => temperature(*kept),
         Value::Time(time) => duration(*time),
         Value::EveryDays(days) => t_args("value-every", &[("n", Arg::Count(i32::from(*days)))]),
+        Value::Times(windows) => times_words(windows),
         Value::Count(count) => number(*count as f64, 0),
         Value::Chemistry(chemistry) => chemistry_name(*chemistry),
         Value::BatteryPlace(place) => t(match place {

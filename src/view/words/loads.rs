@@ -1,10 +1,10 @@
 //! Loads in words: how many, how much, how used.
 
 use crate::i18n::Arg;
-use crate::model::{DutyCycle, Feed, Load, StayEnd, Usage};
+use crate::model::{DutyCycle, Feed, Load, StayEnd, Usage, Window};
 use crate::units::{Hours, WattHours};
 use crate::view::lang::{
-    Shown, duration, key, number, percent, quantity, t, t_args, volume, watt_hours, watts,
+    Shown, clock, duration, key, number, percent, quantity, t, t_args, volume, watt_hours, watts,
 };
 
 /// One line: how many, how much, how used.
@@ -78,6 +78,16 @@ pub fn usage_words(usage: &Usage) -> String {
             t_args("unit-a-day", &[("amount", Arg::Text(&watt_hours(per_day)))])
         }
     }
+}
+
+/// Times of day, one after the other.
+#[must_use]
+pub fn times_words(windows: &[Window]) -> String {
+    let span = |window: &Window| {
+        let (from, to) = (clock(window.from_min), clock(window.to_min));
+        t_args("window-span", &[("from", Arg::Text(&from)), ("to", Arg::Text(&to))])
+    };
+    windows.iter().map(span).collect::<Vec<_>>().join(", ")
 }
 
 /// How long a load that follows the air runs in the air of the trip, where it takes `running` a day

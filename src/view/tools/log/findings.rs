@@ -5,7 +5,7 @@ use crate::advice::log::capacity::{CapacityFound, CapacityMissing, CapacityWay};
 use crate::advice::log::held::LogTrip;
 use crate::advice::log::steps::{Appliance, Pattern};
 use crate::advice::log::take_over::{
-    bank_with, likely_load, measured_load, standby_load, usual_window,
+    bank_with, likely_load, measured_load, standby_load, usual_times,
 };
 use crate::advice::log::use_by_hour::HourUse;
 use crate::advice::log::{Lacking, Learned};
@@ -23,6 +23,7 @@ use crate::view::search::SearchResult;
 use crate::view::state::AppState;
 use crate::view::tools::on_site::fit_words;
 use crate::view::widgets::{Danger, DataTable, button, caution, select_field, table_disclosure};
+use crate::view::words::loads::times_words;
 use crate::view::words::names::{counted, load_name};
 use leptos::prelude::*;
 
@@ -238,13 +239,11 @@ fn appliance(app: AppState, setup: &Setup, found: &Appliance, learned: &Learned)
             t_args("log-cycles", &[("n", n), power_arg, error_arg, duty, run])
         }
         Pattern::Uses => {
-            let window = usual_window(found);
-            let (time, from, to) =
-                (duration(found.per_day), clock(window.from_min), clock(window.to_min));
+            let times = times_words(&usual_times(found).windows());
+            let time = duration(found.per_day);
+            let times = ("times", Arg::Text(times.as_str()));
             let time = ("time", Arg::Text(time.as_str()));
-            let from = ("from", Arg::Text(from.as_str()));
-            let to = ("to", Arg::Text(to.as_str()));
-            t_args("log-uses", &[("n", n), power_arg, error_arg, time, from, to])
+            t_args("log-uses", &[("n", n), power_arg, error_arg, time, times])
         }
     };
     let by_night =
