@@ -160,7 +160,7 @@ pub fn use_error_frac(setup: &Setup, around: &Surroundings) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::forecast::demand::day_demand;
+    use crate::forecast::demand::Demands;
     use crate::model::{Draw, DrawSource, DutyCycle, Usage};
     use crate::units::Hours;
 
@@ -189,7 +189,7 @@ mod tests {
         let table = response(&setup);
         let direct = |air: f64| {
             let around = Surroundings::at_rest(&setup, [Celsius(air); 24]);
-            day_demand(&setup, &around, 1.5)[13].total().0
+            Demands::new(&setup, &around, 1.5).on(&around)[13].total().0
         };
         for (usual, anomaly_k) in [(18.0, 7.0), (24.0, -6.5), (30.25, 4.5), (12.0, 0.0)] {
             let extra = table.extra_draw(13, Celsius(usual), anomaly_k).0;
