@@ -70,7 +70,8 @@ pub struct Drain {
 pub type AnswerSignal = Signal<Option<AnswerView>, LocalStorage>;
 
 /// The nights as a figure, with a plus when they go on beyond what was looked at.
-fn figure(answer: &AnswerView) -> String {
+#[must_use]
+pub fn figure(answer: &AnswerView) -> String {
     let plus = if answer.open_ended { "+" } else { "" };
     format!("{}{plus}", number(f64::from(answer.sure_nights), 0))
 }

@@ -110,7 +110,8 @@ fn date_after(first_day: Date, days: usize) -> Date {
 
 impl SocChart {
     /// The date `days` after the first.
-    pub(super) fn date(&self, days: usize) -> Date {
+    #[must_use]
+    pub fn date(&self, days: usize) -> Date {
         date_after(self.first_day, days)
     }
 }

@@ -1,6 +1,7 @@
 //! The words and signs around the course of the battery.
 
 use super::canvas::{Anchor, Frame, Stroke};
+use super::course_data::SocChart;
 use super::course_draw::{LANE_PX, Plot, RIGHT_PX, lanes};
 use super::days::{DayOnAxis, days_on_axis, every_nth_day};
 use super::scale::{clearance_px, fit_labels};
@@ -10,14 +11,11 @@ use crate::view::lang::{day_month, number, percent, t_args, weekday};
 /// Size of a sign [px].
 const SIGN_PX: f64 = 16.0;
 
-impl Plot<'_> {
-    /// The word at the limit, at whichever end and side leaves most room to the other lines.
-    pub(super) fn low_label(&self) {
-        let hours = &self.chart.hours;
-        let (left, top, right, bottom) = self.frame;
-        let canvas = self.canvas;
-        let (line, low) = (self.middle(), self.low());
-        let lows = || hours.iter().map(|hour| hour.low_frac);
+impl SocChart {
+    /// The limit in words, with its range where the cold moves it.
+    #[must_use]
+    pub fn low_words(&self) -> String {
+        let lows = || self.hours.iter().map(|hour| hour.low_frac);
         let (least, most) = (lows().fold(1.0, f64::min) * 100.0, lows().fold(0.0, f64::max));
         let least = number(least, 0);
         let soc = if least == number(most * 100.0, 0) {
@@ -25,7 +23,17 @@ impl Plot<'_> {
         } else {
             format!("{least}–{}", percent(most))
         };
-        let text = t_args("chart-low", &[("soc", Arg::Text(&soc))]);
+        t_args("chart-low", &[("soc", Arg::Text(&soc))])
+    }
+}
+
+impl Plot<'_> {
+    /// The word at the limit, at whichever end and side leaves most room to the other lines.
+    pub(super) fn low_label(&self) {
+        let (left, top, right, bottom) = self.frame;
+        let canvas = self.canvas;
+        let (line, low) = (self.middle(), self.low());
+        let text = self.chart.low_words();
         let width = canvas.width_of(&text, true);
         let height = canvas.font_px * 1.2;
         let mut best: Option<(f64, Frame)> = None;

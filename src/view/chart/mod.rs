@@ -26,7 +26,7 @@ pub use course_data::{
     ChartEvent, ChartMark, ChartReading, MiddleLine, SocBand, SocChart, SocHour, moment,
 };
 pub use curve::{Axis, CurveChart, CurveMark, CurvePoint, curve_chart};
-pub use days::Span;
+pub use days::{Span, days_on_axis};
 pub use flow::{FlowChart, FlowPart, flow_chart};
 pub use glyph::EventKind;
 pub use river::FlowKind;

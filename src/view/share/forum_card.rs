@@ -9,7 +9,8 @@ use super::tables::{days_table, is_measured, loads_table, posted_loads};
 use crate::export::csv::CsvError;
 use crate::export::forum_table::forum_table;
 use crate::export::forum_text::{Markup, forum_text};
-use crate::export::ranking::{Ranking, ranking_svg};
+use crate::export::outlook_picture::outlook_svg;
+use crate::export::ranking::ranking_svg;
 use crate::view::change::ChangeScreens;
 use crate::view::lang::t;
 use crate::view::setups::Setups;
@@ -74,12 +75,14 @@ fn post_loads(setups: Setups, outcome: Outcome) -> AnyView {
     let ranking = move || {
         let (_, outlook) = untrack(|| outcome.course())?;
         let only = measured_only.get_untracked();
-        Some(setups.app.setup.with_untracked(|setup| posted_ranking(setup, &outlook.0, only)))
+        let ranking =
+            setups.app.setup.with_untracked(|setup| posted_ranking(setup, &outlook.0, only));
+        Some(ranking_svg(&ranking))
     };
     view! {
         {which}
         {text_to_post(setups, t("post-loads-field"), text)}
-        {ranking_buttons(setups, t("post-loads-picture"), t("csv-loads-file"), ranking)}
+        {picture_buttons(setups, t("post-loads-picture"), t("csv-loads-file"), ranking)}
     }
     .into_any()
 }
@@ -122,19 +125,19 @@ fn text_to_post(
 
 fn pictures(setups: Setups, outcome: Outcome) -> AnyView {
     let outlook = move || {
-        let Some(whole) = untrack(|| outcome.whole()) else { return nothing_yet(setups) };
-        let setup = setups.app.setup.get_untracked();
-        let name = file_name(&setup, &t("picture-outlook-file"), "png");
-        outlook_picture(&setup, &whole, move |blob| save_picture(setups, &name, blob));
+        let whole = untrack(|| outcome.whole())?;
+        let picture = setups.app.setup.with_untracked(|setup| outlook_picture(setup, &whole));
+        Some(outlook_svg(&picture))
     };
     let ranking = move || {
         let whole = untrack(|| outcome.whole())?;
         let drains = &whole.detail.drains;
-        Some(setups.app.setup.with_untracked(|setup| ranking_of(setup, drains)))
+        let ranking = setups.app.setup.with_untracked(|setup| ranking_of(setup, drains));
+        Some(ranking_svg(&ranking))
     };
     view! {
-        <div class="button-row">{quiet_button(None, t("picture-outlook"), outlook)}</div>
-        {ranking_buttons(setups, t("picture-ranking"), t("picture-ranking-file"), ranking)}
+        {picture_buttons(setups, t("picture-outlook"), t("picture-outlook-file"), outlook)}
+        {picture_buttons(setups, t("picture-ranking"), t("picture-ranking-file"), ranking)}
         <p class="field-hint">{t("picture-about")}</p>
     }
     .into_any()
@@ -151,12 +154,12 @@ fn save_picture(setups: Setups, name: &str, blob: Option<Blob>) {
     }
 }
 
-/// A ranking to save: PNG for forums, SVG to print or draw on.
-fn ranking_buttons(
+/// A picture to save: PNG for forums, SVG to print or draw on.
+fn picture_buttons(
     setups: Setups,
     label: String,
     about: String,
-    ranking: impl Fn() -> Option<Ranking> + Copy + 'static,
+    picture: impl Fn() -> Option<String> + Copy + 'static,
 ) -> AnyView {
     let named = {
         let about = StoredValue::new(about);
@@ -166,13 +169,13 @@ fn ranking_buttons(
         }
     };
     let png = move || {
-        let Some(ranking) = ranking() else { return nothing_yet(setups) };
+        let Some(picture) = picture() else { return nothing_yet(setups) };
         let name = named("png");
-        svg_as_png(&ranking_svg(&ranking), move |blob| save_picture(setups, &name, blob));
+        svg_as_png(&picture, move |blob| save_picture(setups, &name, blob));
     };
     let svg = move || {
-        let Some(ranking) = ranking() else { return nothing_yet(setups) };
-        if download_text(&named("svg"), "image/svg+xml", &ranking_svg(&ranking)).is_err() {
+        let Some(picture) = picture() else { return nothing_yet(setups) };
+        if download_text(&named("svg"), "image/svg+xml", &picture).is_err() {
             setups.file_told.try_set(Some(t("file-not-saved")));
         }
     };

@@ -1,12 +1,16 @@
 //! Pictures to post, always on paper and in ink, whatever the look of the page. They are drawn so large that they
 //! can be read where a forum shows them 600 px wide.
 
-use super::outcome::WholeAnswer;
+use super::outcome::{WholeAnswer, ranking_of};
+use crate::export::outlook_picture::{
+    OutlookPicture, PictureCourse, PictureHour, PictureLantern, PictureSign,
+};
+use crate::export::ranking::Ranking;
 use crate::i18n::Arg;
 use crate::model::Setup;
-use crate::view::answer::AnswerView;
-use crate::view::chart::{SocChart, course_canvas};
-use crate::view::lang::{full_date, key, number, t, t_args, watt_hours_a_day};
+use crate::view::answer::figure;
+use crate::view::chart::{ChartEvent, SocChart, Span, course_canvas, days_on_axis};
+use crate::view::lang::{full_date, key, percent, short_date, t, t_args};
 use crate::view::widgets::LanternLevel;
 use crate::view::words::names::setup_name;
 use leptos::prelude::*;
@@ -14,14 +18,8 @@ use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Blob, CanvasRenderingContext2d, HtmlCanvasElement, HtmlElement, HtmlImageElement};
 
-/// Width of the picture [px].
+/// Width of a PNG [px].
 const WIDTH: f64 = 1200.0;
-const MARGIN: f64 = 48.0;
-const PAPER: &str = "#f5f0e6";
-const INK: &str = "#1b2740";
-const SOFT: &str = "#4c566b";
-const EDGE: &str = "#857a63";
-const GLOW: &str = "#c47812";
 /// Drains listed.
 const DRAINS: usize = 6;
 /// Nights drawn.
@@ -48,77 +46,68 @@ pub fn course_on_paper(course: Option<&SocChart>) -> Option<HtmlCanvasElement> {
     drawn.then_some(canvas)
 }
 
-/// Makes the picture and hands it over as PNG; `None` where the browser makes none.
-pub fn outlook_picture(
-    setup: &Setup,
-    whole: &WholeAnswer,
-    done: impl FnOnce(Option<Blob>) + 'static,
-) {
-    match painted(setup, whole) {
-        Some(canvas) => as_png(&canvas, done),
-        None => done(None),
+/// The answer as a picture has it.
+#[must_use]
+pub fn outlook_picture(setup: &Setup, whole: &WholeAnswer) -> OutlookPicture {
+    let answer = &whole.answer;
+    let drains = whole.detail.drains.get(..DRAINS).unwrap_or(&whole.detail.drains);
+    let Ranking { title: drains_title, rows, footer, .. } = ranking_of(setup, drains);
+    let when = full_date(setup.trip.start());
+    let under = [setup.trip.place.name.as_str(), when.as_str()].join(" · ");
+    let count = Arg::Count(i32::from(answer.sure_nights));
+    let odds = answer.chance_frac.is_some();
+    let nights = answer.lanterns.iter().take(NIGHTS).map(|night| PictureLantern {
+        glow_frac: match night.level {
+            LanternLevel::Lit => 1.0,
+            LanternLevel::Low => 0.35,
+            LanternLevel::Dark | LanternLevel::Past => 0.0,
+        },
+        day: night.label.clone(),
+        chance: night.chance.clone(),
+    });
+    OutlookPicture {
+        title: setup_name(setup),
+        subtitle: under.trim_start_matches(" · ").to_owned(),
+        figure: figure(answer),
+        counted: t_args("answer-nights", &[("n", count)]),
+        sure: t(if odds { key!("answer-sure") } else { key!("answer-average") }),
+        lanterns: nights.collect(),
+        course: whole.course.as_ref().map(picture_course),
+        drains_title,
+        drains: rows,
+        footer,
     }
 }
 
-fn painted(setup: &Setup, whole: &WholeAnswer) -> Option<HtmlCanvasElement> {
-    let answer = &whole.answer;
-    let course = course_on_paper(whole.course.as_ref());
-    let room = WIDTH - 2.0 * MARGIN;
-    let course_height = course.as_ref().map_or(0.0, |course| {
-        f64::from(course.height()) / f64::from(course.width().max(1)) * room + 24.0
-    });
-    let drains = whole.detail.drains.iter().take(DRAINS);
-    let height = 420.0 + course_height + 62.0 + 52.0 * drains.len() as f64 + 60.0;
-    let canvas = canvas()?;
-    canvas.set_width(WIDTH as u32);
-    canvas.set_height(height as u32);
-    let context: CanvasRenderingContext2d = canvas.get_context("2d").ok()??.dyn_into().ok()?;
-    let page = Page { context: &context };
-    page.fill(PAPER, (0.0, 0.0, WIDTH, height));
-    let trip = &setup.trip;
-    let when = full_date(trip.start());
-    let under = [trip.place.name.as_str(), when.as_str()].join(" · ");
-    page.words(&setup_name(setup), (MARGIN, 78.0), "600 44px Georgia, serif", INK);
-    page.words(under.trim_start_matches(" · "), (MARGIN, 120.0), "30px sans-serif", SOFT);
-    let plus = if answer.open_ended { "+" } else { "" };
-    let figure = format!("{}{plus}", number(f64::from(answer.sure_nights), 0));
-    let wide = page.words(&figure, (MARGIN, 232.0), "600 104px Georgia, serif", INK);
-    let count = Arg::Count(i32::from(answer.sure_nights));
-    let beside = MARGIN + wide + 20.0;
-    page.words(
-        &t_args("answer-nights", &[("n", count)]),
-        (beside, 200.0),
-        "600 36px Georgia, serif",
-        INK,
-    );
-    let odds = answer.chance_frac.is_some();
-    let sure = t(if odds { key!("answer-sure") } else { key!("answer-average") });
-    page.words(&sure, (beside, 234.0), "30px sans-serif", SOFT);
-    page.lanterns(answer, 262.0);
-    let mut y = 420.0;
-    if let Some(course) = &course {
-        let drawn = context.draw_image_with_html_canvas_element_and_dw_and_dh(
-            course,
-            MARGIN,
-            y,
-            room,
-            course_height - 24.0,
-        );
-        y += if drawn.is_ok() { course_height } else { 0.0 };
+fn picture_course(chart: &SocChart) -> PictureCourse {
+    let span = |span: &Span| (span.from_hour, span.to_hour);
+    let days = days_on_axis(chart.start_hour_of_day, chart.hours.len());
+    let sign = |event: &ChartEvent| {
+        let span = event.span.within(chart.hours.len() as f64)?;
+        let hour = f64::midpoint(span.from_hour, span.to_hour);
+        Some(PictureSign { hour, path: event.kind.svg_path() })
+    };
+    let signs = |weather: bool| {
+        let events = chart.events.iter().filter(|event| event.kind.is_weather() == weather);
+        events.filter_map(sign).collect::<Vec<_>>()
+    };
+    PictureCourse {
+        start_frac: chart.start_soc_frac,
+        hours: chart
+            .hours
+            .iter()
+            .map(|hour| PictureHour {
+                soc_frac: hour.soc_frac,
+                low_frac: hour.low_frac,
+                band_frac: hour.band.map(|band| (band.p10_frac, band.p90_frac)),
+            })
+            .collect(),
+        nights: chart.nights.iter().map(span).collect(),
+        days: days.iter().map(|day| (span(&day.span), short_date(chart.date(day.day)))).collect(),
+        signs: [signs(false), signs(true)],
+        levels: [0.0, 0.5, 1.0].map(percent),
+        low_words: chart.low_words(),
     }
-    page.words(&t("answer-drains"), (MARGIN, y + 36.0), "600 32px Georgia, serif", INK);
-    y += 62.0;
-    let longest = whole.detail.drains.iter().map(|drain| drain.per_day.0).fold(0.0, f64::max);
-    for drain in drains {
-        let value = watt_hours_a_day(drain.per_day);
-        page.words(&drain.name, (MARGIN, y + 24.0), "28px sans-serif", INK);
-        page.words_right(&value, (WIDTH - MARGIN, y + 24.0), "600 28px sans-serif", INK);
-        let share = if longest > 0.0 { drain.per_day.0 / longest } else { 0.0 };
-        page.fill(GLOW, (MARGIN, y + 35.0, (room * share).max(2.0), 7.0));
-        y += 52.0;
-    }
-    page.words(&t("post-note"), (MARGIN, y + 40.0), "26px sans-serif", SOFT);
-    Some(canvas)
 }
 
 /// Hands a picture in SVG over as PNG, [`WIDTH`] wide; `None` where the browser makes none.
@@ -155,61 +144,4 @@ fn as_png(canvas: &HtmlCanvasElement, done: impl FnOnce(Option<Blob>) + 'static)
     let call = Closure::once_into_js(move |blob: JsValue| done(blob.dyn_into().ok()));
     // Where it throws the callback is not called; only a canvas with foreign pictures does.
     let _ = canvas.to_blob(call.unchecked_ref());
-}
-
-struct Page<'a> {
-    context: &'a CanvasRenderingContext2d,
-}
-
-impl Page<'_> {
-    fn fill(&self, colour: &str, (x, y, width, height): (f64, f64, f64, f64)) {
-        self.context.set_fill_style_str(colour);
-        self.context.fill_rect(x, y, width, height);
-    }
-
-    /// Writes, and gives the width.
-    fn words(&self, text: &str, (x, y): (f64, f64), font: &str, colour: &str) -> f64 {
-        self.context.set_font(font);
-        self.context.set_fill_style_str(colour);
-        self.context.set_text_align("left");
-        // Fails for numbers that are none only.
-        let _ = self.context.fill_text_with_max_width(text, x, y, WIDTH - MARGIN - x);
-        self.context.measure_text(text).map_or(0.0, |size| size.width())
-    }
-
-    fn words_right(&self, text: &str, (x, y): (f64, f64), font: &str, colour: &str) {
-        self.context.set_font(font);
-        self.context.set_fill_style_str(colour);
-        self.context.set_text_align("right");
-        let _ = self.context.fill_text(text, x, y);
-    }
-
-    /// One lantern a night: full glow, half, or an outline; day and chance below.
-    fn lanterns(&self, answer: &AnswerView, y: f64) {
-        let step = (WIDTH - 2.0 * MARGIN) / NIGHTS as f64;
-        for (index, night) in answer.lanterns.iter().take(NIGHTS).enumerate() {
-            let middle = MARGIN + step * (index as f64 + 0.5);
-            let (left, top, width, height) = (middle - 16.0, y + 14.0, 32.0, 46.0);
-            let glow = match night.level {
-                LanternLevel::Lit => 1.0,
-                LanternLevel::Low => 0.35,
-                LanternLevel::Dark | LanternLevel::Past => 0.0,
-            };
-            self.fill(GLOW, (left, top + height * (1.0 - glow), width, height * glow));
-            let line = if night.level == LanternLevel::Dark { EDGE } else { INK };
-            self.context.set_stroke_style_str(line);
-            self.context.set_line_width(3.0);
-            self.context.stroke_rect(left, top, width, height);
-            self.context.begin_path();
-            // Fails for a negative radius only.
-            let _ = self.context.arc(middle, top, 10.0, std::f64::consts::PI, 0.0);
-            self.context.stroke();
-            self.context.set_text_align("center");
-            for (text, below, colour) in [(&night.label, 94.0, SOFT), (&night.chance, 124.0, INK)] {
-                self.context.set_font("26px sans-serif");
-                self.context.set_fill_style_str(colour);
-                let _ = self.context.fill_text_with_max_width(text, middle, y + below, step);
-            }
-        }
-    }
 }
