@@ -40,6 +40,43 @@ test(`at ${WIDTHS.join(", ")} px everything fits, and every target has room for 
   watch.assertClean(server.origin);
 });
 
+/** Whatever of the first screen does not stand above the fold, or has lines it should not have. */
+async function belowTheFold(page) {
+  return page.evaluate(() => {
+    const at = (id) => document.querySelector(`[data-testid=${id}]`);
+    const box = (id) => at(id).getBoundingClientRect();
+    const nav = document.querySelector("nav").getBoundingClientRect();
+    // A desk has its parts at the side.
+    const fold = nav.left === 0 && nav.width === innerWidth ? nav.top : innerHeight;
+    const shown = ["notices", "answer-figure", "wish", "verdict", "takes-most", "step-button"];
+    const found = shown.filter((id) => box(id).bottom > fold + 0.5 || box(id).height === 0).map((id) => `${id} ends at ${box(id).bottom}, the fold is at ${fold}`);
+    if (box("notices").height > 40) found.push(`the notice of the example takes ${box("notices").height} px`);
+    const words = [...document.querySelectorAll("nav [data-testid=tab] span")].map((word) => word.getBoundingClientRect());
+    for (const [one, next] of words.slice(1).map((word, before) => [words[before], word])) {
+      if (next.top < one.bottom && next.left - one.right < 4) found.push(`two words of the navigation ${(next.left - one.right).toFixed(1)} px apart`);
+    }
+    return found;
+  });
+}
+
+for (const [width, height] of [[360, 640], [1280, 800]]) {
+  test(`the first screen at ${width} by ${height} px holds the answer and the next step in every language; pictures in every look`, async (t) => {
+    const found = [];
+    for (const locale of ["en-GB", "de-DE", "fr-FR", "nl-NL"]) {
+      const { nightbank, page, watch } = await openAt(t, browser, server.url, width, { viewport: { width, height }, locale, reducedMotion: "reduce", message: false });
+      await page.getByTestId("step-gain").getByText("→").waitFor({ timeout: 60_000 });
+      await nightbank.settled();
+      found.push(...(await belowTheFold(page)).map((line) => `${locale}: ${line}`));
+      for (const word of LOOKS) {
+        await look(page, word);
+        await page.screenshot({ path: path.join(PICTURES, `first-screen-${width}-${locale.slice(0, 2)}-${word}.png`) });
+      }
+      watch.assertClean(server.origin);
+    }
+    assert.deepEqual(found, []);
+  });
+}
+
 /** The ends of a table that has no room: what of it can be seen once it is moved aside as far as it goes. */
 const asideOf = (box) => {
   box.scrollLeft = box.scrollWidth;

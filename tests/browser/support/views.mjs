@@ -203,12 +203,15 @@ export const PICTURES = fileURLToPath(new URL("../../output/pictures", import.me
 
 const windowOf = (width) => ({ width, height: width < 700 ? 640 : 800 });
 
-/** The page with its invented example in a window of this width [px], closed when the test `t` ends. */
-export async function openAt(t, browser, url, width, options = {}) {
+/**
+ * The page with its invented example in a window of this width [px], closed when the test `t` ends; past the message
+ * of the first visit, which is told in English, unless `message` is false.
+ */
+export async function openAt(t, browser, url, width, { message = true, ...options } = {}) {
   const { context, watch } = await freshContext(t, browser, { viewport: windowOf(width), deviceScaleFactor: 1, ...options });
   context.setDefaultTimeout(15_000);
   const nightbank = await Nightbank.open(context, url);
-  await nightbank.pastFirstMessage();
+  if (message) await nightbank.pastFirstMessage();
   return { nightbank, page: nightbank.page, watch };
 }
 
