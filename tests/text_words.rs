@@ -92,6 +92,12 @@ const AVOIDED: &[(Lang, &[(&str, &str)])] = &[
     (
         Lang::Fr,
         &[
+            (" :", "narrow no-break space before it"),
+            (" ;", "narrow no-break space before it"),
+            (" !", "narrow no-break space before it"),
+            (" ?", "narrow no-break space before it"),
+            (" »", "narrow no-break space before it"),
+            ("« ", "narrow no-break space behind it"),
             ("a chance", "la probabilité"),
             ("ne chance", "une probabilité"),
             ("Chance", "probabilité"),

@@ -33,7 +33,7 @@ from-nights = Votre séjour est simulé heure par heure, { $times } fois, chaque
 from-likely = Dans la moitié des simulations, la batterie tient au moins ce nombre de nuits. Le nombre de nuits voulu se règle sous « Séjour ».
 from-first-low = { $often }, la batterie reste au-dessus de votre limite jusqu’à cette heure.
 from-lowest = { $often }, l’état de charge ne descend jamais plus bas. En attendant les probabilités, ce chiffre vaut par temps moyen.
-answer-most = Le plus gourmand : { $name } ({ $share })
+answer-most = Le plus gourmand : { $name } ({ $share })
 verdict-all = { $n ->
     [one] La batterie tient la nuit, { $often }.
    *[other] La batterie tient les { $n } nuits, { $often }.

@@ -18,13 +18,13 @@ helps-more = { $n ->
 helps-now = Probabilité de tenir { $n ->
     [one] { $n } nuit
    *[other] { $n } nuits
-} en l’état : { $chance }.
+} en l’état : { $chance }.
 helps-too-far = { $n ->
     [one] Aucun changement seul n’aide à tenir { $n } nuit.
    *[other] Aucun changement seul n’aide à tenir { $n } nuits.
 }
-helps-sure = Rien de plus à faire pour ce séjour. Rester plus longtemps ? Déplacez les nuits sur le premier écran.
-helps-none = Rien trouvé qui augmente cette chance. « Plus de nuits » combine plusieurs changements.
+helps-sure = Rien de plus à faire pour ce séjour. Rester plus longtemps ? Déplacez les nuits sur le premier écran.
+helps-none = Rien trouvé qui augmente cette chance. « Plus de nuits » combine plusieurs changements.
 help-gain = { $from } → { $to }
 help-mean = { $to_n ->
     [one] { $to } nuit
@@ -48,7 +48,7 @@ next-gain = { $n ->
    *[other] Tenir { $n } nuits : { $from } → { $to }
 }
 next-playing = Simulation en cours…
-next-tried = Fait : { $change }
+next-tried = Fait : { $change }
 next-back = Annuler ce changement
 help-apply = Appliquer
 help-apply-name = Appliquer : { $change }
@@ -280,7 +280,7 @@ value-every = { $n ->
    *[other] tous les { $n } jours
 }
 value-relay = coupleur-séparateur, { $limit }
-alternatives-title = Qu’est-ce qui ferait la différence ?
+alternatives-title = Qu’est-ce qui ferait la différence ?
 alternative-as-it-is = En l’état
 alternative-battery = Une deuxième batterie comme la vôtre
 alternative-lithium = Lithium (LiFePO4), même capacité
@@ -291,6 +291,6 @@ alternative-lasts = { $sure_n ->
     [one] { $sure } nuit sûre
    *[other] { $sure } nuits sûres
 }. { $n ->
-    [one] Probabilité de tenir { $n } nuit : { $chance }
-   *[other] Probabilité de tenir { $n } nuits : { $chance }
+    [one] Probabilité de tenir { $n } nuit : { $chance }
+   *[other] Probabilité de tenir { $n } nuits : { $chance }
 }

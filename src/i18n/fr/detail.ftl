@@ -34,7 +34,7 @@ note-lead-full = La batterie est pleine environ { $days_n ->
     [one] { $days } jour
    *[other] { $days } jours
 } par semaine. Le plomb en a besoin au moins une fois par semaine environ, sinon il vieillit vite (sulfatation).
-note-lead-full-daily = La batterie est pleine presque chaque jour : le plomb ne vieillit pas trop tôt.
+note-lead-full-daily = La batterie est pleine presque chaque jour : le plomb ne vieillit pas trop tôt.
 note-unmet = Batterie vide à partir du { $when } : plus rien ne fonctionne tant que rien ne la recharge.
 note-unused-sun = En moyenne, { $amount } de soleil par jour sont perdus, la batterie étant pleine. Utilisez les appareils gourmands vers midi.
 note-no-inverter = Un appareil passe par un convertisseur, mais vous n’en avez saisi aucun sous « Énergie ».
@@ -77,5 +77,5 @@ wish-chance = { $n ->
     [one] Pour { $n } nuit : probabilité { $chance }
    *[other] Pour { $n } nuits : probabilité { $chance }
 }
-night-title = Nuit du { $night } : { $chance }
-night-figures = Par temps moyen, l’état de charge descend à { $lowest }. Le soleil apporte { $sun } ce jour-là ; vous consommez { $used }.
+night-title = Nuit du { $night } : { $chance }
+night-figures = Par temps moyen, l’état de charge descend à { $lowest }. Le soleil apporte { $sun } ce jour-là ; vous consommez { $used }.

@@ -2,10 +2,10 @@
 part-log = Un journal de relevés
 tool-log-told = Un tableau issu du moniteur de batterie montre ce que vous consommez la nuit, ce qui s’allume et s’éteint, et la capacité qui reste.
 
-log-told = Apportez un tableau d’heures et de relevés, comme les moniteurs de batterie et les régulateurs solaires en enregistrent. Il ne quitte pas cet appareil : il est oublié quand vous fermez la page, et ne figure dans aucun lien ni fichier.
+log-told = Apportez un tableau d’heures et de relevés, comme les moniteurs de batterie et les régulateurs solaires en enregistrent. Il ne quitte pas cet appareil : il est oublié quand vous fermez la page, et ne figure dans aucun lien ni fichier.
 log-bring = Apporter le journal
 log-file = Choisir un fichier
-log-drop = Ou déposez un fichier ici : CSV ou texte brut.
+log-drop = Ou déposez un fichier ici : CSV ou texte brut.
 log-paste = Ou collez ses lignes
 log-read = Lire ces lignes
 log-clear = Retirer le journal
@@ -28,7 +28,7 @@ log-above = { $n ->
 log-preview = Les premières lignes
 log-line = Ligne
 log-column = Colonne { $n }
-log-column-named = Colonne { $n } : { $name }
+log-column-named = Colonne { $n } : { $name }
 log-by-figures = Reconnue à ses seuls chiffres. À vérifier.
 log-role-unused = Non utilisée
 log-role-time = Heure
@@ -39,11 +39,11 @@ log-role-amps = Courant de la batterie
 log-role-watts = Puissance de la batterie
 log-role-charging = Puissance qui entre
 log-role-used = Puissance consommée
-log-ask-time = Quelle colonne donne l’heure ?
-log-ask-figure = Quelle colonne est un relevé ? Choisissez-en au moins une.
-log-ask-order = Jour ou mois d’abord ? Ces dates se lisent des deux façons.
-log-ask-mark = Virgule ou point ? Certains de ces nombres se lisent des deux façons.
-log-ask-plus = Plus veut-il dire charge ou consommation ? Ce journal ne le montre pas.
+log-ask-time = Quelle colonne donne l’heure ?
+log-ask-figure = Quelle colonne est un relevé ? Choisissez-en au moins une.
+log-ask-order = Jour ou mois d’abord ? Ces dates se lisent des deux façons.
+log-ask-mark = Virgule ou point ? Certains de ces nombres se lisent des deux façons.
+log-ask-plus = Plus veut-il dire charge ou consommation ? Ce journal ne le montre pas.
 log-order = En premier dans la date
 log-order-day = Jour
 log-order-month = Mois
@@ -67,21 +67,21 @@ log-left-no-time = Pas d’heure
 log-left-time-unread = Heure non comprise
 log-left-same-time = Même heure qu’une ligne précédente
 log-left-no-figure = Pas de relevé
-log-left-unread = { $name } : pas un nombre
-log-left-range = { $name } : impossible
+log-left-unread = { $name } : pas un nombre
+log-left-range = { $name } : impossible
 
 log-found = Ce que montre le journal
 log-span = { $n ->
     [one] { $n } ligne sur { $span }, dont { $covered } sans trou.
    *[other] { $n } lignes sur { $span }, dont { $covered } sans trou.
 }
-log-take = Reprendre : { $what }
-toast-log-taken = Repris du journal : { $what }
+log-take = Reprendre : { $what }
+toast-log-taken = Repris du journal : { $what }
 log-known = Comme chez vous.
 log-lacks-time = Seulement { $time } de relevés. Un jour et une nuit ou plus en disent bien davantage.
 log-lacks-gaps = Il manque { $share } du temps. La suite est moins sûre.
-log-lacks-power = Ni courant ni puissance : consommation, appareils et capacité n’y apparaissent pas.
-log-lacks-soc = Pas d’état de charge : la prévision ne peut pas être comparée.
+log-lacks-power = Ni courant ni puissance : consommation, appareils et capacité n’y apparaissent pas.
+log-lacks-soc = Pas d’état de charge : la prévision ne peut pas être comparée.
 log-lacks-rows = Une ligne toutes les { $time } est trop rare pour voir les appareils s’allumer. Une par minute les montre.
 log-lacks-night = Quelque chose chargeait tout le temps, la consommation n’apparaît donc pas. Enregistrez aussi une nuit.
 log-standby = Veille mesurée
@@ -104,16 +104,16 @@ log-in-least = { $n ->
     [one] Au moins { $energy } sont entrés sur { $n } jour entier, { $peak } au plus. Ce que les appareils consommaient alors n’apparaît pas.
    *[other] Au moins { $energy } sont entrés sur { $n } jours entiers, { $peak } au plus. Ce que les appareils consommaient alors n’apparaît pas.
 }
-log-capacity = Capacité utilisée : { $capacity } (±{ $error }), { $share } des { $label } de l’étiquette.
+log-capacity = Capacité utilisée : { $capacity } (±{ $error }), { $share } des { $label } de l’étiquette.
 log-capacity-counted = D’après la charge comptée pendant que l’état de charge baissait. Si une capacité a été saisie dans le moniteur, il ne montre peut-être que celle-là.
-log-capacity-rested = De pleine à une tension au repos. Ne videz pas une batterie pour le savoir : le plomb en souffre, et tout ce qui y est branché s’éteint.
-log-capacity-no-current = Capacité : il faut le courant ou la puissance de la batterie.
-log-capacity-no-state = Capacité : il faut l’état de charge, ou une tension après des heures de repos sur une batterie pleine auparavant.
-log-capacity-swing = Capacité : la charge n’a varié que de { $swing }. Il faut 30 % ou plus.
-log-capacity-contradicts = Capacité : le courant et l’état de charge ne concordent pas. Vérifiez les colonnes.
+log-capacity-rested = De pleine à une tension au repos. Ne videz pas une batterie pour le savoir : le plomb en souffre, et tout ce qui y est branché s’éteint.
+log-capacity-no-current = Capacité : il faut le courant ou la puissance de la batterie.
+log-capacity-no-state = Capacité : il faut l’état de charge, ou une tension après des heures de repos sur une batterie pleine auparavant.
+log-capacity-swing = Capacité : la charge n’a varié que de { $swing }. Il faut 30 % ou plus.
+log-capacity-contradicts = Capacité : le courant et l’état de charge ne concordent pas. Vérifiez les colonnes.
 log-cycles = { $n ->
-    [one] Quelque chose de { $power } (±{ $error }) va et vient de lui-même : { $duty } du temps, { $run } à chaque fois, { $n } marche.
-   *[other] Quelque chose de { $power } (±{ $error }) va et vient de lui-même : { $duty } du temps, { $run } à chaque fois, { $n } marches.
+    [one] Quelque chose de { $power } (±{ $error }) va et vient de lui-même : { $duty } du temps, { $run } à chaque fois, { $n } marche.
+   *[other] Quelque chose de { $power } (±{ $error }) va et vient de lui-même : { $duty } du temps, { $run } à chaque fois, { $n } marches.
 }
 log-uses = { $n ->
     [one] Quelque chose de { $power } (±{ $error }) tourne { $time } par jour, surtout { $times }, { $n } marche.

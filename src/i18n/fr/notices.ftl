@@ -6,8 +6,8 @@ adjusted = { $n ->
    *[other] { $n } valeurs hors limites ont été corrigées.
 }
 misfits = { $n ->
-    [one] Une valeur n’a pas pu être lue. Elle a été laissée de côté ou remplacée par la valeur habituelle : { $where }. Vérifiez-la.
-   *[other] { $n } valeurs n’ont pas pu être lues. Elles ont été laissées de côté ou remplacées par des valeurs habituelles : { $where }. Vérifiez-les.
+    [one] Une valeur n’a pas pu être lue. Elle a été laissée de côté ou remplacée par la valeur habituelle : { $where }. Vérifiez-la.
+   *[other] { $n } valeurs n’ont pas pu être lues. Elles ont été laissées de côté ou remplacées par des valeurs habituelles : { $where }. Vérifiez-les.
 }
 misfit-part = { $part ->
     [name] Nom

@@ -3,7 +3,7 @@ origins-hint = Touchez un chiffre pour voir comment il est calculé.
 from-balance = Moyennes sur tout le séjour, de l’arrivée au départ, par temps moyen.
 from-total = Ce que tous les appareils activés plus bas prélèvent sur la batterie en une journée entière de ce séjour, pertes du convertisseur comprises.
 from-sun = À leur puissance nominale, vos { $peak } de panneaux donneraient { $light } par jour sous cette lumière. { $lost } sont perdus : ombre, verre, chaleur, saleté, câbles et régulateur. La batterie ne peut pas prendre { $unused }.
-from-sun-snow = La neige sur les panneaux prend { $amount } de ces pertes. C’est estimé d’après la température et l’inclinaison, si personne ne les dégage. Dégagez-les seulement depuis le sol : ne montez jamais sur un toit verglacé.
+from-sun-snow = La neige sur les panneaux prend { $amount } de ces pertes. C’est estimé d’après la température et l’inclinaison, si personne ne les dégage. Dégagez-les seulement depuis le sol : ne montez jamais sur un toit verglacé.
 from-driving = { $sum } fournis par le moteur pendant que vous roulez, répartis sur { $days_n ->
     [one] { $days } jour
    *[other] { $days } jours

@@ -34,7 +34,7 @@ locate-asking = Localisation en cours…
 locate-refused = L’accès à la position a été refusé. Saisissez plutôt un lieu.
 locate-failed = La position n’a pas pu être déterminée. Saisissez plutôt un lieu.
 locate-timed-out = La localisation a pris trop de temps. Réessayez à ciel dégagé, ou saisissez un lieu.
-locate-hint = Seulement sur demande ; à { $km_10 } près ; reste sur cet appareil.
+locate-hint = Seulement sur demande ; à { $km_10 } près ; reste sur cet appareil.
 locate-missing = Ce navigateur ne donne pas la position à cette page. Saisissez plutôt un lieu.
 
 dates-title = Dates
