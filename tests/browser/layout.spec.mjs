@@ -50,6 +50,9 @@ async function belowTheFold(page) {
     const fold = nav.left === 0 && nav.width === innerWidth ? nav.top : innerHeight;
     const shown = ["notices", "answer-figure", "wish", "verdict", "takes-most", "step-button"];
     const found = shown.filter((id) => box(id).bottom > fold + 0.5 || box(id).height === 0).map((id) => `${id} ends at ${box(id).bottom}, the fold is at ${fold}`);
+    // Beside what is edited there is room for the chart as well.
+    const chart = document.querySelector(".chart-course canvas").getBoundingClientRect();
+    if (fold === innerHeight && (chart.bottom > fold + 0.5 || chart.height < 200)) found.push(`the chart from ${chart.top} to ${chart.bottom}`);
     if (box("notices").height > 40) found.push(`the notice of the example takes ${box("notices").height} px`);
     const words = [...document.querySelectorAll("nav [data-testid=tab] span")].map((word) => word.getBoundingClientRect());
     for (const [one, next] of words.slice(1).map((word, before) => [words[before], word])) {

@@ -26,8 +26,9 @@ pub fn height_px(chart: &SocChart, width_px: f64, font_px: f64) -> f64 {
     top_px(chart, font_px) + plot_height_px(width_px) + below_px(chart, font_px)
 }
 
+/// Low enough to stand below the answer on a desk of 800 px.
 fn plot_height_px(width_px: f64) -> f64 {
-    (width_px * 0.5).clamp(170.0, 320.0)
+    (width_px * 0.38).clamp(170.0, 320.0)
 }
 
 fn top_px(chart: &SocChart, font_px: f64) -> f64 {
