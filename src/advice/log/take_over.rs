@@ -192,3 +192,45 @@ pub fn measured_load(
     }
     load
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Ran so much of these hours, and never of the others.
+    fn ran(hours: &[(usize, f64)]) -> Appliance {
+        let mut by_hour = [Some(0.0); 24];
+        for (hour, share) in hours {
+            by_hour[*hour] = Some(*share);
+        }
+        Appliance {
+            power: Watts(60.0),
+            power_sd: Watts(1.0),
+            runs: 20,
+            usual_run: Hours(1.0),
+            duty_frac: 0.1,
+            per_day: Hours(2.0),
+            by_hour,
+            pattern: Pattern::Uses,
+        }
+    }
+
+    fn found(hours: &[(usize, f64)]) -> Vec<(u16, u16)> {
+        let times = usual_times(&ran(hours)).windows();
+        times.iter().map(|window| (window.from_min / 60, window.to_min / 60)).collect()
+    }
+
+    #[test]
+    fn breakfast_and_evening_are_two_times_and_a_stray_run_is_none() {
+        assert_eq!(found(&[(7, 0.5), (18, 0.4), (19, 0.6), (13, 0.02)]), [(7, 8), (18, 20)]);
+        assert_eq!(found(&[(23, 0.5), (0, 0.5), (12, 0.5)]), [(12, 13), (23, 1)]);
+    }
+
+    #[test]
+    fn a_pause_of_an_hour_and_use_all_over_the_day_are_one_time() {
+        assert_eq!(found(&[(18, 0.5), (20, 0.5)]), [(18, 21)]);
+        let all_over: Vec<(usize, f64)> = (0..8).map(|run| (6 + 2 * run, 0.5)).collect();
+        assert_eq!(found(&all_over).len(), 1);
+        assert_eq!(found(&[]), [(0, 1)]);
+    }
+}
