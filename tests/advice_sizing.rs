@@ -5,8 +5,9 @@ use crate::advice_common;
 use advice_common::{failing_van, summer};
 use nightbank::advice::season::{YearStripJob, in_month, months};
 use nightbank::advice::sizing::{Choice, Sizing};
-use nightbank::advice::sizing::{SEQUENCES, SizingAim, SizingJob, sized};
+use nightbank::advice::sizing::{SizingAim, SizingJob, sized};
 use nightbank::forecast::climate::climate_of;
+use nightbank::forecast::odds::SEQUENCES;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{MonthlyClimate, OddsRun, Outlook, TripPlan};
 use nightbank::model::trip::Weather;
@@ -39,8 +40,8 @@ fn sizes_agree_with_brute_force() {
         nights,
         chance_frac: chance,
         months: vec![5],
-        batteries: [60.0, 120.0, 200.0, 300.0].map(AmpHours).to_vec(),
-        solars: [0.0, 100.0, 250.0].map(Watts).to_vec(),
+        batteries: [120.0, 300.0].map(AmpHours).to_vec(),
+        solars: [100.0].map(Watts).to_vec(),
     };
     let sizing = found(&setup, &climate, aim);
     assert_eq!(sizing.hard_months, [5]);

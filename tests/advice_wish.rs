@@ -18,7 +18,7 @@ use nightbank::units::{Degrees, Watts};
 use std::sync::Arc;
 
 fn advice(setup: &Setup) -> Advice {
-    let mut job = ImprovementsJob::new(setup, &summer()).expect("valid climate");
+    let mut job = ImprovementsJob::new(setup, &summer(), SURE_FRAC).expect("valid climate");
     while job.advance(200).expect("valid climate") {}
     Advice::of(&job.improvements(), usize::from(setup.trip.nights), SURE_FRAC)
 }

@@ -2,27 +2,30 @@
 //! and the lightest pair.
 //!
 //! Every point is a full simulation of the stay under the same weather sequences; more panel or
-//! more battery never makes it worse, so the smallest that does is found by halving. Only the
+//! more battery never makes it worse, so the smallest that does is found by halving: first with a few
+//! sequences, then, nearby, with as many as the answer has. Only the
 //! panels' total power and the battery's capacity vary: tilt, shade and controllers are the
 //! setup's own (one flat panel where there is none), as are loads, driving, hook-up, the state of
 //! charge on arrival and the battery's health; enter the health the battery should still do it
-//! at. The other chemistry is taken at its usual limit ([`Chemistry::usual_soc_min_frac`]).
+//! at. Lithium in place of lead is new, at its usual limit ([`Chemistry::usual_soc_min_frac`]).
 //!
-//! Over a season two months have to be lasted: the one with the least sun and the one in which the
-//! setup as it is lasts least.
+//! Sizes are for the stay itself, or for a season. Over a season two months have to be lasted: the one with
+//! the least sun and the one in which the setup as it is lasts least.
 
+use super::changes::Change;
 use super::changes::cost::battery_price;
 use super::season::in_month;
 use super::trial::{SUN_UNITS, Trial, TrialCache};
+use crate::forecast::odds::SEQUENCES;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{MonthlyClimate, TripPlan};
-use crate::model::{Chemistry, Setup, SolarArray};
+use crate::model::{Chemistry, Setup, SolarArray, limits};
 use crate::units::{AmpHours, Kilograms, Money, Watts};
 use std::sync::Arc;
 
-/// Weather sequences behind each point.
-pub const SEQUENCES: usize = 64;
+/// Weather sequences to find a size roughly by.
+const FEW_SEQUENCES: usize = 64;
 /// Step of the solar sizes.
 pub const SOLAR_STEP: Watts = Watts(10.0);
 /// Step of the battery sizes at 12 V; half of it at 24 V.
@@ -43,7 +46,7 @@ pub struct SizingAim {
     pub nights: usize,
     /// At this chance, 0..1.
     pub chance_frac: f64,
-    /// In each of these months (1..12), see [`super::season::months`].
+    /// In each of these months (1..12), see [`super::season::months`]; none for the stay itself.
     pub months: Vec<u8>,
     /// Battery sizes of the table, rising, at the system voltage.
     pub batteries: Vec<AmpHours>,
@@ -52,20 +55,34 @@ pub struct SizingAim {
 }
 
 impl SizingAim {
-    /// The usual sizes of the trade.
+    /// The usual sizes of the trade, and those the setup has.
     #[must_use]
     pub fn usual(setup: &Setup, nights: usize, chance_frac: f64, months: Vec<u8>) -> Self {
         let series_12v = setup.bank.system.series_12v();
-        let batteries = [50.0, 80.0, 100.0, 150.0, 200.0, 300.0, 400.0, 600.0];
-        let solars = [0.0, 50.0, 100.0, 150.0, 200.0, 300.0, 400.0, 600.0, 800.0];
+        let batteries = [50.0, 100.0, 150.0, 200.0, 300.0, 400.0, 600.0];
+        let solars = [0.0, 100.0, 200.0, 300.0, 400.0, 600.0, 800.0];
+        let mut batteries: Vec<f64> = batteries.map(|ah| ah / series_12v).to_vec();
+        let mut solars = solars.to_vec();
+        for (sizes, own) in
+            [(&mut batteries, setup.bank.rated_capacity().0), (&mut solars, solar_of(setup).0)]
+        {
+            sizes.push(own);
+            sizes.sort_by(f64::total_cmp);
+            sizes.dedup();
+        }
         Self {
             nights,
             chance_frac,
             months,
-            batteries: batteries.map(|ah| AmpHours(ah / series_12v)).to_vec(),
-            solars: solars.map(Watts).to_vec(),
+            batteries: batteries.into_iter().map(AmpHours).collect(),
+            solars: solars.into_iter().map(Watts).collect(),
         }
     }
+}
+
+/// Nominal power of the panels in use.
+fn solar_of(setup: &Setup) -> Watts {
+    setup.solar.iter().filter(|array| array.enabled).map(|array| array.peak).sum()
 }
 
 /// A setup of this chemistry and capacity, with panels of this power in all.
@@ -74,7 +91,8 @@ pub fn sized(setup: &Setup, chemistry: Chemistry, battery: AmpHours, solar: Watt
     let mut setup = setup.clone();
     setup.solar.retain(|array| array.enabled && array.peak.0 > 0.0);
     if setup.solar.is_empty() {
-        setup.solar.push(SolarArray { peak: REFERENCE, ..SolarArray::default() });
+        let facing = setup.trip.place.noon_facing();
+        setup.solar.push(SolarArray { peak: REFERENCE, facing, ..SolarArray::default() });
     }
     let total: Watts = setup.solar.iter().map(|array| array.peak).sum();
     for array in &mut setup.solar {
@@ -83,16 +101,21 @@ pub fn sized(setup: &Setup, chemistry: Chemistry, battery: AmpHours, solar: Watt
     if solar.0 <= 0.0 {
         setup.solar.clear();
     }
-    setup.bank.exchange(chemistry);
+    if chemistry != setup.bank.chemistry {
+        setup.bank.exchange(chemistry);
+        setup.bank.health_frac = 1.0;
+    }
     setup.bank.parallel = 1;
     setup.bank.capacity_20h = battery;
     setup
 }
 
-/// A month that has to be lasted, with its sun worked out with and without panels.
+/// A stay that has to be lasted, with its sun worked out with and without panels.
 #[derive(Clone, Debug)]
-struct HardMonth {
-    month: u8,
+struct HardStay {
+    setup: Setup,
+    /// Its month, where a season was asked for.
+    month: Option<u8>,
     with_panels: Arc<TripSun>,
     without: Arc<TripSun>,
     /// Of the size played last.
@@ -104,12 +127,60 @@ struct HardMonth {
 struct Search {
     chemistry: Chemistry,
     fixed: Fixed,
+    /// Weather sequences it is played with.
+    sequences: usize,
+    /// Largest step there is.
+    most: i32,
     /// Largest step known or taken not to do.
     fails: i32,
     /// Smallest step known to do; `None` until one is found.
     does: Option<i32>,
     /// Step being played.
     at: i32,
+    /// How far the next look goes from what few sequences found; doubled each time.
+    stride: i32,
+}
+
+impl Search {
+    /// Largest step that never does: no panels may do, a battery there is always.
+    fn lowest(&self) -> i32 {
+        if matches!(self.fixed, Fixed::Solar(_)) { 0 } else { -1 }
+    }
+
+    /// Notes whether the present step does and goes on to the next; false once the smallest is found.
+    fn judge(&mut self, does: bool) -> bool {
+        if does {
+            self.does = Some(self.at);
+        } else {
+            self.fails = self.at;
+        }
+        let lowest = self.lowest();
+        let upper = self.does.unwrap_or(self.most + 1);
+        let few = self.sequences == FEW_SEQUENCES;
+        if upper - self.fails <= 1 {
+            if few {
+                self.at = upper.min(self.most);
+                *self =
+                    Self { sequences: SEQUENCES, fails: lowest, does: None, stride: 1, ..*self };
+            }
+            return few;
+        }
+        self.at = match self.does {
+            // What did for a smaller size does not: nothing below may be assumed.
+            None if few => self.most,
+            None => self.further(self.fails).min(self.most),
+            Some(does) if !few && self.fails == lowest => (does - self.further(0)).max(lowest + 1),
+            Some(does) => i32::midpoint(self.fails, does),
+        };
+        true
+    }
+
+    /// A stride beyond `from`; the next is twice as long.
+    fn further(&mut self, from: i32) -> i32 {
+        let stride = self.stride;
+        self.stride = stride.saturating_mul(2);
+        from + stride
+    }
 }
 
 #[derive(Clone, Copy, Debug)]
@@ -124,9 +195,11 @@ pub struct SizingJob {
     setup: Setup,
     climate: MonthlyClimate,
     aim: SizingAim,
+    /// Only what costs less than this beyond what the setup has is of interest.
+    budget: Option<Money>,
     unseen: Vec<u8>,
     seen: Vec<(u8, f64, f64)>,
-    hard: Vec<HardMonth>,
+    hard: Vec<HardStay>,
     todo: Vec<(Chemistry, Fixed)>,
     done: usize,
     search: Option<Search>,
@@ -136,25 +209,22 @@ pub struct SizingJob {
 }
 
 impl SizingJob {
-    /// Ready to search. The chemistries compared are the setup's own and lithium, or AGM beside
-    /// lithium.
+    /// Ready to search. Compared are the setup's own chemistry and, beside lead, lithium.
     #[must_use]
     pub fn new(setup: &Setup, climate: &MonthlyClimate, mut aim: SizingAim) -> Self {
         aim.nights = aim.nights.clamp(1, 60);
         aim.chance_frac = aim.chance_frac.clamp(0.01, 0.99);
-        if aim.months.is_empty() {
-            aim.months.push(setup.trip.month.clamp(1, 12));
-        }
         let own = setup.bank.chemistry;
-        let other = if own.is_lead() { Chemistry::LiFePo4 } else { Chemistry::Agm };
+        let lithium = own.is_lead().then_some(Chemistry::LiFePo4);
         let mut todo = Vec::new();
-        for chemistry in [other, own] {
+        for chemistry in lithium.into_iter().chain([own]) {
             todo.extend(aim.solars.iter().rev().map(|w| (chemistry, Fixed::Solar(*w))));
             todo.extend(aim.batteries.iter().rev().map(|ah| (chemistry, Fixed::Battery(*ah))));
         }
         Self {
             setup: setup.clone(),
             climate: *climate,
+            budget: None,
             unseen: aim.months.iter().rev().copied().collect(),
             seen: Vec::new(),
             hard: Vec::new(),
@@ -162,9 +232,17 @@ impl SizingJob {
             done: 0,
             search: None,
             playing: Vec::new(),
-            curves: [own, other].map(Curve::new).to_vec(),
+            curves: [own].into_iter().chain(lithium).map(Curve::new).collect(),
             aim,
         }
+    }
+
+    /// The same for the sizes alone that cost less than `budget` beyond what the setup has; where nothing has
+    /// a price there are none.
+    #[must_use]
+    pub fn within_budget(mut self, budget: Money) -> Self {
+        self.budget = Some(budget);
+        self
     }
 
     /// Works on for about `units` (a played fortnight each); false once all is done.
@@ -192,14 +270,11 @@ impl SizingJob {
             } else if let Some(month) = self.unseen.pop() {
                 self.look_at(month, &mut left)?;
             } else if self.hard.is_empty() {
-                self.pick_hard_months(&mut left)?;
+                self.pick_hard_stays(&mut left)?;
             } else if let Some((chemistry, fixed)) = self.todo.pop() {
-                let most = Self::most(fixed);
-                let at = self.hint(chemistry, fixed).unwrap_or(most);
-                // No panels may do; a battery there is always.
-                let fails = if matches!(fixed, Fixed::Solar(_)) { 0 } else { -1 };
-                let search = Search { chemistry, fixed, fails, does: None, at };
-                self.play(search, &mut left)?;
+                if let Some(search) = self.begin(chemistry, fixed) {
+                    self.play(search, &mut left)?;
+                }
             } else {
                 return Ok(false);
             }
@@ -226,20 +301,26 @@ impl SizingJob {
         Ok(())
     }
 
-    fn pick_hard_months(&mut self, left: &mut usize) -> Result<(), WeatherError> {
+    fn pick_hard_stays(&mut self, left: &mut usize) -> Result<(), WeatherError> {
         let darkest = self.seen.iter().min_by(|a, b| a.1.total_cmp(&b.1)).map(|seen| seen.0);
         let hardest = self.seen.iter().min_by(|a, b| a.2.total_cmp(&b.2)).map(|seen| seen.0);
         let mut months: Vec<u8> = darkest.into_iter().chain(hardest).collect();
         months.dedup();
-        for month in months {
-            let bank = &self.setup.bank;
-            let reference = sized(&self.setup, bank.chemistry, bank.rated_capacity(), REFERENCE);
-            let mut reference = in_month(&reference, month, self.aim.nights);
+        let mut stays: Vec<(Option<u8>, Setup)> = months
+            .into_iter()
+            .map(|month| (Some(month), in_month(&self.setup, month, self.aim.nights)))
+            .collect();
+        if stays.is_empty() {
+            stays.push((None, lasting(&self.setup, self.aim.nights)));
+        }
+        for (month, setup) in stays {
+            let bank = &setup.bank;
+            let mut reference = sized(&setup, bank.chemistry, bank.rated_capacity(), REFERENCE);
             let with_panels = Arc::new(TripSun::build(&reference, &self.climate)?);
             reference.solar.clear();
             let without = Arc::new(with_panels.with_panels(&reference));
             *left = left.saturating_sub(2 * SUN_UNITS);
-            self.hard.push(HardMonth { month, with_panels, without, cache: None });
+            self.hard.push(HardStay { setup, month, with_panels, without, cache: None });
         }
         Ok(())
     }
@@ -255,6 +336,45 @@ impl SizingJob {
         }
     }
 
+    /// The search for a size: up to the largest there is, or that the budget buys; `None` where that is nothing.
+    fn begin(&self, chemistry: Chemistry, fixed: Fixed) -> Option<Search> {
+        let mut most = Self::most(fixed);
+        if let Some(budget) = self.budget {
+            let of = |battery: AmpHours, solar: Watts| {
+                Choice::of(&self.setup, chemistry, (battery, solar)).to_buy
+            };
+            let (have_battery, have_solar) =
+                (self.setup.bank.rated_capacity(), solar_of(&self.setup));
+            let fits = |step: i32| {
+                let (battery, solar) = self.size(fixed, step);
+                of(battery, solar) < budget
+            };
+            // Less than there is costs no less.
+            let own = chemistry == self.setup.bank.chemistry;
+            match fixed {
+                Fixed::Battery(battery) if own && battery < have_battery => return None,
+                Fixed::Solar(solar) if solar < have_solar => return None,
+                Fixed::Battery(_) | Fixed::Solar(_) => {}
+            }
+            while most > -1 && !fits(most) {
+                most -= 1;
+            }
+        }
+        let at = self.hint(chemistry, fixed).unwrap_or(most).min(most);
+        let (sequences, does, stride) = (FEW_SEQUENCES, None, 1);
+        let mut search = Search { chemistry, fixed, sequences, most, fails: 0, does, at, stride };
+        search.fails = search.lowest();
+        (most > search.fails).then_some(search)
+    }
+
+    /// Battery and panels of a step.
+    fn size(&self, fixed: Fixed, step: i32) -> (AmpHours, Watts) {
+        match fixed {
+            Fixed::Battery(battery) => (battery, SOLAR_STEP * f64::from(step)),
+            Fixed::Solar(solar) => (AmpHours(self.battery_step() * f64::from(step)), solar),
+        }
+    }
+
     /// What did for the size before: the next larger one needs no more.
     fn hint(&self, chemistry: Chemistry, fixed: Fixed) -> Option<i32> {
         let curve = self.curves.iter().find(|curve| curve.chemistry == chemistry)?;
@@ -267,15 +387,10 @@ impl SizingJob {
 
     /// Lays out a search's present step in all hard months.
     fn play(&mut self, search: Search, left: &mut usize) -> Result<(), WeatherError> {
-        let steps = f64::from(search.at);
-        let (battery, solar) = match search.fixed {
-            Fixed::Battery(battery) => (battery, SOLAR_STEP * steps),
-            Fixed::Solar(solar) => (AmpHours(self.battery_step() * steps), solar),
-        };
-        let setup = sized(&self.setup, search.chemistry, battery, solar);
+        let (battery, solar) = self.size(search.fixed, search.at);
         self.playing.clear();
         for hard in &mut self.hard {
-            let mut setup = in_month(&setup, hard.month, self.aim.nights);
+            let mut setup = sized(&hard.setup, search.chemistry, battery, solar);
             let sun = if solar.0 > 0.0 {
                 setup.correction.sun_factor *= solar / REFERENCE;
                 hard.with_panels.clone()
@@ -288,7 +403,7 @@ impl SizingJob {
                 plan.mornings.truncate(self.aim.nights);
                 plan.hours.truncate(morning);
             }
-            let trial = Trial::of_plan(Arc::new(plan), SEQUENCES, cache)?;
+            let trial = Trial::of_plan(Arc::new(plan), search.sequences, cache)?;
             hard.cache = Some(trial.cache());
             *left = left.saturating_sub(trial.set_up_units());
             self.playing.push(trial);
@@ -301,38 +416,29 @@ impl SizingJob {
     fn judge(&mut self, does: bool, left: &mut usize) -> Result<(), WeatherError> {
         self.playing.clear();
         let Some(mut search) = self.search.take() else { return Ok(()) };
-        let most = Self::most(search.fixed);
-        if does {
-            search.does = Some(search.at);
-        } else {
-            search.fails = search.at;
+        if search.judge(does) {
+            return self.play(search, left);
         }
-        let upper = search.does.unwrap_or(most + 1);
-        if upper - search.fails <= 1 {
-            self.file(search);
-            return Ok(());
-        }
-        search.at = match search.does {
-            // What did for a smaller size does not: nothing below may be assumed.
-            None => most,
-            Some(does) => i32::midpoint(search.fails, does),
-        };
-        self.play(search, left)
+        self.file(search);
+        Ok(())
     }
 
     fn file(&mut self, search: Search) {
-        let step = self.battery_step();
+        let found = search.does.map(|step| self.size(search.fixed, step));
         self.done += 1;
+        if let (Some(budget), Some(pair)) = (self.budget, found) {
+            let to_buy = Choice::of(&self.setup, search.chemistry, pair).to_buy;
+            self.budget = Some(budget.min(to_buy));
+        }
         let Some(curve) = self.curves.iter_mut().find(|c| c.chemistry == search.chemistry) else {
             return;
         };
-        let steps = search.does.map(f64::from);
         match search.fixed {
             Fixed::Battery(battery) => {
-                curve.solar_for_battery.push((battery, steps.map(|s| SOLAR_STEP * s)));
+                curve.solar_for_battery.push((battery, found.map(|pair| pair.1)));
             }
             Fixed::Solar(solar) => {
-                curve.battery_for_solar.push((solar, steps.map(|s| AmpHours(step * s))));
+                curve.battery_for_solar.push((solar, found.map(|pair| pair.0)));
             }
         }
     }
@@ -340,7 +446,7 @@ impl SizingJob {
     /// What is known so far; whole once [`Self::advance`] says false.
     #[must_use]
     pub fn sizing(&self) -> Sizing {
-        let months = self.hard.iter().map(|hard| hard.month).collect();
+        let months = self.hard.iter().filter_map(|hard| hard.month).collect();
         Sizing::of(&self.setup, months, self.curves.clone())
     }
 
@@ -399,8 +505,7 @@ impl Choice {
         let (price, weight) = battery_price(setup, chemistry);
         let per_ah = setup.bank.system.series_12v() / 100.0;
         let per_watt = 1.0 / 100.0;
-        let have: Watts = setup.solar.iter().filter(|a| a.enabled).map(|a| a.peak).sum();
-        let more_solar = (solar - have).max(Watts::ZERO);
+        let more_solar = (solar - solar_of(setup)).max(Watts::ZERO);
         let more_battery = if chemistry == setup.bank.chemistry {
             (battery - setup.bank.rated_capacity()).max(AmpHours::ZERO)
         } else {
@@ -420,12 +525,40 @@ impl Choice {
     }
 }
 
+impl Choice {
+    /// What has to be bought, as changes to the setup; what it has already stays.
+    #[must_use]
+    pub fn changes(&self, setup: &Setup) -> Vec<Change> {
+        let have = setup.bank.rated_capacity();
+        let battery = if self.chemistry != setup.bank.chemistry {
+            Some(Change::Lithium { capacity: self.battery })
+        } else {
+            (self.battery > have).then(|| Change::MoreBattery { capacity: self.battery - have })
+        };
+        let more = self.solar - solar_of(setup);
+        battery
+            .into_iter()
+            .chain((more.0 > 0.0).then_some(Change::MoreSolar { peak: more }))
+            .collect()
+    }
+}
+
+/// The setup with a stay of `nights` nights at least.
+#[must_use]
+pub fn lasting(setup: &Setup, nights: usize) -> Setup {
+    let mut setup = setup.clone();
+    let most = limits::NIGHTS.max as u8;
+    let nights = u8::try_from(nights).unwrap_or(most).clamp(1, most);
+    setup.trip.nights = setup.trip.nights.max(nights);
+    setup
+}
+
 /// The answer of sizing.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Sizing {
-    /// Months that had to be lasted, of all that were asked for.
+    /// Months that had to be lasted, of all that were asked for; none for the stay itself.
     pub hard_months: Vec<u8>,
-    /// Curves: the setup's own chemistry, then the other.
+    /// Curves: the setup's own chemistry, then lithium beside lead.
     pub curves: Vec<Curve>,
     /// Cheapest pair, all bought new.
     pub cheapest: Option<Choice>,

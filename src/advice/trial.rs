@@ -5,7 +5,7 @@
 //! played fortnights, about the time of five weather sequences over fourteen nights.
 
 use crate::forecast::course::AverageCourse;
-use crate::forecast::odds::{self, EVEN_FRAC, OddsCache, SURE_FRAC};
+use crate::forecast::odds::{self, EVEN_FRAC, OddsCache, SEQUENCES, SURE_FRAC};
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{MonthlyClimate, OddsRun, TripPlan};
@@ -246,4 +246,27 @@ impl Trial {
             ..self.average.clone()
         }
     }
+}
+
+/// Plays setups one after the other, for about `units`; `next` gives the setup of a number with its climate.
+/// False once all are played.
+pub(super) fn play_on<'a>(
+    trials: &mut Vec<Trial>,
+    next: impl Fn(usize) -> Option<(&'a Setup, &'a MonthlyClimate)>,
+    units: usize,
+) -> Result<bool, WeatherError> {
+    let mut left = units.max(1);
+    while left > 0 {
+        let playing = trials.iter_mut().find(|trial| !trial.is_finished());
+        if let Some(trial) = playing {
+            trial.advance(&mut left);
+        } else if let Some((setup, climate)) = next(trials.len()) {
+            let trial = Trial::with_climate(setup, climate, SEQUENCES)?;
+            left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
+            trials.push(trial);
+        } else {
+            return Ok(false);
+        }
+    }
+    Ok(true)
 }

@@ -1,7 +1,7 @@
 //! Runs long calculations in short slices, so that the page stays responsive.
 
 use super::working::Working;
-use crate::advice::changes::improvements::ImprovementsJob;
+use crate::advice::changes::improvements::{ImprovementsJob, InFullJob};
 use crate::advice::changes::ways::WaysJob;
 use crate::advice::compare::CompareJob;
 use crate::advice::compare::alternatives::AlternativesJob;
@@ -44,7 +44,15 @@ macro_rules! goes_in_portions {
     };
 }
 
-goes_in_portions!(ImprovementsJob, WaysJob, SizingJob, YearStripJob, CompareJob, AlternativesJob);
+goes_in_portions!(
+    ImprovementsJob,
+    InFullJob,
+    WaysJob,
+    SizingJob,
+    YearStripJob,
+    CompareJob,
+    AlternativesJob
+);
 
 impl Job for LogJob {
     // Its steps are larger than those of a search.

@@ -82,8 +82,6 @@ pub enum Screen {
     Improvements,
     /// Ways to a number of nights.
     Ways,
-    /// What to buy.
-    Buy,
     /// Setups side by side.
     Compare,
     /// Nights by month.
@@ -107,7 +105,6 @@ impl Screen {
         match self {
             Self::Improvements => "improvements",
             Self::Ways => "ways",
-            Self::Buy => "buy",
             Self::Compare => "compare",
             Self::Year => "year",
             Self::OnSite => "on-site",
@@ -122,7 +119,7 @@ impl Screen {
     #[must_use]
     pub fn is_tool(self) -> bool {
         match self {
-            Self::Improvements | Self::Ways | Self::Buy | Self::Compare | Self::Year => false,
+            Self::Improvements | Self::Ways | Self::Compare | Self::Year => false,
             Self::OnSite | Self::Log | Self::Measure | Self::Wiring | Self::Inverter => true,
         }
     }

@@ -17,6 +17,7 @@ use nightbank::advice::changes::ways::{Aim, WaysJob};
 use nightbank::advice::season::YearStripJob;
 use nightbank::advice::sizing::{SizingAim, SizingJob};
 use nightbank::advice::trial::Trial;
+use nightbank::forecast::odds::SURE_FRAC;
 use nightbank::forecast::{MonthlyClimate, Outlook, TripPlan, plan::TripSun};
 use nightbank::model::{Setup, SystemVoltage};
 use std::hint::black_box;
@@ -77,11 +78,11 @@ fn main() {
 /// Prints how long the search for what helps takes.
 fn what_helps(of: &str, setup: &Setup, climate: &MonthlyClimate, answer_s: f64) {
     let (all_s, portion_s) = timed(5, || {
-        let mut job = ImprovementsJob::new(setup, climate).ok()?;
+        let mut job = ImprovementsJob::new(setup, climate, SURE_FRAC).ok()?;
         Some(move || job.advance(10).unwrap_or(false))
     });
     // Until a first list of all changes stands, still to be refined.
-    let Ok(mut job) = ImprovementsJob::new(setup, climate) else { return };
+    let Ok(mut job) = ImprovementsJob::new(setup, climate, SURE_FRAC) else { return };
     let start = Instant::now();
     while job.progress_frac() < 1.0 && job.screened_frac() < 1.0 && job.advance(10).unwrap_or(false)
     {

@@ -76,7 +76,7 @@ for (const [locale, price] of [["en-US", /\$\d/], ["en-GB", /£\d/], ["en-IE", /
     const nightbank = await at(t, locale);
     // Found without a word of theirs, so that they are in every language.
     await nightbank.page.getByTestId("tab").nth(4).click();
-    await nightbank.main().locator("button[data-part=buy]").click();
+    await nightbank.main().locator("button[data-part=ways]").click();
     await nightbank.main().getByText(price).first().waitFor({ timeout: 30_000 });
   });
 }

@@ -4,8 +4,8 @@
 //! run; gas for anything but cooking and heating; an adapter for what has none; driving or hook-up
 //! where no charger is fitted; a wet battery moved indoors; anything that would change nothing.
 
-use super::Change;
 use super::cost::is_medical;
+use super::{Change, DRIVE_MINUTES};
 use crate::advice::trial::Outcome;
 use crate::forecast::demand::energy_per_day;
 use crate::forecast::surroundings::Surroundings;
@@ -26,8 +26,6 @@ const ADAPTER_W: f64 = 150.0;
 const PORTABLE: Watts = Watts(100.0);
 /// Tilts tried [deg].
 const TILTS_DEG: [f64; 5] = [15.0, 30.0, 45.0, 60.0, 75.0];
-/// A drive that is suggested [min].
-const DRIVE_MINUTES: f64 = 60.0;
 
 /// All changes that make sense, given what becomes of the setup as it is.
 #[must_use]
@@ -264,6 +262,6 @@ fn battery_changes(setup: &Setup, outcome: &Outcome, list: &mut Vec<Change>) {
     }
     list.push(Change::MoreBattery { capacity: AmpHours(100.0 / bank.system.series_12v()) });
     if bank.chemistry.is_lead() {
-        list.push(Change::Lithium);
+        list.push(Change::Lithium { capacity: bank.rated_capacity() });
     }
 }

@@ -1,9 +1,22 @@
 //! What a change asks for, and what to beware of with it. Prices and weights are the user's own.
+//!
+//! Ways are compared by one price ([`Bill::price`]): what is bought at the user's prices; driving, nights on
+//! hook-up and comfort at shares of them, so that they follow the user's money.
 
-use super::Change;
+use super::{Change, DRIVE_MINUTES};
 use crate::model::catalogue::{Caution, appliance};
-use crate::model::{Chemistry, DrivingCharger, Group, Load, Setup};
-use crate::units::{Hours, Kilograms, Money};
+use crate::model::{Chemistry, DrivingCharger, Group, Load, Prices, Setup};
+use crate::units::{AmpHours, Hours, Kilograms, Money};
+
+/// Of what 100 W of solar and 100 Ah of lead cost together an hour of driving is this share, about its fuel
+/// (common practice, no source).
+const DRIVING_HOUR: f64 = 1.0 / 30.0;
+/// A night on hook-up, about what it costs above a pitch without (common practice, no source).
+const HOOK_UP_NIGHT: f64 = 1.0 / 15.0;
+/// A change that takes comfort or effort: something that is bought has to cost more to be dearer.
+const EFFORT: f64 = 1.0 / 60.0;
+/// A change that costs nothing still has to be remembered: of two ways the one with fewer of them is cheaper.
+const FREE: f64 = 1.0 / 600.0;
 
 /// What a change asks for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -28,6 +41,8 @@ pub enum Cost {
         amount: Money,
         /// Weight added; negative where it gets lighter [kg].
         weight: Kilograms,
+        /// Time of the stay spent driving more, where it is of no use without.
+        driving: Hours,
     },
     /// A purchase the user's price list has no price for.
     Unpriced,
@@ -87,26 +102,31 @@ impl Change {
             | Self::MpptController { .. }
             | Self::HeatedBattery => Cost::Unpriced,
             Self::Drive { minutes, .. } => Cost::Driving { time: Hours::from_minutes(minutes) },
-            Self::HookUp { every } => Cost::HookUp {
-                nights: usize::from(setup.trip.nights).checked_div(usize::from(every)).unwrap_or(0),
-            },
-            Self::PortablePanel { peak, .. } | Self::MoreSolar { peak } => Cost::Money {
-                amount: prices.solar_per_100w * (peak.0 / 100.0),
-                weight: prices.solar_kg_per_100w * (peak.0 / 100.0),
-            },
+            Self::HookUp { every } => {
+                let planned = times(setup, setup.hook_up.every.0);
+                Cost::HookUp { nights: times(setup, every).saturating_sub(planned) }
+            }
+            Self::PortablePanel { peak, .. } | Self::MoreSolar { peak } => bought(
+                prices.solar_per_100w * (peak.0 / 100.0),
+                prices.solar_kg_per_100w * (peak.0 / 100.0),
+            ),
             Self::MoreBattery { capacity } => {
                 let (price, weight) = battery_price(setup, setup.bank.chemistry);
                 let hundreds = capacity.0 / 100.0 * series_12v;
-                Cost::Money { amount: price * hundreds, weight: weight * hundreds }
+                bought(price * hundreds, weight * hundreds)
             }
-            Self::Lithium => {
+            Self::Lithium { capacity } => {
                 let (price, weight) = battery_price(setup, Chemistry::LiFePo4);
                 let (_, old_weight) = battery_price(setup, setup.bank.chemistry);
-                let hundreds = setup.bank.rated_capacity().0 / 100.0 * series_12v;
-                Cost::Money { amount: price * hundreds, weight: (weight - old_weight) * hundreds }
+                let hundreds = |capacity: AmpHours| capacity.0 / 100.0 * series_12v;
+                let old_weight = old_weight * hundreds(setup.bank.rated_capacity());
+                bought(price * hundreds(capacity), weight * hundreds(capacity) - old_weight)
             }
-            Self::DcDcCharger { .. } => {
-                Cost::Money { amount: prices.dcdc, weight: Kilograms::ZERO }
+            Self::DcDcCharger { drive_every, .. } => {
+                let drives = drive_every.map_or(0, |every| times(setup, every)) as f64;
+                let minutes = setup.driving.minutes.max(DRIVE_MINUTES) * drives;
+                let driving = Hours::from_minutes(minutes);
+                Cost::Money { amount: prices.dcdc, weight: Kilograms::ZERO, driving }
             }
         }
     }
@@ -133,11 +153,20 @@ impl Change {
                     &[Hazard::ShortCircuit, Hazard::Lithium]
                 }
             }
-            Self::HeatedBattery | Self::Lithium => &[Hazard::ShortCircuit, Hazard::Lithium],
+            Self::HeatedBattery | Self::Lithium { .. } => &[Hazard::ShortCircuit, Hazard::Lithium],
             Self::DcDcCharger { .. } => &[Hazard::Alternator, Hazard::ShortCircuit],
             _ => &[],
         }
     }
+}
+
+fn bought(amount: Money, weight: Kilograms) -> Cost {
+    Cost::Money { amount, weight, driving: Hours(0.0) }
+}
+
+/// How often every so many nights comes in the stay.
+fn times(setup: &Setup, every: u8) -> usize {
+    usize::from(setup.trip.nights).checked_div(usize::from(every)).unwrap_or(0)
 }
 
 /// Health depends on this load: by its entry in the catalogue or by its group.
@@ -186,14 +215,42 @@ impl Bill {
             Cost::Effort => self.efforts += 1,
             Cost::Driving { time } => self.driving += time,
             Cost::HookUp { nights } => self.hook_up_nights += nights,
-            Cost::Money { amount, weight } => {
+            Cost::Money { amount, weight, driving } => {
                 self.money += amount;
                 self.weight += weight;
+                self.driving += driving;
             }
             Cost::Unpriced => self.unpriced += 1,
         }
         self
     }
+
+    /// All of it as one amount, to tell the cheaper of two ways: see the shares at the top of `cost.rs`. What the
+    /// price list has no price for is not in it.
+    #[must_use]
+    pub fn price(&self, prices: &Prices) -> Money {
+        self.money
+            + driving_hour(prices) * self.driving.0
+            + hook_up_night(prices) * self.hook_up_nights as f64
+            + measure(prices) * (EFFORT * self.efforts as f64 + FREE * self.free as f64)
+    }
+}
+
+/// What shares of the price list are taken of.
+fn measure(prices: &Prices) -> Money {
+    prices.solar_per_100w + prices.lead_per_100ah
+}
+
+/// What an hour of driving is taken to cost.
+#[must_use]
+pub fn driving_hour(prices: &Prices) -> Money {
+    measure(prices) * DRIVING_HOUR
+}
+
+/// What a night on hook-up is taken to cost more than one without.
+#[must_use]
+pub fn hook_up_night(prices: &Prices) -> Money {
+    measure(prices) * HOOK_UP_NIGHT
 }
 
 /// Price and weight of the hardware a setup holds: panels, battery and dc-dc charger.

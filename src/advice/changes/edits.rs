@@ -94,18 +94,29 @@ pub(super) fn more_battery(setup: &mut Setup, more: AmpHours) {
     setup.bank.capacity_20h = AmpHours(within(string, limits::CAPACITY_AH));
 }
 
-pub(super) fn lithium(setup: &mut Setup) {
+pub(super) fn lithium(setup: &mut Setup, capacity: AmpHours) {
     let bank = &mut setup.bank;
     if bank.chemistry.is_lead() {
         bank.exchange(Chemistry::LiFePo4);
         bank.health_frac = 1.0;
+        if capacity != bank.rated_capacity() {
+            bank.parallel = 1;
+            bank.capacity_20h = AmpHours(within(capacity.0, limits::CAPACITY_AH));
+        }
     }
 }
 
 pub(super) fn more_solar(setup: &mut Setup, more: Watts) {
     let more = more.max(Watts::ZERO);
-    if let Some(array) = setup.solar.iter_mut().find(|array| array.enabled) {
-        array.peak = Watts(within(array.peak.0 + more.0, limits::SOLAR_W));
+    let have: Watts =
+        setup.solar.iter().filter(|array| array.enabled).map(|array| array.peak).sum();
+    if have.0 > 0.0 {
+        for array in setup.solar.iter_mut().filter(|array| array.enabled) {
+            array.peak =
+                Watts(within(array.peak.0 + more.0 * (array.peak / have), limits::SOLAR_W));
+        }
+    } else if let Some(array) = setup.solar.iter_mut().find(|array| array.enabled) {
+        array.peak = Watts(within(more.0, limits::SOLAR_W));
     } else if setup.solar.len() < limits::MAX_ARRAYS {
         let facing = setup.trip.place.noon_facing();
         setup.solar.push(SolarArray {

@@ -1,16 +1,21 @@
-//! Ranks every sensible change by the nights it brings, each simulated in full.
+//! Ranks every sensible change by what it brings, each simulated in full.
 //!
 //! All candidates are played with a few weather sequences first, the better ones played on with more
 //! ([`ROUNDS`]); what a better one has played already is not played again. A change is compared
-//! with the setup as it is under the very same sequences, so few of them tell much. Ranked by the
-//! mean number of nights gained; where that is equal, by the
-//! time gained until the battery gets low in average weather, then by the lowest state of charge.
+//! with the setup as it is under the very same sequences, so few of them tell much. Ranked as
+//! [`super::wish`] says, by the chance of the nights wanted; where that is equal, by the mean number of nights
+//! gained, the time gained until the battery gets low in average weather, then by the lowest state of charge.
+//!
+//! What is told first, and the next step, is played as often as the answer in the end: so its figures are those
+//! of the answer once the change is made. The rest is played so by [`InFullJob`] when it is asked for.
 
 use super::candidates::candidates;
 use super::cost::{Cost, Hazard};
+use super::wish::{self, Advice};
 use super::{Change, Family};
-use crate::advice::trial::{Outcome, SUN_UNITS, Trial, TrialCache};
+use crate::advice::trial::{self, Outcome, SUN_UNITS, Trial, TrialCache};
 use crate::forecast::MonthlyClimate;
+use crate::forecast::odds::SEQUENCES;
 use crate::forecast::plan::TripSun;
 use crate::forecast::weather::WeatherError;
 use crate::model::Setup;
@@ -19,8 +24,13 @@ use std::cmp::Ordering;
 use std::collections::VecDeque;
 use std::sync::Arc;
 
+/// Changes told first.
+pub const TOLD: usize = 5;
 /// Weather sequences of each round, and how many of the best changes are in it.
-pub const ROUNDS: [(usize, usize); 3] = [(16, usize::MAX), (32, 16), (128, 8)];
+pub const ROUNDS: [(usize, usize); 3] = [(16, usize::MAX), (32, 12), (SEQUENCES, TOLD)];
+
+/// Looks with few sequences that take as long as one with all.
+const IN_FULL_WORTH: usize = 5;
 
 /// A first look does not tell apart changes of one family that differ by less.
 const CLOSE_NIGHTS: f64 = 0.4;
@@ -98,13 +108,33 @@ pub struct Improvement {
     pub before: Arc<Outcome>,
 }
 
+impl Improvement {
+    /// A change to `setup`, with what became of the trip before and after, under the same weather sequences.
+    fn of(change: Change, setup: &Setup, before: &Arc<Outcome>, outcome: Outcome) -> Self {
+        Self {
+            change,
+            cost: change.cost(setup),
+            hazards: change.hazards(setup),
+            gain: Gain::between(before, &outcome),
+            outcome,
+            before: before.clone(),
+        }
+    }
+
+    /// Played as often as the answer: its figures come true to the percent.
+    #[must_use]
+    pub fn is_in_full(&self) -> bool {
+        self.outcome.sequences >= SEQUENCES
+    }
+}
+
 #[derive(Clone, Debug)]
 struct Candidate {
     change: Change,
     sun: Option<Arc<TripSun>>,
     /// Where it stopped, kept while it is among those that the next round goes on with.
     trial: Option<Trial>,
-    result: Option<(Gain, Outcome)>,
+    result: Option<Improvement>,
 }
 
 #[derive(Clone, Debug)]
@@ -113,10 +143,56 @@ enum Playing {
     Candidate(usize, Trial),
 }
 
+/// Changes played as often as the answer, in portions: for those that are not told first.
+#[derive(Clone, Debug)]
+pub struct InFullJob {
+    setup: Setup,
+    climate: MonthlyClimate,
+    changes: Vec<Change>,
+    setups: Vec<Setup>,
+    trials: Vec<Trial>,
+}
+
+impl InFullJob {
+    /// Ready to play each of `changes` to `setup`.
+    #[must_use]
+    pub fn new(setup: &Setup, climate: &MonthlyClimate, changes: Vec<Change>) -> Self {
+        let changed = changes.iter().map(|change| change.apply(setup));
+        Self {
+            setups: std::iter::once(setup.clone()).chain(changed).collect(),
+            setup: setup.clone(),
+            climate: *climate,
+            changes,
+            trials: Vec::new(),
+        }
+    }
+
+    /// Works on for about `units` (a played fortnight each); false once all is done.
+    ///
+    /// # Errors
+    /// [`WeatherError`] where the climate or a day's weather is not a number in range.
+    pub fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
+        let next = |index: usize| self.setups.get(index).map(|setup| (setup, &self.climate));
+        trial::play_on(&mut self.trials, next, units)
+    }
+
+    /// Those played so far, in the order they were given.
+    #[must_use]
+    pub fn improvements(&self) -> Vec<Improvement> {
+        let mut played = self.trials.iter().filter(|trial| trial.is_finished()).map(Trial::outcome);
+        let Some(before) = played.next().map(Arc::new) else { return Vec::new() };
+        let of = |(change, outcome): (&Change, Outcome)| {
+            Improvement::of(*change, &self.setup, &before, outcome)
+        };
+        self.changes.iter().zip(played).map(of).collect()
+    }
+}
+
 /// The search for what helps, in portions.
 #[derive(Clone, Debug)]
 pub struct ImprovementsJob {
     setup: Setup,
+    sure_frac: f64,
     sun: Arc<TripSun>,
     /// Of the setup as it is.
     cache: TrialCache,
@@ -132,15 +208,21 @@ pub struct ImprovementsJob {
 }
 
 impl ImprovementsJob {
-    /// Ready to search; plays the setup once in average weather.
+    /// Ready to search; plays the setup once in average weather. A night is sure from the chance `sure_frac`,
+    /// 0..1, on.
     ///
     /// # Errors
     /// [`WeatherError`] where the climate or a day's weather is not a number in range.
-    pub fn new(setup: &Setup, climate: &MonthlyClimate) -> Result<Self, WeatherError> {
+    pub fn new(
+        setup: &Setup,
+        climate: &MonthlyClimate,
+        sure_frac: f64,
+    ) -> Result<Self, WeatherError> {
         let sun = Arc::new(TripSun::build(setup, climate)?);
         let trial = Trial::new(setup, sun.clone(), ROUNDS[0].0, None)?.booked();
         Ok(Self {
             setup: setup.clone(),
+            sure_frac,
             sun,
             cache: trial.cache(),
             baselines: Vec::new(),
@@ -188,10 +270,11 @@ impl ImprovementsJob {
             Playing::Candidate(index, trial) => {
                 let outcome = trial.outcome();
                 let round = self.round.saturating_sub(1);
-                let before = self.baselines.get(round).map_or(&self.baseline, Arc::as_ref);
-                let gain = Gain::between(before, &outcome);
-                if let Some(candidate) = self.candidates.get_mut(index) {
-                    candidate.result = Some((gain, outcome));
+                if let (Some(candidate), Some(before)) =
+                    (self.candidates.get_mut(index), self.baselines.get(round))
+                {
+                    let help = Improvement::of(candidate.change, &self.setup, before, outcome);
+                    candidate.result = Some(help);
                     candidate.trial = Some(trial);
                 }
                 self.played += 1;
@@ -269,13 +352,18 @@ impl ImprovementsJob {
     }
 
     /// Queues the best changes for the next round; false after the last one. The last round is repeated
-    /// until every leading change has been played in it.
+    /// until every change that is told first has been played in it, and the next step.
     fn next_round(&mut self) -> bool {
         let again = self.round == ROUNDS.len();
         let round = self.round.min(ROUNDS.len() - 1);
         let (sequences, keep) = ROUNDS[round];
-        let mut best = self.ranking(self.close_nights());
-        best.truncate(keep);
+        let mut best = if round + 1 == ROUNDS.len() {
+            self.told()
+        } else {
+            let mut best = self.ranking(self.close_nights());
+            best.truncate(keep);
+            best
+        };
         if again {
             best.retain(|index| self.sequences_of(*index) < sequences);
         }
@@ -290,7 +378,24 @@ impl ImprovementsJob {
 
     fn sequences_of(&self, index: usize) -> usize {
         let result = self.candidates.get(index).and_then(|candidate| candidate.result.as_ref());
-        result.map_or(0, |(_, outcome)| outcome.sequences)
+        result.map_or(0, |help| help.outcome.sequences)
+    }
+
+    /// What is told first and the next step, as far as is known; where less moves the chance, the most hopeful
+    /// of the others.
+    fn told(&self) -> Vec<usize> {
+        let nights = usize::from(self.setup.trip.nights);
+        let advice = Advice::of(&self.improvements(), nights, self.sure_frac);
+        let first = advice.improvements.iter().take(TOLD).chain(advice.next_step());
+        let place = |help: &Improvement| {
+            self.candidates.iter().position(|candidate| candidate.change == help.change)
+        };
+        let mut told: Vec<usize> = first.filter_map(place).collect();
+        let others = self.ranking(0.0).into_iter().filter(|index| !told.contains(index));
+        let others: Vec<usize> = others.take(TOLD.saturating_sub(told.len())).collect();
+        told.extend(others);
+        told.dedup();
+        told
     }
 
     /// Candidates worth playing on: not yet played ones, then the noticeable ones best first. Of
@@ -298,21 +403,28 @@ impl ImprovementsJob {
     fn ranking(&self, close_nights: f64) -> Vec<usize> {
         let fresh = self.candidates.iter().enumerate().filter(|(_, c)| c.result.is_none());
         let mut order: Vec<usize> = fresh.map(|(index, _)| index).collect();
-        let mut played: Vec<(usize, &Candidate, &Gain)> = self
+        let mut played: Vec<(usize, &Improvement)> = self
             .candidates
             .iter()
             .enumerate()
-            .filter_map(|(index, c)| c.result.as_ref().map(|(gain, _)| (index, c, gain)))
-            .filter(|(_, _, gain)| gain.is_noticeable())
+            .filter_map(|(index, c)| c.result.as_ref().map(|help| (index, help)))
+            .filter(|(_, help)| help.gain.is_noticeable())
             .collect();
-        played.sort_by(|a, b| a.2.rank(b.2));
+        let wanted = usize::from(self.setup.trip.nights);
+        let helps = || played.iter().map(|(_, help)| *help);
+        let nights = wish::nights_moved(helps(), wanted, self.sure_frac);
+        played.sort_by(|a, b| wish::by_chance(a.1, b.1, nights));
         let mut families: Vec<(Family, f64)> = Vec::new();
-        for (index, candidate, gain) in played {
-            if let Some(family) = candidate.change.family() {
+        for (index, help) in played {
+            if let Some(family) = help.change.family() {
                 match families.iter().find(|(seen, _)| *seen == family) {
-                    Some((_, best)) if best - gain.nights_mean >= close_nights => continue,
+                    Some((_, best))
+                        if close_nights <= 0.0 || best - help.gain.nights_mean >= close_nights =>
+                    {
+                        continue;
+                    }
                     Some(_) => {}
-                    None => families.push((family, gain.nights_mean)),
+                    None => families.push((family, help.gain.nights_mean)),
                 }
             }
             order.push(index);
@@ -325,20 +437,7 @@ impl ImprovementsJob {
     #[must_use]
     pub fn improvements(&self) -> Vec<Improvement> {
         let known = self.ranking(0.0).into_iter().filter_map(|index| self.candidates.get(index));
-        known
-            .filter_map(|candidate| {
-                let (gain, outcome) = candidate.result.as_ref()?;
-                let same_weather = |before: &&Arc<Outcome>| before.sequences == outcome.sequences;
-                Some(Improvement {
-                    change: candidate.change,
-                    cost: candidate.change.cost(&self.setup),
-                    hazards: candidate.change.hazards(&self.setup),
-                    gain: *gain,
-                    outcome: outcome.clone(),
-                    before: self.baselines.iter().find(same_weather)?.clone(),
-                })
-            })
-            .collect()
+        known.filter_map(|candidate| candidate.result.clone()).collect()
     }
 
     /// What becomes of the setup as it is.
@@ -373,7 +472,14 @@ impl ImprovementsJob {
         if self.round >= ROUNDS.len() && self.queue.is_empty() && self.playing.is_none() {
             return 1.0;
         }
-        let all = self.candidates.len() + ROUNDS[1].1 + ROUNDS[2].1;
-        if self.candidates.is_empty() { 0.0 } else { (self.played as f64 / all as f64).min(0.99) }
+        if self.candidates.is_empty() {
+            return 0.0;
+        }
+        // One that is played in full takes as long as a few that are looked at.
+        let all = self.candidates.len() + ROUNDS[1].1 + IN_FULL_WORTH * TOLD;
+        let in_full = self.candidates.iter().filter_map(|candidate| candidate.result.as_ref());
+        let in_full = in_full.filter(|help| help.is_in_full()).count();
+        let done = self.played + (IN_FULL_WORTH - 1) * in_full;
+        (done as f64 / all as f64).min(0.99)
     }
 }

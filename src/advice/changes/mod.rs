@@ -23,6 +23,9 @@ const WARMER_FRIDGE_FACTOR: f64 = 0.9;
 /// Dirt left on a panel that was just cleaned, as a share of the light.
 const CLEAN_FRAC: f64 = 0.0;
 
+/// A drive that is suggested [min].
+pub(super) const DRIVE_MINUTES: f64 = 60.0;
+
 /// A change to one setup. Loads are named by id, arrays by place in the list.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Change {
@@ -155,9 +158,12 @@ pub enum Change {
         /// Capacity more, at the 20 h rate and the system voltage.
         capacity: AmpHours,
     },
-    /// The same capacity in LiFePO4.
-    Lithium,
-    /// More solar, beside and like the panels there are.
+    /// LiFePO4 in place of a battery of lead.
+    Lithium {
+        /// Its capacity at the 20 h rate and the system voltage.
+        capacity: AmpHours,
+    },
+    /// More solar, beside and like the panels there are: each kind of them grows by the same share.
     MoreSolar {
         /// Nominal power more.
         peak: Watts,
@@ -252,7 +258,7 @@ impl Change {
             Self::WarmerPlace { place } => setup.bank.place = place,
             Self::HeatedBattery => setup.bank.heated = true,
             Self::MoreBattery { capacity } => edits::more_battery(&mut setup, capacity),
-            Self::Lithium => edits::lithium(&mut setup),
+            Self::Lithium { capacity } => edits::lithium(&mut setup, capacity),
             Self::MoreSolar { peak } => edits::more_solar(&mut setup, peak),
             Self::DcDcCharger { amps, drive_every } => {
                 setup.driving.fitted = true;
@@ -260,7 +266,7 @@ impl Change {
                 setup.driving.charger = DrivingCharger::DcDc { amps };
                 if let Some(every) = drive_every {
                     setup.driving.every = EveryNth(every);
-                    setup.driving.minutes = setup.driving.minutes.max(60.0);
+                    setup.driving.minutes = setup.driving.minutes.max(DRIVE_MINUTES);
                 }
             }
         }

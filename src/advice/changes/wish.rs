@@ -6,7 +6,7 @@ use crate::forecast::odds::reaches;
 use std::cmp::Ordering;
 
 /// Least gain of a chance worth a line.
-const WORTH_FRAC: f64 = 0.01;
+pub(super) const WORTH_FRAC: f64 = 0.01;
 /// What costs nothing comes before what does if it brings at least this share of its gain (common practice,
 /// no source).
 const FREE_SHARE: f64 = 0.5;
@@ -37,6 +37,12 @@ impl Improvement {
         after - before
     }
 
+    /// Moves the chance of lasting `nights` nights by enough to be worth a line.
+    #[must_use]
+    pub fn moves(&self, nights: usize) -> bool {
+        self.chance_gain(nights) >= WORTH_FRAC
+    }
+
     /// Asks for no money, no drive and no fee.
     #[must_use]
     pub fn is_free(&self) -> bool {
@@ -49,21 +55,11 @@ impl Advice {
     /// nights are sure. A night is sure from the chance `sure_frac`, 0..1, on.
     #[must_use]
     pub fn of(improvements: &[Improvement], wanted: usize, sure_frac: f64) -> Self {
-        let moving = |nights: usize| -> Vec<Improvement> {
-            let moves = |help: &&Improvement| help.chance_gain(nights) >= WORTH_FRAC;
-            improvements.iter().filter(moves).cloned().collect()
-        };
-        let mut advice = Self { nights: wanted, sure_frac, improvements: moving(wanted) };
-        if let (true, Some(help)) = (advice.improvements.is_empty(), improvements.first()) {
-            let first_unsure = help.before.nights_at(sure_frac) + 1;
-            if first_unsure < wanted {
-                advice =
-                    Self { nights: first_unsure, sure_frac, improvements: moving(first_unsure) };
-            }
-        }
-        let nights = advice.nights;
-        advice.improvements.sort_by(|a, b| by_chance(a, b, nights));
-        advice
+        let nights = nights_moved(improvements.iter(), wanted, sure_frac);
+        let moving = improvements.iter().filter(|help| help.moves(nights));
+        let mut improvements: Vec<Improvement> = moving.cloned().collect();
+        improvements.sort_by(|a, b| by_chance(a, b, nights));
+        Self { nights, sure_frac, improvements }
     }
 
     /// The one change to try next: the best of those that cost nothing where it reaches the aim or brings half
@@ -80,8 +76,20 @@ impl Advice {
     }
 }
 
+/// The nights that changes are ranked by: see [`Advice::nights`].
+pub(super) fn nights_moved<'a>(
+    improvements: impl Iterator<Item = &'a Improvement> + Clone,
+    wanted: usize,
+    sure_frac: f64,
+) -> usize {
+    let Some(help) = improvements.clone().next() else { return wanted };
+    let first_unsure = help.before.nights_at(sure_frac) + 1;
+    let moved = improvements.into_iter().any(|help| help.moves(wanted));
+    if moved || first_unsure >= wanted { wanted } else { first_unsure }
+}
+
 /// By the chance gained, to a hundredth, then by all that the change brings.
-fn by_chance(a: &Improvement, b: &Improvement, nights: usize) -> Ordering {
+pub(super) fn by_chance(a: &Improvement, b: &Improvement, nights: usize) -> Ordering {
     let points = |help: &Improvement| (help.chance_gain(nights) * 100.0).round() as i64;
     points(b).cmp(&points(a)).then_with(|| a.gain.rank(&b.gain))
 }

@@ -3,7 +3,7 @@
 
 use crate::advice::changes::Change;
 use crate::advice::changes::cost::{Cost, Hazard};
-use crate::advice::trial::{Outcome, Trial};
+use crate::advice::trial::{self, Outcome, Trial};
 use crate::forecast::MonthlyClimate;
 use crate::forecast::weather::WeatherError;
 use crate::model::{EveryNth, Setup};
@@ -60,7 +60,7 @@ pub fn alternatives(setup: &Setup) -> Vec<Alternative> {
     let capacity = setup.bank.rated_capacity();
     list.push(of_change(Choice::SecondBattery, Change::MoreBattery { capacity }));
     if setup.bank.chemistry.is_lead() {
-        list.push(of_change(Choice::Lithium, Change::Lithium));
+        list.push(of_change(Choice::Lithium, Change::Lithium { capacity }));
     }
     let peak = setup.solar.first().map_or(USUAL_PANEL, |array| array.peak);
     let peak = if peak.0 > 0.0 { peak } else { USUAL_PANEL };
@@ -112,7 +112,7 @@ impl AlternativesJob {
     /// [`WeatherError`] where the climate or a day's weather is not a number in range.
     pub fn advance(&mut self, units: usize) -> Result<bool, WeatherError> {
         let next = |index: usize| self.list.get(index).map(|next| (&next.setup, &self.climate));
-        super::play_on(&mut self.trials, next, units)
+        trial::play_on(&mut self.trials, next, units)
     }
 
     /// What is played, with what becomes of it as far as that is known.

@@ -15,9 +15,8 @@ pub mod battery_reasons;
 pub mod differences;
 
 use crate::advice::changes::cost::{battery_price, hardware};
-use crate::advice::trial::{Outcome, SUN_UNITS, Trial};
+use crate::advice::trial::{Outcome, Trial, play_on};
 use crate::forecast::demand::LoadEnergy;
-use crate::forecast::odds::SEQUENCES;
 use crate::forecast::plan::DayAir;
 use crate::forecast::weather::WeatherError;
 use crate::forecast::{MonthlyClimate, TripPlan};
@@ -147,29 +146,6 @@ impl CompareJob {
             .map(|((setup, _), trial)| column(setup, trial))
             .collect()
     }
-}
-
-/// Plays setups one after the other, for about `units`; `next` gives the setup of a number with its climate.
-/// False once all are played.
-fn play_on<'a>(
-    trials: &mut Vec<Trial>,
-    next: impl Fn(usize) -> Option<(&'a Setup, &'a MonthlyClimate)>,
-    units: usize,
-) -> Result<bool, WeatherError> {
-    let mut left = units.max(1);
-    while left > 0 {
-        let playing = trials.iter_mut().find(|trial| !trial.is_finished());
-        if let Some(trial) = playing {
-            trial.advance(&mut left);
-        } else if let Some((setup, climate)) = next(trials.len()) {
-            let trial = Trial::with_climate(setup, climate, SEQUENCES)?;
-            left = left.saturating_sub(SUN_UNITS + trial.set_up_units());
-            trials.push(trial);
-        } else {
-            return Ok(false);
-        }
-    }
-    Ok(true)
 }
 
 fn column(setup: &Setup, trial: &Trial) -> Column {

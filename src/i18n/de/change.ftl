@@ -1,4 +1,4 @@
-# What to change: what helps, ways to more nights, what to buy, setups side by side.
+# What to change: what helps, ways to more nights, setups side by side.
 change-parts = Ansichten
 part-helps = Was hilft?
 part-ways = Mehr Nächte
@@ -47,7 +47,6 @@ next-gain = { $n ->
     [one] Chance auf { $n } Nacht: { $from } → { $to }
    *[other] Chance auf { $n } Nächte: { $from } → { $to }
 }
-next-playing = Wird durchgerechnet …
 next-tried = Geändert: { $change }
 next-back = Zurücknehmen
 help-apply = Übernehmen
@@ -55,7 +54,7 @@ help-apply-name = Übernehmen: { $change }
 toast-applied = Geändert: { $change }
 
 ways-title = Wege zu mehr Nächten
-ways-told = Sag, wie viele Nächte du willst und wie sicher es sein soll. Nightbank sucht bis zu drei Wege: Gewohnheiten, Fahren oder Landstrom, Anschaffungen.
+ways-told = Sag, wie viele Nächte du willst. Nightbank sucht den günstigsten Weg, einen ohne Anschaffung und einen nur mit Anschaffungen.
 ways-nights = Gewünschte Nächte
 ways-now = { $n ->
     [one] So wie es ist, liegt die Chance auf { $n } Nacht bei { $chance }.
@@ -66,9 +65,10 @@ ways-reached = { $n ->
    *[other] Dein Setup hält schon jetzt { $n } Nächte mit einer Chance von { $chance }. Wähle mehr Nächte oder eine höhere Chance.
 }
 ways-none = Kein Weg gefunden: Keine der möglichen Änderungen bringt dich näher ans Ziel.
-way-habits = Gewohnheiten und Einstellungen
-way-on-the-move = Fahren oder Landstrom
-way-purchase = Anschaffungen
+way-cheapest = Am günstigsten
+way-nearest = Am nächsten dran
+way-nothing-bought = Ohne etwas zu kaufen
+way-only-bought = Nur mit Anschaffungen
 way-reaches = { $n ->
     [one] Hält { $n } Nacht mit einer Chance von { $chance }
    *[other] Hält { $n } Nächte mit einer Chance von { $chance }
@@ -146,7 +146,7 @@ change-battery-inside = Batterie nach innen verlegen, wo es wärmer ist
 change-battery-locker = Batterie in ein Staufach verlegen, wo es wärmer ist
 change-heated = Batterie mit eigener Heizung, damit sie bei Frost lädt
 change-battery = Mehr Batteriekapazität derselben Art: { $amount }
-change-lithium = LiFePO4 mit derselben Kapazität: { $amount }
+change-lithium = Stattdessen eine LiFePO4-Batterie: { $amount }
 change-solar = Mehr Solarleistung: { $amount }
 change-dc-dc = Ein Ladebooster mit { $amount }
 change-dc-dc-drive = { $n ->
@@ -154,9 +154,8 @@ change-dc-dc-drive = { $n ->
    *[other] Ein Ladebooster mit { $amount }, dazu alle { $n } Tage eine Stunde fahren
 }
 
-part-buy = Was kaufen?
 part-year = Das Jahr
-buy-title = Was kaufen?
+buy-title = Was kaufen? Alle Größen
 buy-told = Die kleinste Solarleistung zu jeder Batterie und die kleinste Batterie zu jeder Solarleistung, mit denen du durch deine Nächte kommst.
 buy-from = Erster Monat
 buy-to = Letzter Monat
@@ -183,7 +182,8 @@ buy-curve = { $kind }: Batterie und Solar, die gerade reichen
 buy-curve-told = Je mehr Batterie, desto weniger Solar brauchst du: von { $least } Batterie mit { $solar } Solar bis { $most } Batterie mit { $few }.
 buy-how = Geräte, Fahren, Landstrom, Neigung, Schatten und Alter der Batterie bleiben, wie sie sind. Plane eine Reserve für die kommenden Jahre ein.
 prices-title = Preise und Gewichte
-prices-told = Beginne mit diesen runden Werten und setz deine eigenen ein. Die Zahl der Nächte ändern sie nicht.
+prices-told = Beginne mit diesen runden Werten und setz deine eigenen ein. Sie entscheiden, welcher Weg am günstigsten ist.
+prices-counted = Eine Stunde Fahren zählt { $hour }, eine Nacht mit Landstrom { $night }.
 prices-currency = Währung
 prices-solar = Solar mit Befestigung, je 100 Wp
 prices-solar-weight = Gewicht davon, je 100 Wp

@@ -1,4 +1,4 @@
-# What to change: what helps, ways to more nights, what to buy, setups side by side.
+# What to change: what helps, ways to more nights, setups side by side.
 change-parts = Views
 part-helps = What helps
 part-ways = More nights
@@ -47,7 +47,6 @@ next-gain = { $n ->
     [one] Chance of { $n } night: { $from } → { $to }
    *[other] Chance of { $n } nights: { $from } → { $to }
 }
-next-playing = Trying it…
 next-tried = Done: { $change }
 next-back = Take it back
 help-apply = Apply
@@ -55,7 +54,7 @@ help-apply-name = Apply: { $change }
 toast-applied = Changed: { $change }
 
 ways-title = Ways to more nights
-ways-told = Say how many nights you want and how sure you want to be. Nightbank looks for up to three plans: habits, driving or hook-up, and buying.
+ways-told = Say how many nights you want. Nightbank looks for the cheapest plan, one without buying anything, and one by buying only.
 ways-nights = Nights you want
 ways-now = { $n ->
     [one] As it is, the chance of lasting { $n } night is { $chance }.
@@ -66,9 +65,10 @@ ways-reached = { $n ->
    *[other] Your setup already lasts { $n } nights with a chance of { $chance }. Ask for more nights or a better chance.
 }
 ways-none = Nothing found: none of the possible changes gets you closer.
-way-habits = Habits and settings
-way-on-the-move = Driving or hook-up
-way-purchase = Buying
+way-cheapest = Cheapest
+way-nearest = Closest
+way-nothing-bought = Without buying anything
+way-only-bought = By buying only
 way-reaches = { $n ->
     [one] Lasts { $n } night with a chance of { $chance }
    *[other] Lasts { $n } nights with a chance of { $chance }
@@ -146,7 +146,7 @@ change-battery-inside = Move the battery inside, where it is warmer
 change-battery-locker = Move the battery into a locker, where it is warmer
 change-heated = A heated battery, which can also be charged in frost
 change-battery = More battery capacity of the same type: { $amount }
-change-lithium = LiFePO4 of the same capacity: { $amount }
+change-lithium = A LiFePO4 battery instead: { $amount }
 change-solar = More solar: { $amount }
 change-dc-dc = A { $amount } DC-DC charger
 change-dc-dc-drive = { $n ->
@@ -154,9 +154,8 @@ change-dc-dc-drive = { $n ->
    *[other] A { $amount } DC-DC charger, and an hour of driving every { $n } days
 }
 
-part-buy = What to buy
 part-year = The year
-buy-title = What to buy
+buy-title = What to buy: all sizes
 buy-told = The smallest panels for each battery, and the smallest battery for each set of panels, that cover your nights.
 buy-from = From month
 buy-to = To month
@@ -183,7 +182,8 @@ buy-curve = { $kind }: battery and solar that are just enough
 buy-curve-told = The more battery, the less solar you need. From { $least } of battery with { $solar } of solar to { $most } of battery with { $few }.
 buy-how = Appliances, driving, hook-up, tilt, shade and the battery’s age stay as they are. Allow some margin for the years to come.
 prices-title = Prices and weights
-prices-told = Start from these round figures and put in your own. They do not affect the number of nights.
+prices-told = Start from these round figures and put in your own. They decide which plan is cheapest.
+prices-counted = An hour of driving counts as { $hour }, a night on hook-up as { $night }.
 prices-currency = Currency
 prices-solar = Solar with mounting, per 100 W
 prices-solar-weight = Its weight, per 100 W

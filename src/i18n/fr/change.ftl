@@ -1,4 +1,4 @@
-# What to change: what helps, ways to more nights, what to buy, setups side by side.
+# What to change: what helps, ways to more nights, setups side by side.
 change-parts = Différentes vues
 part-helps = Ce qui aide
 part-ways = Gagner des nuits
@@ -24,7 +24,7 @@ helps-too-far = { $n ->
    *[other] Aucun changement seul n’aide à tenir { $n } nuits.
 }
 helps-sure = Rien de plus à faire pour ce séjour. Rester plus longtemps ? Déplacez les nuits sur le premier écran.
-helps-none = Rien trouvé qui augmente cette chance. « Plus de nuits » combine plusieurs changements.
+helps-none = Rien trouvé qui augmente cette chance. « Gagner des nuits » combine plusieurs changements.
 help-gain = { $from } → { $to }
 help-mean = { $to_n ->
     [one] { $to } nuit
@@ -47,7 +47,6 @@ next-gain = { $n ->
     [one] Tenir { $n } nuit : { $from } → { $to }
    *[other] Tenir { $n } nuits : { $from } → { $to }
 }
-next-playing = Simulation en cours…
 next-tried = Fait : { $change }
 next-back = Annuler ce changement
 help-apply = Appliquer
@@ -55,7 +54,7 @@ help-apply-name = Appliquer : { $change }
 toast-applied = Modifié : { $change }
 
 ways-title = Comment gagner des nuits
-ways-told = Dites combien de nuits vous voulez et avec quelle certitude. Nightbank cherche jusqu’à trois solutions : habitudes, route ou branchement, achats.
+ways-told = Dites combien de nuits vous voulez. Nightbank cherche la solution la moins chère, une sans rien acheter et une uniquement par des achats.
 ways-nights = Nuits voulues
 ways-now = { $n ->
     [one] En l’état, la probabilité de tenir { $n } nuit est de { $chance }.
@@ -66,9 +65,10 @@ ways-reached = { $n ->
    *[other] Votre installation tient déjà { $n } nuits avec une probabilité de { $chance }. Demandez plus de nuits ou une probabilité plus élevée.
 }
 ways-none = Rien trouvé : aucun des changements possibles ne vous rapproche du but.
-way-habits = Habitudes et réglages
-way-on-the-move = Rouler ou se brancher
-way-purchase = Acheter
+way-cheapest = La moins chère
+way-nearest = La plus proche
+way-nothing-bought = Sans rien acheter
+way-only-bought = Uniquement par des achats
 way-reaches = { $n ->
     [one] Tient { $n } nuit avec une probabilité de { $chance }
    *[other] Tient { $n } nuits avec une probabilité de { $chance }
@@ -146,7 +146,7 @@ change-battery-inside = Mettre la batterie à l’intérieur, où il fait moins 
 change-battery-locker = Mettre la batterie dans un coffre, où il fait moins froid
 change-heated = Une batterie chauffée, qui se charge aussi par temps de gel
 change-battery = Ajouter une batterie du même type : { $amount }
-change-lithium = LiFePO4 de même capacité : { $amount }
+change-lithium = Une batterie LiFePO4 à la place : { $amount }
 change-solar = Ajouter des panneaux : { $amount }
 change-dc-dc = Un chargeur DC-DC de { $amount }
 change-dc-dc-drive = { $n ->
@@ -154,9 +154,8 @@ change-dc-dc-drive = { $n ->
    *[other] Un chargeur DC-DC de { $amount }, et une heure de route tous les { $n } jours
 }
 
-part-buy = Quoi acheter
 part-year = L’année
-buy-title = Quoi acheter
+buy-title = Quoi acheter : toutes les tailles
 buy-told = Pour chaque batterie, la plus petite puissance de panneaux qui suffit à vos nuits. Pour chaque puissance de panneaux, la plus petite batterie.
 buy-from = Premier mois
 buy-to = Dernier mois
@@ -183,7 +182,8 @@ buy-curve = { $kind } : batterie et panneaux tout juste suffisants
 buy-curve-told = Plus la batterie est grande, moins il faut de panneaux. De { $least } de batterie avec { $solar } de panneaux à { $most } de batterie avec { $few }.
 buy-how = Appareils, route, branchement, inclinaison, ombre et âge de la batterie restent tels quels. Ajoutez une marge pour les années à venir.
 prices-title = Prix et poids
-prices-told = Partez de ces chiffres ronds et mettez les vôtres ; ils ne changent rien au nombre de nuits.
+prices-told = Partez de ces chiffres ronds et mettez les vôtres ; ils décident quelle solution est la moins chère.
+prices-counted = Une heure de route compte pour { $hour }, une nuit avec branchement pour { $night }.
 prices-currency = Monnaie
 prices-solar = Panneaux avec fixation, par 100 Wc
 prices-solar-weight = Leur poids, par 100 Wc

@@ -1,4 +1,4 @@
-# What to change: what helps, ways to more nights, what to buy, setups side by side.
+# What to change: what helps, ways to more nights, setups side by side.
 change-parts = Onderdelen
 part-helps = Wat helpt
 part-ways = Meer nachten
@@ -47,7 +47,6 @@ next-gain = { $n ->
     [one] Kans op { $n } nacht: { $from } → { $to }
    *[other] Kans op { $n } nachten: { $from } → { $to }
 }
-next-playing = Wordt doorgerekend…
 next-tried = Gedaan: { $change }
 next-back = Ongedaan maken
 help-apply = Toepassen
@@ -55,7 +54,7 @@ help-apply-name = Toepassen: { $change }
 toast-applied = Gewijzigd: { $change }
 
 ways-title = Manieren om meer nachten te halen
-ways-told = Geef aan hoeveel nachten je wilt en hoe zeker je wilt zijn. Nightbank zoekt hoogstens drie plannen: gewoontes, rijden of walstroom, en kopen.
+ways-told = Geef aan hoeveel nachten je wilt. Nightbank zoekt het goedkoopste plan, een zonder iets te kopen en een met alleen kopen.
 ways-nights = Gewenste nachten
 ways-now = { $n ->
     [one] Zoals het nu is, is de kans om { $n } nacht te halen { $chance }.
@@ -66,9 +65,10 @@ ways-reached = { $n ->
    *[other] Je configuratie haalt nu al { $n } nachten met een kans van { $chance }. Kies meer nachten of een grotere kans.
 }
 ways-none = Niets gevonden: geen enkele mogelijke verandering brengt je dichterbij.
-way-habits = Gewoontes en instellingen
-way-on-the-move = Rijden of walstroom
-way-purchase = Kopen
+way-cheapest = Goedkoopst
+way-nearest = Het dichtst in de buurt
+way-nothing-bought = Zonder iets te kopen
+way-only-bought = Alleen door te kopen
 way-reaches = { $n ->
     [one] Haalt { $n } nacht met een kans van { $chance }
    *[other] Haalt { $n } nachten met een kans van { $chance }
@@ -146,7 +146,7 @@ change-battery-inside = De accu naar binnen verplaatsen, waar het warmer is
 change-battery-locker = De accu naar een bergruimte verplaatsen, waar het warmer is
 change-heated = Een verwarmde accu, die ook bij vorst laadt
 change-battery = Meer accucapaciteit van dezelfde soort: { $amount }
-change-lithium = LiFePO4 met dezelfde capaciteit: { $amount }
+change-lithium = In plaats daarvan een LiFePO4-accu: { $amount }
 change-solar = Meer zonnepanelen: { $amount }
 change-dc-dc = Een DC-DC-lader van { $amount }
 change-dc-dc-drive = { $n ->
@@ -154,9 +154,8 @@ change-dc-dc-drive = { $n ->
    *[other] Een DC-DC-lader van { $amount }, en eens per { $n } dagen een uur rijden
 }
 
-part-buy = Wat kopen?
 part-year = Het jaar
-buy-title = Wat kopen?
+buy-title = Wat kopen? Alle combinaties
 buy-told = De kleinste panelen bij elke accu, en de kleinste accu bij elke set panelen, waarmee je de gewenste nachten haalt.
 buy-from = Van maand
 buy-to = Tot en met maand
@@ -183,7 +182,8 @@ buy-curve = { $kind }: accu en panelen die net genoeg zijn
 buy-curve-told = Hoe meer accu, hoe minder panelen je nodig hebt. Van een accu van { $least } met { $solar } aan panelen tot een accu van { $most } met { $few }.
 buy-how = Apparaten, rijden, walstroom, hellingshoek, schaduw en de ouderdom van de accu blijven gelijk. Houd wat marge voor de komende jaren.
 prices-title = Prijzen en gewichten
-prices-told = Begin met deze ronde bedragen en vul je eigen prijzen in. Ze veranderen niets aan het aantal nachten.
+prices-told = Begin met deze ronde bedragen en vul je eigen prijzen in. Ze bepalen welk plan het goedkoopst is.
+prices-counted = Een uur rijden telt als { $hour }, een nacht met walstroom als { $night }.
 prices-currency = Valuta
 prices-solar = Zonnepaneel met bevestiging, per 100 Wp
 prices-solar-weight = Gewicht zonnepaneel, per 100 Wp

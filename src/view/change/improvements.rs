@@ -1,10 +1,11 @@
 //! What helps most: changes ranked by the chance of the nights wanted, each applied with one tap.
 
-use crate::advice::changes::improvements::{Improvement, ImprovementsJob};
+use crate::advice::changes::Change;
+use crate::advice::changes::improvements::{Improvement, ImprovementsJob, InFullJob, TOLD};
 use crate::advice::changes::wish::Advice;
 use crate::advice::trial::Outcome;
-use crate::forecast::Odds;
 use crate::forecast::odds::{chance_of, reaches};
+use crate::forecast::{MonthlyClimate, Odds};
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::certainty::sure_frac;
@@ -15,21 +16,19 @@ use crate::view::outlook::Calculation;
 use crate::view::search::{Plan, Search, SearchResult};
 use crate::view::state::{AppState, Tab};
 use crate::view::wide::is_wide;
-use crate::view::widgets::{disclosure, quiet_button};
+use crate::view::widgets::{made_when_open, quiet_button};
 use crate::view::words::changes::{cautions_on_tap, change_words, cost_words};
 use crate::view::words::names::count;
 use leptos::prelude::*;
 
 /// Pause after the last edit before the search starts [ms].
 const PAUSE_MS: u64 = 250;
-/// Changes shown at once; the rest opens on tap.
-const FIRST: usize = 8;
 
 /// What is known of what helps.
 pub struct FoundImprovements {
     /// What becomes of the setup as it is.
     pub baseline: Outcome,
-    /// What helps, the most nights first.
+    /// What helps, the most first.
     pub improvements: Vec<Improvement>,
     /// Share of the search that is done, 0..1.
     progress_frac: f64,
@@ -46,7 +45,7 @@ pub fn follow(app: AppState, calculation: Calculation, search: ImprovementsSearc
     let plan = Plan {
         pause_ms: PAUSE_MS,
         forget: false,
-        start: ImprovementsJob::new,
+        start: |setup: &Setup, sky: &MonthlyClimate| ImprovementsJob::new(setup, sky, sure_frac()),
         read: |job: &ImprovementsJob| FoundImprovements {
             baseline: job.baseline().clone(),
             improvements: job.improvements(),
@@ -72,30 +71,29 @@ pub fn view(app: AppState, calculation: Calculation, search: ImprovementsSearch)
                 // The answer's own chances, played more often than the search does.
                 let known = calculation.odds.with(|odds| odds.as_ref().map(|o| o.lasting_frac.clone()));
                 let before = known.unwrap_or_else(|| result.found.baseline.lasting_frac.clone());
-                list(app, result, &before)
+                list(app, calculation, result, &before)
             })}
         </section>
     }
     .into_any()
 }
 
-fn list(app: AppState, result: &Searched, before: &[f64]) -> AnyView {
+fn list(app: AppState, calculation: Calculation, result: &Searched, before: &[f64]) -> AnyView {
     let found = &result.found;
-    let advice =
-        Advice::of(&found.improvements, usize::from(result.query.trip.nights), sure_frac());
-    let from = chance_of(before, advice.nights);
-    let row = |help: &Improvement| row(app, &result.query, found, help, (advice.nights, from));
-    let first: Vec<AnyView> = advice.improvements.iter().take(FIRST).map(row).collect();
-    let rest: Vec<AnyView> = advice.improvements.iter().skip(FIRST).map(row).collect();
-    let more = (!rest.is_empty()).then(|| {
-        let n = Arg::Count(count(rest.len()));
-        disclosure(
-            t_args("helps-more", &[("n", n)]),
-            false,
-            view! { <ol class="helps">{rest}</ol> }.into_any(),
-        )
-    });
+    let setup = &result.query;
+    let advice = Advice::of(&found.improvements, usize::from(setup.trip.nights), sure_frac());
     let working = result.stage == Stage::Working;
+    // A figure is shown once it has been played as often as the answer: it comes true when the change is made.
+    let first: Vec<AnyView> = advice
+        .improvements
+        .iter()
+        .take(TOLD)
+        .filter(|help| help.is_in_full())
+        .map(|help| row(app, setup, help, advice.nights))
+        .collect();
+    let rest: Vec<Change> = advice.improvements.iter().skip(TOLD).map(|help| help.change).collect();
+    let more = (!working && !rest.is_empty())
+        .then(|| further(app, calculation, setup.clone(), rest, advice.nights));
     let progress = working.then(|| {
         let done = percent(found.progress_frac);
         view! {
@@ -109,6 +107,42 @@ fn list(app: AppState, result: &Searched, before: &[f64]) -> AnyView {
         {more}
     }
     .into_any()
+}
+
+/// The other changes, played when they are asked for.
+fn further(
+    app: AppState,
+    calculation: Calculation,
+    setup: Setup,
+    changes: Vec<Change>,
+    nights: usize,
+) -> AnyView {
+    let title = t_args("helps-more", &[("n", Arg::Count(count(changes.len())))]);
+    made_when_open(Signal::stored(title), move || {
+        let search: Search<(Setup, Vec<Change>), Vec<Improvement>> = Search::default();
+        let plan = Plan {
+            pause_ms: 0,
+            forget: true,
+            start: |(setup, changes): &(Setup, Vec<Change>), sky: &MonthlyClimate| {
+                Ok(InFullJob::new(setup, sky, changes.clone()))
+            },
+            read: InFullJob::improvements,
+        };
+        let query = (setup.clone(), changes.clone());
+        search.follow(calculation, plan, move || Some(query.clone()));
+        search.view(app, move |result| {
+            let working = result.stage == Stage::Working;
+            let found = Advice::of(&result.found, nights, sure_frac()).improvements;
+            let moving = found.iter().filter(|help| help.moves(nights));
+            let rows: Vec<AnyView> =
+                moving.map(|help| row(app, &result.query.0, help, nights)).collect();
+            view! {
+                {working.then(|| view! { <p class="working">{t("change-working")}</p> })}
+                <ol class="helps" data-testid="improvements-further" aria-busy=working.to_string()>{rows}</ol>
+            }
+            .into_any()
+        })
+    })
 }
 
 /// Whose chance the list is about, and what it is now.
@@ -131,20 +165,12 @@ fn about(result: &Searched, advice: &Advice, before: &[f64]) -> String {
     }
 }
 
-fn row(
-    app: AppState,
-    setup: &Setup,
-    found: &FoundImprovements,
-    help: &Improvement,
-    (wanted, from): (usize, f64),
-) -> AnyView {
-    // A line played with fewer weather sequences is told as what it adds to the chance as it is, so
-    // that no saving looks like a loss.
-    let to = (from + help.chance_gain(wanted)).clamp(0.0, 1.0);
+fn row(app: AppState, setup: &Setup, help: &Improvement, wanted: usize) -> AnyView {
+    let (from, to) = help.chances(wanted);
     let (from, to_words) = (percent(from), percent(to));
     let gain = t_args("help-gain", &[("from", Arg::Text(&from)), ("to", Arg::Text(&to_words))]);
-    let nights = found.baseline.nights_mean + help.gain.nights_mean;
-    let (mean, more) = (Shown::new(nights, 1), Shown::new(help.gain.nights_mean, 1));
+    let (mean, more) =
+        (Shown::new(help.outcome.nights_mean, 1), Shown::new(help.gain.nights_mean, 1));
     let mean = t_args("help-mean", &[("to", mean.arg()), ("more", more.arg())]);
     let width = format!("{:.1}%", to * 100.0);
     let title = change_words(setup, &help.change);

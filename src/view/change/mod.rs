@@ -1,14 +1,14 @@
-//! What to change: what helps, ways to more nights, what to buy, setups side by side, the year;
+//! What to change: what helps, ways to more nights with what to buy, setups side by side, the year;
 //! and the tools for on site and the workshop, which open in the same place.
 
 pub mod alternatives;
-pub mod buy;
 pub mod compare;
 pub mod compare_words;
 pub mod copies;
 pub mod improvements;
 pub mod next_step;
 pub mod prices;
+pub mod sizes;
 pub mod stay;
 pub mod ways;
 pub mod year;
@@ -33,8 +33,7 @@ use crate::view::words::changes::change_words;
 use leptos::prelude::*;
 
 /// What is decided with, in the order it is offered.
-const DECISIONS: [Screen; 5] =
-    [Screen::Improvements, Screen::Ways, Screen::Buy, Screen::Compare, Screen::Year];
+const DECISIONS: [Screen; 4] = [Screen::Improvements, Screen::Ways, Screen::Compare, Screen::Year];
 
 /// The state of each screen of "Change", kept while others are shown; copies share it.
 #[derive(Clone, Copy, Default)]
@@ -42,7 +41,6 @@ pub struct ChangeScreens {
     /// What helps, for the next step too.
     pub improvements: improvements::ImprovementsSearch,
     ways: ways::WaysState,
-    buy: buy::BuyState,
     alternatives: alternatives::AlternativesSearch,
     compare: compare::CompareState,
     year: Search<Setup, Vec<Outcome>>,
@@ -110,7 +108,6 @@ pub fn view(app: AppState) -> AnyView {
         {move || match screen.get() {
             Screen::Improvements => improvements::view(app, calculation, screens.improvements),
             Screen::Ways => ways::view(app, calculation, screens.ways),
-            Screen::Buy => buy::view(app, calculation, screens.buy),
             Screen::Compare => view! {
                 {alternatives::view(app, calculation, screens.alternatives)}
                 {compare::view(app, screens.compare)}

@@ -4,11 +4,9 @@
 use super::improvements::{self, ImprovementsSearch};
 use crate::advice::changes::Change;
 use crate::advice::changes::cost::Hazard;
+use crate::advice::changes::improvements::Improvement;
 use crate::advice::changes::wish::Advice;
-use crate::forecast::odds::{SEQUENCES, reaches};
-use crate::forecast::plan::TripSun;
-use crate::forecast::weather::WeatherError;
-use crate::forecast::{MonthlyClimate, Odds, OddsRun, TripPlan};
+use crate::forecast::odds::reaches;
 use crate::i18n::Arg;
 use crate::model::Setup;
 use crate::view::certainty::sure_frac;
@@ -16,13 +14,11 @@ use crate::view::icons::{Icon, icon};
 use crate::view::jobs::Stage;
 use crate::view::lang::{key, percent, t, t_args};
 use crate::view::outlook::Calculation;
-use crate::view::search::{Plan, Search};
 use crate::view::state::{AppState, Screen};
 use crate::view::widgets::quiet_button;
 use crate::view::words::changes::{cautions_on_tap, change_words, cost_words};
 use crate::view::words::names::count;
 use leptos::prelude::*;
-use std::sync::Arc;
 
 /// Where the focus goes when the step is taken or taken back.
 const STEP_ID: &str = "next-step";
@@ -56,24 +52,16 @@ struct Offer {
     setup: Setup,
     change: Change,
     hazards: &'static [Hazard],
-    nights: usize,
     words: String,
+    gain: String,
     cost: String,
 }
 
-/// The step for the setup on screen, found and played while the answer is in sight.
+/// The step for the setup on screen, found while the answer is in sight.
 #[must_use]
 pub fn view(app: AppState, calculation: Calculation, search: ImprovementsSearch) -> AnyView {
     improvements::follow(app, calculation, search);
     let step = Memo::new(move |_| step(app, calculation, search));
-    let played: Search<Setup, Odds> = Search::default();
-    let in_full = Plan { pause_ms: 0, forget: true, start: run, read: |run: &OddsRun| run.odds() };
-    played.follow(calculation, in_full, move || {
-        step.with(|step| match step {
-            Step::Try(offer) => Some(offer.change.apply(&offer.setup)),
-            Step::Looking | Step::Sure { .. } | Step::None { .. } => None,
-        })
-    });
     let tried = RwSignal::new(None::<Tried>);
     // Once something else is changed there is nothing left to take back here.
     let is_tried = Memo::new(move |_| {
@@ -89,7 +77,7 @@ pub fn view(app: AppState, calculation: Calculation, search: ImprovementsSearch)
                     view! { <p>{t_args("next-sure", &[("n", n)])}</p> }.into_any()
                 }
                 Step::None { nights } => ways(app, nights),
-                Step::Try(offer) => button(app, calculation, played, tried, *offer),
+                Step::Try(offer) => button(app, tried, *offer),
             }}
         </div>
     }
@@ -115,8 +103,8 @@ fn step(app: AppState, calculation: Calculation, search: ImprovementsSearch) -> 
                     setup: setup.clone(),
                     change: help.change,
                     hazards: help.hazards,
-                    nights: advice.nights,
                     words: change_words(setup, &help.change),
+                    gain: gain_words(help, advice.nights),
                     cost: cost_words(setup, help.cost),
                 }))
             })
@@ -124,33 +112,16 @@ fn step(app: AppState, calculation: Calculation, search: ImprovementsSearch) -> 
     })
 }
 
-/// The changed setup, played as often as the answer itself, so that the answer says the same after the tap.
-fn run(changed: &Setup, sky: &MonthlyClimate) -> Result<OddsRun, WeatherError> {
-    let sun = Arc::new(TripSun::build(changed, sky)?);
-    OddsRun::nights_only(Arc::new(TripPlan::build(changed, sun)), SEQUENCES)
+/// What it does to the chance of the nights; played as often as the answer, which says the same after the tap.
+fn gain_words(help: &Improvement, nights: usize) -> String {
+    let (from, to) = help.chances(nights);
+    let (from, to) = (percent(from), percent(to));
+    let n = ("n", Arg::Count(count(nights)));
+    t_args("next-gain", &[n, ("from", Arg::Text(&from)), ("to", Arg::Text(&to))])
 }
 
-fn button(
-    app: AppState,
-    calculation: Calculation,
-    played: Search<Setup, Odds>,
-    tried: RwSignal<Option<Tried>>,
-    offer: Offer,
-) -> AnyView {
-    let Offer { setup, change, hazards, nights, words, cost } = offer;
-    let gain = Memo::new(move |_| {
-        let to = played.result.with(|result| {
-            result
-                .as_ref()
-                .filter(|r| r.0.stage == Stage::Done)
-                .map(|r| r.0.found.chance_of(nights))
-        })?;
-        let from =
-            calculation.odds.with(|odds| odds.as_ref().map(|odds| odds.chance_of(nights)))?;
-        let (from, to) = (percent(from), percent(to));
-        let n = ("n", Arg::Count(count(nights)));
-        Some(t_args("next-gain", &[n, ("from", Arg::Text(&from)), ("to", Arg::Text(&to))]))
-    });
+fn button(app: AppState, tried: RwSignal<Option<Tried>>, offer: Offer) -> AnyView {
+    let Offer { setup, change, hazards, words, gain, cost } = offer;
     let told = words.clone();
     let press = move |_| {
         let after = change.apply(&setup);
@@ -168,7 +139,7 @@ fn button(
             <span class="step-words">
                 <strong>{words}</strong>
                 <span class="step-gain" data-testid="step-gain">
-                    {move || gain.get().unwrap_or_else(|| t("next-playing"))} " · " {cost}
+                    {gain} " · " {cost}
                 </span>
             </span>
         </button>

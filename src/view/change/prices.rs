@@ -1,13 +1,16 @@
 //! The user's own prices and weights.
 
-use crate::model::Prices;
+use crate::advice::changes::cost::{driving_hour, hook_up_night};
+use crate::i18n::Arg;
 use crate::model::limits::{PRICE, WEIGHT_KG};
+use crate::model::{Prices, Setup};
 use crate::units::{Kilograms, Measure, Money};
-use crate::view::lang::t;
+use crate::view::lang::{t, t_args};
 use crate::view::lens::Lens;
 use crate::view::reader;
 use crate::view::state::AppState;
 use crate::view::widgets::{NumberField, disclosure, text_field};
+use crate::view::words::names::money;
 use leptos::prelude::*;
 
 /// Characters of a currency.
@@ -39,6 +42,13 @@ fn weight(
     NumberField::of(Measure::Weight, label, WEIGHT_KG, lens).view(app)
 }
 
+/// What is counted for driving and hook-up, where ways are compared.
+fn counted(setup: &Setup) -> String {
+    let hour = money(setup, driving_hour(&setup.prices));
+    let night = money(setup, hook_up_night(&setup.prices));
+    t_args("prices-counted", &[("hour", Arg::Text(&hour)), ("night", Arg::Text(&night))])
+}
+
 /// The form, closed until it is tapped.
 #[must_use]
 pub fn form(app: AppState) -> AnyView {
@@ -51,6 +61,7 @@ pub fn form(app: AppState) -> AnyView {
         false,
         view! {
             <p>{t("prices-told")}</p>
+            <p>{move || app.setup.with(counted)}</p>
             <div class="fields">
                 {text_field(app, t("prices-currency"), String::new(), currency)}
                 {price(app, t("prices-solar"), |p| p.solar_per_100w, |p, v| p.solar_per_100w = v)}

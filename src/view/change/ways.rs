@@ -1,6 +1,8 @@
-//! Ways to a wanted number of nights at a wanted chance, each with its steps and its bill.
+//! Ways to a wanted number of nights at a wanted chance, each with its steps and its bill; below them prices, and
+//! all sizes of battery and panels that do.
 
 use super::stay::Stay;
+use super::{prices, sizes};
 use crate::advice::changes::Change;
 use crate::advice::changes::cost::Hazard;
 use crate::advice::changes::ways::{Aim, Way, WayKind, WaysJob};
@@ -38,12 +40,13 @@ type Searched = SearchResult<(Setup, Aim), FoundWays>;
 pub struct WaysState {
     stay: Stay,
     search: Search<(Setup, Aim), FoundWays>,
+    sizes: sizes::SizesState,
 }
 
 /// The screen.
 #[must_use]
 pub fn view(app: AppState, calculation: Calculation, state: WaysState) -> AnyView {
-    let WaysState { stay, search } = state;
+    let WaysState { stay, search, sizes } = state;
     let fields = stay.fields(app, calculation);
     let plan = Plan {
         pause_ms: PAUSE_MS,
@@ -52,7 +55,7 @@ pub fn view(app: AppState, calculation: Calculation, state: WaysState) -> AnyVie
         read: |job: &WaysJob| FoundWays {
             baseline: job.baseline().cloned(),
             reached_already: job.is_reached_already(),
-            ways: job.ways().to_vec(),
+            ways: job.ways(),
         },
     };
     let aim = Memo::new(move |_| Aim { nights: stay.nights(), chance_frac: sure_frac() });
@@ -63,6 +66,8 @@ pub fn view(app: AppState, calculation: Calculation, state: WaysState) -> AnyVie
             <p>{t("ways-told")}</p>
             {fields}
             {search.view(app, move |result| list(app, result))}
+            {prices::form(app)}
+            {sizes::view(app, calculation, stay, sizes)}
         </section>
     }
     .into_any()
@@ -84,7 +89,10 @@ fn list(app: AppState, result: &Searched) -> AnyView {
     } else {
         None
     };
-    let ways: Vec<AnyView> = found.ways.iter().map(|way| card(app, setup, *aim, way)).collect();
+    // Which is the cheapest is known at the end.
+    let known = found.ways.iter().filter(|_| !working).enumerate();
+    let ways: Vec<AnyView> =
+        known.map(|(place, way)| card(app, setup, *aim, (place, way))).collect();
     view! {
         {now.map(|now| view! { <p>{now}</p> })}
         {head.map(|head| view! { <p class="ways-head"><strong>{head}</strong></p> })}
@@ -94,15 +102,21 @@ fn list(app: AppState, result: &Searched) -> AnyView {
     .into_any()
 }
 
-fn kind_title(kind: WayKind) -> String {
-    t(match kind {
-        WayKind::Habits => key!("way-habits"),
-        WayKind::OnTheMove => key!("way-on-the-move"),
-        WayKind::Purchase => key!("way-purchase"),
-    })
+/// By price and by means: the first of those that reach the nights is the cheapest.
+fn title(place: usize, way: &Way) -> String {
+    let first = (place == 0)
+        .then(|| t(if way.reaches { key!("way-cheapest") } else { key!("way-nearest") }));
+    let kind = if way.kinds.contains(&WayKind::NothingBought) {
+        Some(t(key!("way-nothing-bought")))
+    } else if way.kinds.contains(&WayKind::OnlyBought) {
+        Some(t(key!("way-only-bought")))
+    } else {
+        None
+    };
+    first.into_iter().chain(kind).collect::<Vec<_>>().join(" · ")
 }
 
-fn card(app: AppState, whole: &Setup, aim: Aim, way: &Way) -> AnyView {
+fn card(app: AppState, whole: &Setup, aim: Aim, (place, way): (usize, &Way)) -> AnyView {
     let outcome = &way.outcome;
     let chance = percent(outcome.chance_of(aim.nights));
     let verdict = if way.reaches {
@@ -142,7 +156,7 @@ fn card(app: AppState, whole: &Setup, aim: Aim, way: &Way) -> AnyView {
         .into_iter()
         .map(|line| view! { <li>{line}</li> }.into_any())
         .collect();
-    let title = kind_title(way.kind);
+    let title = title(place, way);
     let told = title.clone();
     let steps_to_make: Vec<Change> = way.steps.clone();
     let wanted = u8::try_from(aim.nights).unwrap_or(u8::MAX);

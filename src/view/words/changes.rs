@@ -83,7 +83,7 @@ pub fn change_words(setup: &Setup, change: &Change) -> String {
         }),
         Change::HeatedBattery => t("change-heated"),
         Change::MoreBattery { capacity } => with(key!("change-battery"), &amp_hours(capacity)),
-        Change::Lithium => with(key!("change-lithium"), &amp_hours(setup.bank.rated_capacity())),
+        Change::Lithium { capacity } => with(key!("change-lithium"), &amp_hours(capacity)),
         Change::MoreSolar { peak } => with(key!("change-solar"), &peak_watts(peak)),
         Change::DcDcCharger { amps: current, drive_every } => match drive_every {
             None => with(key!("change-dc-dc"), &amps(current)),
@@ -126,7 +126,7 @@ pub fn cost_words(setup: &Setup, cost: Cost) -> String {
         Cost::Effort => t("cost-effort"),
         Cost::Driving { time } => t_args("cost-driving", &[("time", Arg::Text(&duration(time)))]),
         Cost::HookUp { nights } => t_args("cost-hook-up", &[("n", Arg::Count(count(nights)))]),
-        Cost::Money { amount, weight } => {
+        Cost::Money { amount, weight, driving } => {
             let key = if weight.0 >= 0.05 {
                 key!("cost-money")
             } else if weight.0 <= -0.05 {
@@ -135,7 +135,13 @@ pub fn cost_words(setup: &Setup, cost: Cost) -> String {
                 key!("cost-money-only")
             };
             let (amount, weight) = (money(setup, amount), kilograms(weight.abs()));
-            t_args(key, &[("amount", Arg::Text(&amount)), ("weight", Arg::Text(&weight))])
+            let bought =
+                t_args(key, &[("amount", Arg::Text(&amount)), ("weight", Arg::Text(&weight))]);
+            if driving.0 > 0.0 {
+                format!("{bought}, {}", cost_words(setup, Cost::Driving { time: driving }))
+            } else {
+                bought
+            }
         }
         Cost::Unpriced => t("cost-unpriced"),
     }
@@ -146,7 +152,7 @@ pub fn cost_words(setup: &Setup, cost: Cost) -> String {
 pub fn bill_words(setup: &Setup, bill: &Bill) -> Vec<String> {
     let mut lines = Vec::new();
     if bill.money.0 > 0.0 {
-        let cost = Cost::Money { amount: bill.money, weight: bill.weight };
+        let cost = Cost::Money { amount: bill.money, weight: bill.weight, driving: Hours(0.0) };
         lines.push(cost_words(setup, cost));
     }
     if bill.unpriced > 0 {

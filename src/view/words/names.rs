@@ -149,7 +149,6 @@ pub fn screen_title(screen: Screen) -> String {
     t(match screen {
         Screen::Improvements => key!("part-helps"),
         Screen::Ways => key!("part-ways"),
-        Screen::Buy => key!("part-buy"),
         Screen::Compare => key!("part-compare"),
         Screen::Year => key!("part-year"),
         Screen::OnSite => key!("part-on-site"),

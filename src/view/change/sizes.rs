@@ -1,7 +1,6 @@
-//! What to buy: the smallest panels and battery for a number of nights, the cheapest and the
-//! lightest pair.
+//! All sizes of battery and panels that are just enough for a number of nights, in the stay or over a season; the
+//! cheapest all new and the lightest pair. What costs least beside what there is already is a way.
 
-use super::prices;
 use super::stay::Stay;
 use crate::advice::changes::cost::Hazard;
 use crate::advice::season::months;
@@ -21,7 +20,9 @@ use crate::view::lens::Lens;
 use crate::view::outlook::Calculation;
 use crate::view::search::{Plan, Search, SearchResult, search_key};
 use crate::view::state::AppState;
-use crate::view::widgets::{DataTable, data_table, disclosure, quiet_button, select_field};
+use crate::view::widgets::{
+    DataTable, data_table, disclosure, made_when_open, quiet_button, select_field,
+};
 use crate::view::words::changes::cautions;
 use crate::view::words::names::{chemistry_name, count, kilograms, money};
 use leptos::prelude::*;
@@ -39,18 +40,20 @@ type Searched = SearchResult<(Setup, SizingAim), FoundSizes>;
 
 /// What is wanted and what is known, kept while other screens are shown.
 #[derive(Clone, Copy, Default)]
-pub struct BuyState {
-    stay: Stay,
-    /// First and last month of the season, 1..12; `None` is the month of the trip.
+pub struct SizesState {
+    /// First and last month of the season, 1..12; `None` for both is the stay itself, else the month of the trip.
     season: RwSignal<(Option<u8>, Option<u8>)>,
     search: Search<(Setup, SizingAim), FoundSizes>,
 }
 
-/// The screen.
+/// The sizes, searched and shown when they are asked for.
 #[must_use]
-pub fn view(app: AppState, calculation: Calculation, state: BuyState) -> AnyView {
-    let BuyState { stay, season, search } = state;
-    let fields = stay.fields(app, calculation);
+pub fn view(app: AppState, calculation: Calculation, stay: Stay, state: SizesState) -> AnyView {
+    made_when_open(Signal::stored(t("buy-title")), move || inside(app, calculation, stay, state))
+}
+
+fn inside(app: AppState, calculation: Calculation, stay: Stay, state: SizesState) -> AnyView {
+    let SizesState { season, search } = state;
     let plan = Plan {
         pause_ms: PAUSE_MS,
         forget: true,
@@ -65,24 +68,21 @@ pub fn view(app: AppState, calculation: Calculation, state: BuyState) -> AnyView
     let about = Memo::new(move |_| app.setup.with(search_key));
     search.follow(calculation, plan, move || {
         let setup = about.get();
-        let (first, last) = season.get();
         let trip_month = setup.trip.month;
-        let season = months(first.unwrap_or(trip_month), last.unwrap_or(trip_month));
+        let season = match season.get() {
+            (None, None) => Vec::new(),
+            (first, last) => months(first.unwrap_or(trip_month), last.unwrap_or(trip_month)),
+        };
         let aim = SizingAim::usual(&setup, stay.nights(), sure_frac(), season);
         Some((setup, aim))
     });
     view! {
-        <section class="card" aria-labelledby="buy-title">
-            <h2 id="buy-title" tabindex="-1">{t("buy-title")}</h2>
-            <p>{t("buy-told")}</p>
-            {fields}
-            <div class="fields">
-                {month(app, t("buy-from"), season, |season| season.0, |season, month| season.0 = month)}
-                {month(app, t("buy-to"), season, |season| season.1, |season, month| season.1 = month)}
-            </div>
-            {prices::form(app)}
-            {search.view(app, move |result| app.setup.with(|setup| list(app, setup, result)))}
-        </section>
+        <p>{t("buy-told")}</p>
+        <div class="fields">
+            {month(app, t("buy-from"), season, |season| season.0, |season, month| season.0 = month)}
+            {month(app, t("buy-to"), season, |season| season.1, |season, month| season.1 = month)}
+        </div>
+        {search.view(app, move |result| app.setup.with(|setup| list(app, setup, result)))}
     }
     .into_any()
 }
@@ -136,8 +136,10 @@ fn list(app: AppState, setup: &Setup, result: &Searched) -> AnyView {
 }
 
 fn choices(app: AppState, setup: &Setup, aim: &SizingAim, sizing: &Sizing) -> AnyView {
+    // For the stay itself that is a way, with all else that can be bought.
+    let least = sizing.least_to_buy.filter(|_| !aim.months.is_empty());
     let named = [
-        (t("buy-least"), sizing.least_to_buy),
+        (t("buy-least"), least),
         (t("buy-cheapest"), sizing.cheapest),
         (t("buy-lightest"), sizing.lightest),
     ];
@@ -201,12 +203,12 @@ fn card(app: AppState, setup: &Setup, aim: &SizingAim, name: String, choice: Cho
             *setup = sized(setup, choice.chemistry, choice.battery, choice.solar);
             setup.trip.nights = setup.trip.nights.max(wanted);
         });
-        crate::view::focus::to("buy-title");
+        crate::view::focus::to("ways-title");
     };
     let longer = (usize::from(setup.trip.nights) < aim.nights)
         .then(|| view! { <p><small>{t_args("way-longer", &[("n", n)])}</small></p> });
     view! {
-        <article class="way" data-testid="way">
+        <article class="way" data-testid="size">
             <h3>{name}</h3>
             <p><strong>{what}</strong></p>
             <p>{price}</p>
