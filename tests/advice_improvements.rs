@@ -6,9 +6,8 @@ use advice_common::{everything, failing_van, frost, load, summer};
 use nightbank::advice::changes::Change;
 use nightbank::advice::changes::candidates::candidates;
 use nightbank::advice::changes::cost::is_medical;
-use nightbank::advice::changes::improvements::{
-    Gain, Improvement, ImprovementsJob, InFullJob, ROUNDS, TOLD,
-};
+use nightbank::advice::changes::improvement::{Gain, Improvement};
+use nightbank::advice::changes::improvements::{ImprovementsJob, InFullJob, ROUNDS, TOLD};
 use nightbank::advice::changes::wish::Advice;
 use nightbank::advice::trial::Trial;
 use nightbank::forecast::odds::{SEQUENCES, SURE_FRAC};

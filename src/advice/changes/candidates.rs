@@ -25,7 +25,7 @@ const ADAPTER_W: f64 = 150.0;
 /// Nominal power of a loose panel.
 const PORTABLE: Watts = Watts(100.0);
 /// Tilts tried [deg].
-const TILTS_DEG: [f64; 5] = [15.0, 30.0, 45.0, 60.0, 75.0];
+const TILTS_DEG: [f64; 3] = [20.0, 40.0, 60.0];
 
 /// All changes that make sense, given what becomes of the setup as it is.
 #[must_use]

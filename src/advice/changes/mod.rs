@@ -5,6 +5,7 @@
 pub mod candidates;
 pub mod cost;
 mod edits;
+pub mod improvement;
 pub mod improvements;
 pub mod ways;
 pub mod wish;

@@ -1,7 +1,7 @@
 //! Advice for one wish, the nights of the stay: what moves its chance, the most first, and the next step.
 
 use super::cost::Cost;
-use super::improvements::Improvement;
+use super::improvement::Improvement;
 use crate::forecast::odds::reaches;
 use std::cmp::Ordering;
 

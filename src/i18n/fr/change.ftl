@@ -155,7 +155,7 @@ change-dc-dc-drive = { $n ->
 }
 
 part-year = L’année
-buy-title = Quoi acheter : toutes les tailles
+buy-title = Quoi acheter : toutes les combinaisons
 buy-told = Pour chaque batterie, la plus petite puissance de panneaux qui suffit à vos nuits. Pour chaque puissance de panneaux, la plus petite batterie.
 buy-from = Premier mois
 buy-to = Dernier mois

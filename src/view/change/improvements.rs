@@ -1,7 +1,8 @@
 //! What helps most: changes ranked by the chance of the nights wanted, each applied with one tap.
 
 use crate::advice::changes::Change;
-use crate::advice::changes::improvements::{Improvement, ImprovementsJob, InFullJob, TOLD};
+use crate::advice::changes::improvement::Improvement;
+use crate::advice::changes::improvements::{ImprovementsJob, InFullJob, TOLD};
 use crate::advice::changes::wish::Advice;
 use crate::advice::trial::Outcome;
 use crate::forecast::odds::{chance_of, reaches};

@@ -4,7 +4,7 @@
 use super::improvements::{self, ImprovementsSearch};
 use crate::advice::changes::Change;
 use crate::advice::changes::cost::Hazard;
-use crate::advice::changes::improvements::Improvement;
+use crate::advice::changes::improvement::Improvement;
 use crate::advice::changes::wish::Advice;
 use crate::forecast::odds::reaches;
 use crate::i18n::Arg;
