@@ -2,17 +2,18 @@
 
 use crate::advice_common;
 
-use advice_common::{failing_van, summer};
+use advice_common::{failing_van, load, summer};
 use nightbank::advice::season::{YearStripJob, in_month, months};
-use nightbank::advice::sizing::{Choice, Sizing};
+use nightbank::advice::sizing::{Choice, Curve, Sizing};
 use nightbank::advice::sizing::{SizingAim, SizingJob, sized};
+use nightbank::advice::trial::Trial;
 use nightbank::forecast::climate::climate_of;
 use nightbank::forecast::odds::SEQUENCES;
 use nightbank::forecast::plan::TripSun;
 use nightbank::forecast::{MonthlyClimate, OddsRun, Outlook, TripPlan};
 use nightbank::model::trip::Weather;
-use nightbank::model::{Chemistry, DayPlan, Setup, SystemVoltage};
-use nightbank::units::{AmpHours, Celsius, Watts};
+use nightbank::model::{Chemistry, DayPlan, Setup, SolarArray, SystemVoltage, Usage};
+use nightbank::units::{AmpHours, Celsius, Kilograms, Money, Watts};
 use std::sync::Arc;
 
 fn found(setup: &Setup, climate: &MonthlyClimate, aim: SizingAim) -> Sizing {
@@ -195,4 +196,125 @@ fn the_year_strip_is_each_month_played() {
         assert_eq!(outcome.nights_even, run.odds().nights_at(0.5));
         assert!(outcome.nights_sure <= outcome.nights_even);
     }
+}
+
+/// By hand, at the prices of the page (180 for 100 Ah of lead at 12 V, 450 of lithium, 120 for 100 W; 28, 12 and 7 kg):
+/// what a van with 200 Ah AGM and 120 W takes for each pair. The cheapest is not the lightest, nor the one that needs
+/// least on top of what is there.
+#[test]
+fn pairs_are_priced_and_weighed_by_hand() {
+    let mut setup = failing_van();
+    setup.bank.capacity_20h = AmpHours(200.0);
+    setup.solar.push(SolarArray { enabled: false, peak: Watts(500.0), ..SolarArray::default() });
+    let curve = |chemistry, ah, watts| Curve {
+        chemistry,
+        solar_for_battery: vec![(AmpHours(ah), Some(Watts(watts))), (AmpHours(20.0), None)],
+        battery_for_solar: vec![(Watts(50.0), None)],
+    };
+    let two = Sizing::of(
+        &setup,
+        vec![5],
+        vec![
+            curve(Chemistry::Agm, 300.0, 220.0),
+            Curve {
+                battery_for_solar: vec![(Watts(300.0), Some(AmpHours(80.0)))],
+                ..curve(Chemistry::LiFePo4, 100.0, 200.0)
+            },
+        ],
+    );
+    let told = |choice: Option<Choice>| {
+        let c = choice.expect("three pairs");
+        (c.chemistry, c.battery.0, c.solar.0, c.money.0, c.to_buy.0, c.weight.0)
+    };
+    // 300 Ah: 540 and 84 kg; 220 W: 264 and 15.4 kg. To buy: 100 Ah and 100 W, 180 and 120.
+    assert_eq!(told(two.least_to_buy), (Chemistry::Agm, 300.0, 220.0, 804.0, 300.0, 99.4));
+    // 100 Ah: 450 and 12 kg; 200 W: 240 and 14 kg. To buy: all of the battery, 80 W.
+    let lithium = (Chemistry::LiFePo4, 100.0, 200.0, 690.0, 546.0, 26.0);
+    assert_eq!(told(two.cheapest), lithium);
+    assert_eq!(told(two.lightest), lithium);
+    // At 24 V 100 Ah are two blocks.
+    setup.bank.system = SystemVoltage::V24;
+    let high = Sizing::of(&setup, vec![5], vec![curve(Chemistry::LiFePo4, 100.0, 200.0)]);
+    let choice = high.cheapest.expect("a pair");
+    assert_eq!((choice.money, choice.weight), (Money(1140.0), Kilograms(38.0)));
+    assert_eq!(Sizing::of(&setup, vec![5], Vec::new()).cheapest, None);
+}
+
+/// 100 and 300 W become 50 and 150 W of 200; without panels one flat one stands in, and none for none.
+#[test]
+fn panels_are_scaled_together() {
+    let mut setup = failing_van();
+    setup.solar[0].peak = Watts(100.0);
+    setup.solar.push(SolarArray { peak: Watts(300.0), ..SolarArray::default() });
+    setup.solar.push(SolarArray { enabled: false, peak: Watts(70.0), ..SolarArray::default() });
+    let peaks = |setup: &Setup, watts: f64| {
+        let sized = sized(setup, Chemistry::LiFePo4, AmpHours(90.0), Watts(watts));
+        assert_eq!((sized.bank.capacity_20h, sized.bank.parallel), (AmpHours(90.0), 1));
+        assert_eq!(sized.bank.chemistry, Chemistry::LiFePo4);
+        sized.solar.iter().map(|array| array.peak.0).collect::<Vec<_>>()
+    };
+    assert_eq!(peaks(&setup, 200.0), [50.0, 150.0]);
+    assert_eq!(peaks(&setup, 0.0), [0.0; 0]);
+    setup.solar.clear();
+    assert_eq!(peaks(&setup, 250.0), [250.0]);
+}
+
+/// A trial without panels and doubts: every sequence is alike, so the verdict falls as soon as those that are
+/// left cannot turn it. Of ten at an even chance five that last are enough, and six that do not.
+#[test]
+fn a_verdict_falls_as_soon_as_it_is_certain() {
+    for (watts, lasts) in [(1.0, true), (60.0, false)] {
+        let mut setup = Setup::default();
+        setup.loads.push(load(1, watts, Usage::AlwaysOn));
+        setup.loads[0].spread_frac = Some(0.0);
+        setup.trip.nights = 3;
+        let mut trial = Trial::with_climate(&setup, &summer(), 10).expect("valid climate");
+        assert_eq!((trial.verdict(3, 0.5), trial.outcome().sequences), (None, 0));
+        for played in 1..=10 {
+            // No units are left: one sequence is played all the same.
+            let more = trial.advance(&mut 0);
+            assert_eq!((more, trial.is_finished()), (played < 10, played == 10));
+            let certain = played >= if lasts { 5 } else { 6 };
+            assert_eq!(trial.verdict(3, 0.5), certain.then_some(lasts), "{played}");
+            let outcome = trial.outcome();
+            assert_eq!((outcome.sequences, outcome.nights_sure >= 3), (played, lasts));
+        }
+    }
+}
+
+/// Units count played fortnights, five sequences each: 14 nights from 15:00 are 331 hours, so that ten units are
+/// 51 sequences; a trip of 30 nights costs as much as three to lay out.
+#[test]
+fn units_of_work_are_played_fortnights() {
+    let mut setup = failing_van();
+    setup.trip.arrival_hour = 15;
+    setup.trip.nights = 14;
+    let trial = |setup: &Setup, sequences| {
+        Trial::with_climate(setup, &summer(), sequences).expect("valid climate")
+    };
+    let mut many = trial(&setup, 400);
+    let mut units = 10;
+    assert!(many.advance(&mut units));
+    assert_eq!((many.outcome().sequences, units, many.set_up_units()), (51, 0, 8));
+    let mut few = trial(&setup, 5);
+    let mut units = 10;
+    assert!(!few.advance(&mut units));
+    assert_eq!((few.outcome().sequences, units), (5, 9));
+    few.want(7);
+    assert!(!few.is_finished());
+    setup.trip.nights = 30;
+    assert_eq!(trial(&setup, 5).set_up_units(), 24);
+}
+
+/// The need of the first whole day, by hand: 10 W day and night are 240 Wh, beside the controllers.
+#[test]
+fn the_need_is_that_of_the_first_whole_day() {
+    let mut setup = Setup::default();
+    setup.loads.push(load(1, 10.0, Usage::AlwaysOn));
+    let trial = Trial::with_climate(&setup, &summer(), 1).expect("valid climate");
+    let electronics: f64 = trial.plan().hours[30].electronics.0 * 24.0;
+    assert!((trial.outcome().need_per_day.0 - 240.0 - electronics).abs() < 1e-9);
+    let low = trial.outcome().first_low.expect("10 W empty it").0;
+    let course = nightbank::forecast::Course::average(trial.plan());
+    assert_eq!(Some(low as usize), course.first_low.map(|hour| hour + 1));
 }

@@ -34,6 +34,7 @@ mod link_golden;
 mod link_mangled;
 mod link_roundtrip;
 mod load_energy;
+mod log_by_hand;
 mod log_readings;
 mod measuring;
 mod no_leaps;
