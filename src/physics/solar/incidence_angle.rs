@@ -54,3 +54,24 @@ fn entering(s: f64) -> f64 {
     let c2 = 0.5 * ANGULAR_LOSS - 0.154;
     (1.0 - (-(c1 + c2 * s) * s / ANGULAR_LOSS).exp()).clamp(0.0, 1.0)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Ground seen by a panel is sky seen by one turned upside down; upright they are alike, and a panel that lies flat
+    /// sees none of the one.
+    #[test]
+    fn sky_and_ground_are_alike_upside_down() {
+        for tilt in [0.0, 20.0, 45.0, 90.0, 120.0, 180.0] {
+            let (here, turned) = (
+                DiffuseModifiers::for_tilt(Degrees(tilt)),
+                DiffuseModifiers::for_tilt(Degrees(180.0 - tilt)),
+            );
+            assert!((here.sky - turned.ground).abs() < 1e-9, "{tilt}: {here:?} {turned:?}");
+            assert!(tilt > 90.0 || (0.9..1.0).contains(&here.sky), "{here:?}");
+        }
+        assert_eq!(DiffuseModifiers::for_tilt(Degrees(0.0)).ground, 0.0);
+        assert_eq!((beam_modifier(0.0), beam_modifier(-0.5), beam_modifier(1.0)), (0.0, 0.0, 1.0));
+    }
+}

@@ -114,3 +114,31 @@ impl AddAssign for LossFlow {
         self.delivered += other.delivered;
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Two arrays alike lose twice as much at every step.
+    #[test]
+    fn arrays_add_up_step_by_step() {
+        let wh = |n: i32| WattHours(2_f64.powi(n));
+        let one = LossFlow {
+            ideal: wh(0),
+            snow: wh(1),
+            shade: wh(2),
+            reflection: wh(3),
+            low_light: wh(4),
+            heat: wh(5),
+            dirt: wh(6),
+            mismatch: wh(7),
+            wiring: wh(8),
+            controller: wh(9),
+            delivered: wh(10),
+        };
+        let mut both = one;
+        both += one;
+        assert_eq!(both.losses(), std::array::from_fn(|i| wh(i as i32 + 2)));
+        assert_eq!((both.ideal, both.delivered), (wh(1), wh(11)));
+    }
+}
