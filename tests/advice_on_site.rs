@@ -164,6 +164,21 @@ fn unknown_weather_is_not_carried_into_the_forecast_in_full() {
     assert!(open.correction.sun_factor < 1.0);
 }
 
+/// The share that stays, by hand: 0.4^2 for place and panels, 0.35^2 for the sky of a day. Four days not entered leave
+/// 0.16 / (0.16 + 0.1225 / 4) = 0.839; with two of four entered half of the sun is known, 0.16 / (0.16 + 0.1225 / 8) =
+/// 0.913.
+#[test]
+fn what_the_sky_did_is_taken_off_by_its_share() {
+    for (entered, share) in [(0, 0.16 / 0.190_625), (2, 0.16 / 0.175_312_5)] {
+        let mut setup = van();
+        setup.trip.days = vec![DayPlan { weather: Weather::Mixed, ..DayPlan::default() }; entered];
+        let fit = fitted(&setup, log(&setup, (1.0, 0.6), &EVENING_AND_MORNING, 1e-9, 5));
+        assert!(fit.sun_factor.known);
+        let carried = (fit.correction.sun_factor - 1.0) / (fit.sun_factor.value - 1.0);
+        assert!((carried - share).abs() < 1e-9, "{entered}: {carried}");
+    }
+}
+
 #[test]
 fn the_correction_restarts_the_forecast_at_the_last_reading() {
     let setup = known_weather(van());

@@ -102,6 +102,36 @@ mod tests {
         assert!((summer.sd_k - 2.9).abs() < 0.4 && (summer.with_sky - 0.39).abs() < 0.06);
     }
 
+    /// Seasons of 20 K, by hand: 1 + 0.14 x 20 = 3.8 K in the coldest month, 1 + 2 K in the warmest, half way between
+    /// them 3.4 K. 60 K are as in the inner continents, 7 K; with 2 K the tie to the sky is half of what it is.
+    #[test]
+    fn the_spread_goes_straight_from_winter_to_summer() {
+        let year = |range: f64| {
+            let mut months = [10.0; 12];
+            months[6] = 10.0 + range;
+            months
+        };
+        for (range, mean, sd_k, with_sky) in [
+            (20.0, 10.0, 3.8, -0.30),
+            (20.0, 30.0, 3.0, 0.35),
+            (20.0, 20.0, 3.4, 0.025),
+            (20.0, 5.0, 3.8, -0.30),
+            (60.0, 10.0, 7.0, -0.30),
+            (60.0, 70.0, 3.0, 0.35),
+            (2.0, 10.0, 1.28, 0.025 - 0.1625),
+            (2.0, 12.0, 1.28, 0.025 + 0.1625),
+        ] {
+            let told = AirSpread::of(&year(range), mean);
+            assert!((told.sd_k - sd_k).abs() < 1e-12, "{range} {mean}: {told:?}");
+            assert!((told.with_sky - with_sky).abs() < 1e-12, "{range} {mean}: {told:?}");
+        }
+        // 0.6 of the sky and 0.8 of its own.
+        let half = AirSpread { sd_k: 2.0, with_sky: 0.6 };
+        assert!((half.anomaly_k(1.0, 0.0) - 1.2).abs() < 1e-12);
+        assert!((half.anomaly_k(0.5, -1.0) + 1.0).abs() < 1e-12);
+        assert_eq!(AirSpread::of(&year(5.0), f64::NAN), AirSpread::default());
+    }
+
     #[test]
     fn without_seasons_the_air_strays_little_and_hardly_follows_the_sky() {
         let tropics = AirSpread::of(&[27.0; 12], 27.0);

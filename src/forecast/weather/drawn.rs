@@ -87,3 +87,38 @@ impl DrawnWeather {
         self.weather.fill(&mut self.last);
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::forecast::weather::{DayClimate, DayDistribution};
+
+    /// In any order, once or twice, kept or not: the sequence of a number is the one drawn by itself.
+    #[test]
+    fn a_sequence_is_the_same_however_it_is_read() {
+        let days = |count: usize| {
+            let day = DayDistribution::of_climate(DayClimate::INLAND, 0.42).expect("finite");
+            vec![ForecastDay::unknown(day); count]
+        };
+        let weather = || WeatherSequences::new(days(5), 7).expect("valid");
+        let mut drawn = DrawnWeather::new(weather());
+        assert_eq!(drawn.days(), 5);
+        let (mut alone, mut by_itself) = (weather(), Sequence::default());
+        for number in [3, 0, KEPT - 1, KEPT, KEPT + 40, 3, KEPT, 1] {
+            alone.go_to(number as u64);
+            alone.fill(&mut by_itself);
+            let told = drawn.sequence(number);
+            assert_eq!(told.k_frac, by_itself.k_frac, "{number}");
+            assert_eq!(told.air_anomaly_k, by_itself.air_anomaly_k, "{number}");
+            assert_eq!(told.use_normal, by_itself.use_normal, "{number}");
+        }
+        let measured = Persistence::MEASURED;
+        assert!(drawn.is_of(&days(5), measured, 0.0) && !drawn.is_of(&days(4), measured, 0.0));
+        assert!(!drawn.is_of(&days(5), measured, 0.1));
+        let other = Persistence { slow_days: 30.0, ..measured };
+        assert!(!drawn.is_of(&days(5), other, 0.0));
+        // Plain ones are others.
+        let even = drawn.sequence(2).k_frac.to_vec();
+        assert_ne!(drawn.plain().sequence(2).k_frac, even);
+    }
+}

@@ -238,6 +238,23 @@ mod tests {
         assert!((normal_quantile(1e-9) + 5.997_807_015).abs() < 1e-7);
     }
 
+    /// Haar's weights of 16 days: the mean, the first half against the second, and each half's own halves.
+    #[test]
+    fn weights_set_parts_of_the_window_against_each_other() {
+        let by_quarters: Vec<[f64; 4]> =
+            haar(4).map(|days| [days[0], days[4], days[8], days[12]]).collect();
+        let expected = [
+            [1.0, 1.0, 1.0, 1.0],
+            [1.0, 1.0, -1.0, -1.0],
+            [1.0, -1.0, 0.0, 0.0],
+            [0.0, 0.0, 1.0, -1.0],
+        ];
+        assert_eq!(by_quarters, expected);
+        for days in haar(8).skip(1) {
+            assert_eq!(days.iter().sum::<f64>(), 0.0);
+        }
+    }
+
     #[test]
     fn directions_are_orthonormal() {
         for directions in lattice().directions {
