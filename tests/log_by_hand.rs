@@ -5,7 +5,7 @@ use nightbank::advice::log::capacity::{CapacityFound, CapacityMissing, CapacityW
 use nightbank::advice::log::held::LogTrip;
 use nightbank::advice::log::series::{Series, date_of};
 use nightbank::advice::log::steps::{Appliance, Level, Pattern, appliances, levels};
-use nightbank::advice::log::take_over::{bank_with, likely_load, measured_load, usual_window};
+use nightbank::advice::log::take_over::{bank_with, likely_load, measured_load, usual_times};
 use nightbank::advice::log::use_by_hour::{floor, income, use_by_hour};
 use nightbank::forecast::Course;
 use nightbank::model::{
@@ -42,14 +42,13 @@ fn drawn(series: &Series) -> Vec<Option<f64>> {
 
 /// 100 Ah of LiFePO4 by the sea at 52 degrees north, without panels.
 fn van() -> Setup {
-    let mut setup = Setup::default();
-    setup.bank = Bank {
+    let bank = Bank {
         chemistry: Chemistry::LiFePo4,
         capacity_20h: AmpHours(100.0),
         soc_min_frac: 0.1,
         ..Bank::default()
     };
-    setup
+    Setup { bank, ..Setup::default() }
 }
 
 #[test]
@@ -205,7 +204,7 @@ fn an_empty_battery_tells_no_draw() {
 
 /// The last digit of what a monitor shows: it goes up and down by a fifth of a watt, a tenth on average.
 fn last_digit(minute: usize) -> f64 {
-    if minute % 2 == 0 { 0.2 } else { 0.0 }
+    if minute.is_multiple_of(2) { 0.2 } else { 0.0 }
 }
 
 /// Two days of a log of all that is used: 10 W always (with its last digit), 50 W more for the first quarter of every hour, and 100 W
@@ -359,8 +358,8 @@ fn evenings_tell_their_appliances() {
     for (hour, ran) in [(18, 0.0), (19, 1.0), (20, 0.5), (21, 0.0)] {
         near(told[0].by_hour[hour].expect("watched"), ran, 1e-9);
     }
-    assert_eq!(usual_window(&told[0]), Window { from_min: 19 * 60, to_min: 21 * 60 });
-    assert_eq!(usual_window(&told[1]), Window { from_min: 20 * 60, to_min: 23 * 60 });
+    assert_eq!(usual_times(&told[0]).windows(), [Window { from_min: 19 * 60, to_min: 21 * 60 }]);
+    assert_eq!(usual_times(&told[1]).windows(), [Window { from_min: 20 * 60, to_min: 23 * 60 }]);
 }
 
 /// 10 A for six hours take 60 Ah and half of the charge: 120 Ah. The error is that of two states of charge,
@@ -503,9 +502,7 @@ fn a_load_takes_over_what_was_measured() {
     assert_eq!(taken.usage, Usage::Daily { minutes: 90.0 });
     assert_eq!(taken.window, Window { from_min: 19 * 60, to_min: 21 * 60 });
     // Watched for 19 hours of the day it says less about the whole of it; a new load has nothing better.
-    for hour in 0..5 {
-        evening[hour] = None;
-    }
+    evening[..5].fill(None);
     let part = appliance(60.0, Pattern::Uses, evening);
     assert_eq!(measured_load(&listed, &part, &setup.inverter, &trip, false).usage, listed.usage);
     let new = measured_load(&listed, &part, &setup.inverter, &trip, true);
