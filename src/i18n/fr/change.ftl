@@ -146,7 +146,7 @@ change-battery-inside = Mettre la batterie à l’intérieur, où il fait moins 
 change-battery-locker = Mettre la batterie dans un coffre, où il fait moins froid
 change-heated = Une batterie chauffée, qui se charge aussi par temps de gel
 change-battery = Ajouter une batterie du même type : { $amount }
-change-lithium = Une batterie LiFePO4 à la place : { $amount }
+change-lithium = Une batterie LiFePO4 à la place : { $amount }
 change-solar = Ajouter des panneaux : { $amount }
 change-dc-dc = Un chargeur DC-DC de { $amount }
 change-dc-dc-drive = { $n ->
@@ -155,7 +155,7 @@ change-dc-dc-drive = { $n ->
 }
 
 part-year = L’année
-buy-title = Quoi acheter : toutes les combinaisons
+buy-title = Quoi acheter : toutes les combinaisons
 buy-told = Pour chaque batterie, la plus petite puissance de panneaux qui suffit à vos nuits. Pour chaque puissance de panneaux, la plus petite batterie.
 buy-from = Premier mois
 buy-to = Dernier mois
@@ -182,7 +182,7 @@ buy-curve = { $kind } : batterie et panneaux tout juste suffisants
 buy-curve-told = Plus la batterie est grande, moins il faut de panneaux. De { $least } de batterie avec { $solar } de panneaux à { $most } de batterie avec { $few }.
 buy-how = Appareils, route, branchement, inclinaison, ombre et âge de la batterie restent tels quels. Ajoutez une marge pour les années à venir.
 prices-title = Prix et poids
-prices-told = Partez de ces chiffres ronds et mettez les vôtres ; ils décident quelle solution est la moins chère.
+prices-told = Partez de ces chiffres ronds et mettez les vôtres ; ils décident quelle solution est la moins chère.
 prices-counted = Une heure de route compte pour { $hour }, une nuit avec branchement pour { $night }.
 prices-currency = Monnaie
 prices-solar = Panneaux avec fixation, par 100 Wc
