@@ -242,7 +242,7 @@ test("used at two times of the day: as much as before, in other hours, after a r
   assert.equal(await nightbank.overflows(), false);
   await rows.nth(2).getByRole("button", { name: "Take this time away" }).click();
   await eventually("two are left", async () => (await rows.count()) === 2);
-  assert.ok(await page.evaluate(() => document.activeElement?.closest("[data-testid=times]") !== null), "the focus stays here");
+  await eventually("the focus stays here", () => page.evaluate(() => Boolean(document.activeElement?.closest("[data-testid=times]"))));
   await list.done();
   assert.equal(await list.energy("Laptop"), energy, "the energy is the same");
   const after_ = await usedByHour(nightbank);
@@ -287,7 +287,8 @@ test("times that overlap are joined when they are left, not under the finger", a
   assert.equal(await rows.count(), 2);
   await list.field("How many").focus();
   await eventually("one is left", async () => (await rows.count()) === 1);
-  assert.deepEqual(await rows.locator("input").evaluateAll((all) => all.map((input) => input.value)), ["06:00", "20:00"]);
+  // By day, and the night until ten.
+  assert.deepEqual(await rows.locator("input").evaluateAll((all) => all.map((input) => input.value)), ["22:00", "20:00"]);
 });
 
 test("behind the inverter an appliance takes as much on Nights as in its row", async (t) => {
@@ -302,11 +303,12 @@ test("behind the inverter an appliance takes as much on Nights as in its row", a
   await list.page.getByTestId("quick-inverter").waitFor();
   await list.field("How many").fill("9");
   await list.done();
-  await eventually("it takes most", async () => (await list.energy("Laptop")) > 700);
+  await eventually("it takes most", async () => (await list.energy("Laptop")) > 600);
   const [row, day] = [await list.energy("Laptop"), await total(list)];
   await nightbank.openPart("Nights");
   await nightbank.settled();
-  assert.match(await page.getByTestId("takes-most").innerText(), new RegExp(`Laptop.*\\b${Math.round((100 * row) / day)}%`));
+  const [, share] = /Laptop \((\d+)\s*%\)/.exec(await page.getByTestId("takes-most").innerText());
+  assert.ok(Math.abs(share - (100 * row) / day) < 0.7, `${share}% of ${day} Wh, ${row} Wh in the list`);
   await nightbank.openDetails();
   const figures = page.getByTestId("figure");
   const laptop = figures.filter({ has: page.getByTestId("figure-name").filter({ hasText: "Laptop" }) });
