@@ -248,6 +248,56 @@ test("left and come back to, the page goes on", async (t) => {
   watch.assertClean(server.origin);
 });
 
+test("a storm of taps and keys, and tabs switched while odds are played: the page lives", { timeout: 240_000 }, async (t) => {
+  const { context } = await freshContext(t, browser);
+  const here = await Sharing.open(context, server.url);
+  const errors = [];
+  here.page.on("pageerror", (error) => errors.push(String(error)));
+  await here.rename("Mine");
+  const done = await here.page.evaluate(async () => {
+    // Park and Miller's sequence: the same storm at every run.
+    let seed = 20261128;
+    const below = (n) => (seed = (seed * 48271) % 2147483647) % n;
+    const pause = () => new Promise((resolve) => setTimeout(resolve, 0));
+    const kept = /link|file|save|delete|remove|print|share|post|PNG|SVG|CSV|Deutsch|Français|Nederlands/i;
+    const words = (one) => `${one.innerText} ${one.ariaLabel ?? ""} ${[...(one.labels ?? [])].map((label) => label.innerText)}`;
+    let taps = 0;
+    for (let n = 0; n < 400; n += 1) {
+      const seen = [...document.querySelectorAll("button, summary, input, select")].filter((one) => one.checkVisibility?.() && !kept.test(words(one)));
+      const one = seen[below(seen.length)];
+      if (!one) continue;
+      taps += 1;
+      if (one.matches("input[type=text], input[inputmode], input:not([type])")) {
+        one.focus();
+        one.value = ["", "-", "1e9", "0", "7,5", "ä b", "999999999999"][below(7)];
+        for (const kind of ["input", "change"]) one.dispatchEvent(new Event(kind, { bubbles: true }));
+        one.blur();
+      } else if (one.matches("select")) {
+        one.selectedIndex = below(one.options.length);
+        one.dispatchEvent(new Event("change", { bubbles: true }));
+      } else if (!one.matches("input[type=file]")) one.click();
+      if (n % 5 === 0) (document.activeElement ?? document.body).dispatchEvent(new KeyboardEvent("keydown", { key: ["Escape", "Enter", "Tab", "ArrowDown", "Delete"][below(5)], bubbles: true }));
+      if (n % 4 === 0) await pause();
+    }
+    document.querySelectorAll("dialog[open]").forEach((one) => one.close());
+    // Each switch asks for what the last one began to play.
+    const tabs = document.querySelectorAll("[data-testid=tab]");
+    for (let n = 0; n < 100; n += 1) {
+      tabs[below(tabs.length)].click();
+      if (n % 3 === 0) await pause();
+    }
+    return taps;
+  });
+  assert.ok(done > 300, `${done} taps`);
+  assert.equal(await here.page.locator("#recovery").count(), 0);
+  // Some browsers tell as an error that a size was watched while it changed.
+  assert.deepEqual(errors.filter((error) => !/ResizeObserver loop/.test(error)), []);
+  await here.settled();
+  await here.part("Nights");
+  await here.page.locator("main h1").first().waitFor({ state: "attached" });
+  await here.part("Trip");
+});
+
 test("a hundred damaged links, one after the other: the page lives, and nothing of one's own is touched", async (t) => {
   const { context } = await freshContext(t, browser);
   const here = await Sharing.open(context, server.url);

@@ -105,6 +105,40 @@ test("two tabs: changes to different setups both count, to the same one both are
   watch.assertClean(server.origin);
 });
 
+test("three tabs, one of them frozen by the browser: each change counts once it wakes", async (t) => {
+  const { context, watch } = await freshContext(t, browser);
+  const one = await Sharing.open(context, server.url);
+  await one.rename("Van");
+  await one.press("New, empty");
+  await one.rename("Caravan");
+  await one.press("New, empty");
+  await one.rename("Boat");
+  await one.settled();
+  const [two, three] = [await Sharing.open(context, server.url), await Sharing.open(context, server.url)];
+  const choose = async (tab, name) => {
+    await tab.part("More");
+    await tab.page.getByRole("button", { name: new RegExp(`^${name}`) }).click();
+    await tab.settled();
+  };
+  await choose(two, "Van");
+  await choose(three, "Caravan");
+  const cdp = await context.newCDPSession(two.page);
+  // Typed, and frozen before it is due to be written.
+  await two.page.getByLabel("Name of this setup").fill("Van by the sea");
+  await cdp.send("Page.setWebLifecycleState", { state: "frozen" });
+  await three.rename("Caravan by the lake");
+  await one.rename("Boat on the river");
+  await cdp.send("Page.setWebLifecycleState", { state: "active" });
+  const all = "Van by the sea,Caravan by the lake,Boat on the river";
+  for (const tab of [one, two, three]) {
+    await eventually("every tab knows every change", async () => (await tab.names()).join() === all);
+  }
+  await two.settled();
+  assert.equal((await two.storedNames()).join(), all);
+  assert.deepEqual([await one.chosen(), await two.chosen(), await three.chosen()], [["Boat on the river"], ["Van by the sea"], ["Caravan by the lake"]]);
+  watch.assertClean(server.origin);
+});
+
 test("storage forbidden: told, works in memory, link and file are there", async (t) => {
   const { context, watch } = await freshContext(t, browser);
   await context.addInitScript(() => {
