@@ -66,7 +66,7 @@ impl<Q: Send + Sync + 'static, R: Send + Sync + 'static> Default for Search<Q, R
 
 /// How a search is done.
 pub struct Plan<Q, J, R> {
-    /// Pause after the last edit before it starts [ms].
+    /// Pause after something was typed before it starts [ms].
     pub pause_ms: u64,
     /// Whether the result of another query goes at once, lest it be taken for this one's.
     pub forget: bool,
@@ -87,7 +87,7 @@ impl<Q: Query, R: Send + Sync + 'static> Search<Q, R> {
     ) {
         let Plan { pause_ms, forget, start, read } = plan;
         let generations = Generations::default();
-        Effect::new(move |before: Option<()>| {
+        Effect::new(move |_| {
             let query = query();
             let generation = generations.begin();
             self.failed.try_set(false);
@@ -104,7 +104,7 @@ impl<Q: Query, R: Send + Sync + 'static> Search<Q, R> {
             }
             let sky = MonthlyClimate::from(&climate);
             let asked = query.clone();
-            let pause_ms = if before.is_some() { pause_ms } else { 0 };
+            let pause_ms = calculation.app.pause_after_typing(pause_ms);
             self.begin(pause_ms, generation, query, move || start(&asked, &sky), read);
         });
     }

@@ -258,6 +258,15 @@ impl AppState {
         let _ = self.last_edit_ms.try_update_value(|last| *last = now);
     }
 
+    /// What is left of a pause after typing [ms]; nothing after a deliberate step.
+    #[must_use]
+    pub fn pause_after_typing(self, pause_ms: u64) -> u64 {
+        let last = self.last_edit_ms.try_get_value().unwrap_or(f64::NEG_INFINITY);
+        // A clock that was set back counts as just now.
+        let since_ms = (js_sys::Date::now() - last).max(0.0);
+        pause_ms.saturating_sub(since_ms as u64)
+    }
+
     /// Changes the setup by one deliberate step, such as adding a row.
     pub fn edit_apart(self, change: impl FnOnce(&mut Setup)) {
         self.change(true, &mut once(change));

@@ -46,6 +46,8 @@ pub type ClimateOf = fn(&Trip) -> Climate;
 /// The calculation behind the page; copies share it.
 #[derive(Clone, Copy)]
 pub struct Calculation {
+    /// The page it follows.
+    pub app: AppState,
     /// Climate of the place.
     pub climate: Memo<Option<Climate>>,
     /// Sun of the trip.
@@ -106,7 +108,7 @@ impl Calculation {
             Some(ArcPtrEq::new(outlook))
         });
         let [odds, odds_in_chart, odds_below] = [(); 3].map(|()| RwSignal::new(None));
-        Self { climate, sun, plan, outlook, odds, odds_in_chart, odds_below }
+        Self { app, climate, sun, plan, outlook, odds, odds_in_chart, odds_below }
     }
 
     /// The first calculation, in tasks short enough for a slow phone to stay alive.
