@@ -390,8 +390,11 @@ test("lamps are lit by scenes: the minutes once, the sum at once, and the lamps 
   await list.open("LED lamp");
   // 2 of 4 for 360 minutes and 1 of 4 for 60 are 195 minutes for each.
   assert.equal(await list.field("How long a day").inputValue(), "3.25");
-  assert.equal(await list.field("From").inputValue(), "18:00");
-  assert.equal(await list.field("Until").inputValue(), "09:00");
+  const time = async (name) => {
+    const time = list.sheet().getByRole("group", { name, exact: true });
+    return [await time.getByLabel("From", { exact: true }).inputValue(), await time.getByLabel("Until", { exact: true }).inputValue()];
+  };
+  assert.deepEqual([await time("Time 1"), await time("Time 2")].sort(), [["06:00", "09:00"], ["18:00", "23:00"]]);
 });
 
 test("without two lamps there are no scenes", async (t) => {
