@@ -9,8 +9,8 @@ import { fileURLToPath } from "node:url";
 import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 
 /** What we aim at. */
-const GOAL_GZIP = 192_000;
-const GOAL_BROTLI = 160_000;
+const GOAL_GZIP = 190_000;
+const GOAL_BROTLI = 158_000;
 /**
  * Above this the build fails. Raising it is a decision of its own, with its reason in the commit. With a ready-made
  * standard library, which has messages of panics and is not built for size (.ci/setup.sh tells), the same page weighs
