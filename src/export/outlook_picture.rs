@@ -10,8 +10,6 @@ const PLOT: f64 = 250.0;
 const GUTTER: f64 = 58.0;
 /// A letter of the words in the plot is about so wide.
 const LETTER: f64 = 8.6;
-/// Days narrower than this are named each second, third, ... time.
-const LEAST_DAY: f64 = 76.0;
 /// Side of a sign.
 const SIGN: f64 = 16.0;
 /// Night on paper, and the limit.
@@ -286,11 +284,14 @@ impl Plot<'_> {
         let days = &self.course.days;
         let widest =
             days.iter().map(|((from, to), _)| self.x(*to) - self.x(*from)).fold(1.0, f64::max);
-        let nth = (LEAST_DAY / widest).ceil().max(1.0) as usize;
+        let letters = days.iter().map(|(_, name)| name.chars().count()).max().unwrap_or(0);
+        // Where a day is narrower than its name, each second, third, ... one is named.
+        let need = letters as f64 * LETTER + 12.0;
+        let nth = (need / widest).ceil().max(1.0) as usize;
         for ((from, to), name) in days.iter().step_by(nth) {
             let (from, to) = (self.x(*from), self.x(*to));
             // A day cut short has no room for its name.
-            if to - from >= (0.6 * widest).min(LEAST_DAY) {
+            if to - from >= (0.6 * widest).min(need) {
                 let middle = f64::midpoint(from, to).clamp(Self::LEFT, Self::RIGHT - 20.0);
                 self.drawing.text((middle, y + 22.0), &centred(SOFT), name);
             }
@@ -344,6 +345,20 @@ mod tests {
         // Of two signs at one moment one is drawn; what lies before the start is cut off.
         assert_eq!(svg.matches("M0 0L8 8").count(), 1);
         assert!(svg.contains("x=\"90.0\" y=\"290.0\" width=\"299.0\""), "{svg}");
+    }
+
+    #[test]
+    fn of_days_narrower_than_their_names_each_second_is_named() {
+        let mut picture = picture("Van", vec![hour(0.75); 7 * 24]);
+        let days = (0..7).map(|day| f64::from(day) * 24.0);
+        let named =
+            |name: &str| days.clone().map(|from| ((from, from + 24.0), name.to_owned())).collect();
+        let course = picture.course.as_mut().expect("a course");
+        // Seven days on 598: 85 for each; five letters take 55, eleven 107.
+        course.days = named("Fri 5");
+        assert_eq!(outlook_svg(&picture).matches(">Fri 5<").count(), 7);
+        picture.course.as_mut().expect("a course").days = named("Wed 16 Sept");
+        assert_eq!(outlook_svg(&picture).matches(">Wed 16 Sept<").count(), 4);
     }
 
     #[test]
