@@ -80,6 +80,6 @@ file-no-setups = In der Datei ist kein Setup.
 file-too-many = Die Datei enthält { $n } Setups, das sind zu viele. Nichts daraus wurde übernommen.
 undo = Rückgängig
 toast-close = Meldung schließen
-offline-ready = Auf diesem Gerät gespeichert: Die Seite läuft jetzt auch ohne Netz.
+offline-ready = Läuft jetzt auch ohne Netz.
 update-ready = Eine neue Version ist bereit.
 update-load = Jetzt aktualisieren

@@ -80,6 +80,6 @@ file-no-setups = There is no setup in the file.
 file-too-many = The file has { $n } setups, which is too many. Nothing was imported.
 undo = Undo
 toast-close = Dismiss the message
-offline-ready = Stored on this device: the page now works offline.
+offline-ready = Works offline from now on.
 update-ready = A new version is ready.
 update-load = Update now

@@ -80,6 +80,6 @@ file-no-setups = Il n’y a aucune installation dans le fichier.
 file-too-many = Le fichier contient { $n } installations, c’est trop. Rien n’a été importé.
 undo = Annuler
 toast-close = Fermer le message
-offline-ready = Page enregistrée : elle fonctionne maintenant hors connexion.
+offline-ready = Fonctionne aussi hors connexion.
 update-ready = Une nouvelle version est prête.
 update-load = Mettre à jour maintenant

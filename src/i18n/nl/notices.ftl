@@ -80,6 +80,6 @@ file-no-setups = Er staat geen configuratie in het bestand.
 file-too-many = Het bestand bevat { $n } configuraties; dat is te veel. Er is niets overgenomen.
 undo = Ongedaan maken
 toast-close = Melding sluiten
-offline-ready = Opgeslagen op dit toestel: de pagina werkt nu ook offline.
+offline-ready = Werkt nu ook offline.
 update-ready = Er staat een nieuwe versie klaar.
 update-load = Nu bijwerken

@@ -46,7 +46,7 @@ export class Nightbank {
       await this.openPart("Nights");
       return;
     }
-    const message = this.page.getByTestId("toast").filter({ hasText: "Stored on this device" });
+    const message = this.page.getByTestId("toast").filter({ hasText: "Works offline" });
     await message.waitFor({ timeout: 20_000 });
     await message.getByRole("button", { name: "Dismiss the message" }).click();
     await message.waitFor({ state: "detached" });
