@@ -230,7 +230,7 @@ test("used at two times of the day: as much as before, in other hours, after a r
   };
   assert.equal(await rows.count(), 1);
   assert.equal(await fits(list), true);
-  assert.ok((await list.sheet().boundingBox()).height - oneTime < 60, "one line more for times of one's own");
+  assert.ok((await list.sheet().boundingBox()).height - oneTime < 90, "one row more for times of one's own");
   await set(0, "18:00", "22:00");
   await times.getByRole("button", { name: "Another time" }).click();
   await rows.nth(1).waitFor();
