@@ -64,7 +64,7 @@ impl SizingAim {
         let mut batteries: Vec<f64> = batteries.map(|ah| ah / series_12v).to_vec();
         let mut solars = solars.to_vec();
         for (sizes, own) in
-            [(&mut batteries, setup.bank.rated_capacity().0), (&mut solars, solar_of(setup).0)]
+            [(&mut batteries, setup.bank.rated_capacity().0), (&mut solars, setup.solar_peak().0)]
         {
             sizes.push(own);
             sizes.sort_by(f64::total_cmp);
@@ -78,11 +78,6 @@ impl SizingAim {
             solars: solars.into_iter().map(Watts).collect(),
         }
     }
-}
-
-/// Nominal power of the panels in use.
-fn solar_of(setup: &Setup) -> Watts {
-    setup.solar.iter().filter(|array| array.enabled).map(|array| array.peak).sum()
 }
 
 /// A setup of this chemistry and capacity, with panels of this power in all.
@@ -284,7 +279,7 @@ impl SizingJob {
 
     /// Plays the setup as it is in a month, in average weather.
     fn look_at(&mut self, month: u8, left: &mut usize) -> Result<(), WeatherError> {
-        let peak: Watts = self.setup.solar.iter().filter(|a| a.enabled).map(|a| a.peak).sum();
+        let peak = self.setup.solar_peak();
         let bank = &self.setup.bank;
         let setup = sized(&self.setup, bank.chemistry, bank.rated_capacity(), peak.max(REFERENCE));
         let setup = in_month(&setup, month, self.aim.nights);
@@ -344,7 +339,7 @@ impl SizingJob {
                 Choice::of(&self.setup, chemistry, (battery, solar)).to_buy
             };
             let (have_battery, have_solar) =
-                (self.setup.bank.rated_capacity(), solar_of(&self.setup));
+                (self.setup.bank.rated_capacity(), self.setup.solar_peak());
             let fits = |step: i32| {
                 let (battery, solar) = self.size(fixed, step);
                 of(battery, solar) < budget
@@ -505,7 +500,7 @@ impl Choice {
         let (price, weight) = battery_price(setup, chemistry);
         let per_ah = setup.bank.system.series_12v() / 100.0;
         let per_watt = 1.0 / 100.0;
-        let more_solar = (solar - solar_of(setup)).max(Watts::ZERO);
+        let more_solar = (solar - setup.solar_peak()).max(Watts::ZERO);
         let more_battery = if chemistry == setup.bank.chemistry {
             (battery - setup.bank.rated_capacity()).max(AmpHours::ZERO)
         } else {
@@ -535,7 +530,7 @@ impl Choice {
         } else {
             (self.battery > have).then(|| Change::MoreBattery { capacity: self.battery - have })
         };
-        let more = self.solar - solar_of(setup);
+        let more = self.solar - setup.solar_peak();
         battery
             .into_iter()
             .chain((more.0 > 0.0).then_some(Change::MoreSolar { peak: more }))

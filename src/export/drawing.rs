@@ -46,7 +46,8 @@ impl Drawing {
         let mut drawing = Self { title: title.to_owned(), body: String::new() };
         let heading = "font-size=\"26\" font-weight=\"600\" font-family=\"Georgia, serif\"";
         drawing.text((MARGIN, 52.0), heading, title);
-        drawing.text((MARGIN, 80.0), "font-size=\"18\" fill=\"#4c566b\"", subtitle);
+        let soft = format!("font-size=\"18\" fill=\"{}\"", SOFT);
+        drawing.text((MARGIN, 80.0), &soft, subtitle);
         drawing
     }
 
@@ -90,9 +91,7 @@ impl Drawing {
             let end = "font-size=\"19\" font-weight=\"600\" text-anchor=\"end\"";
             self.text((right, y), end, &row.value);
             let y = y + 8.0;
-            let frac =
-                if row.length_frac.is_finite() { row.length_frac.clamp(0.0, 1.0) } else { 0.0 };
-            self.rect((MARGIN, y), ((frac * room).max(2.0), 9.0), GLOW);
+            self.rect((MARGIN, y), ((part(row.length_frac) * room).max(2.0), 9.0), GLOW);
             let stroke = format!("stroke=\"{}\"", EDGE);
             self.path([(MARGIN, y + 9.5), (right, y + 9.5)], &stroke);
         }
@@ -110,6 +109,11 @@ impl Drawing {
             self.body
         )
     }
+}
+
+/// A share of a length, 0..1; none where it is no number.
+pub(super) fn part(frac: f64) -> f64 {
+    if frac.is_finite() { frac.clamp(0.0, 1.0) } else { 0.0 }
 }
 
 fn shortened(label: &str) -> String {

@@ -2,7 +2,9 @@
 //!
 //! The page hands over finished words and figures.
 
-use super::drawing::{Drawing, EDGE, GLOW, INK, MARGIN, RankedRow, SHEET, SOFT, WIDTH, escaped};
+use super::drawing::{
+    Drawing, EDGE, GLOW, INK, MARGIN, RankedRow, SHEET, SOFT, WIDTH, escaped, part,
+};
 
 /// Height of the plot of the course.
 const PLOT: f64 = 250.0;
@@ -145,10 +147,6 @@ fn lanterns(drawing: &mut Drawing, top: f64, nights: &[PictureLantern]) {
     }
 }
 
-fn part(frac: f64) -> f64 {
-    if frac.is_finite() { frac.clamp(0.0, 1.0) } else { 0.0 }
-}
-
 /// The course being drawn.
 struct Plot<'a> {
     drawing: &'a mut Drawing,
@@ -235,7 +233,8 @@ impl Plot<'_> {
 
     /// The words for the limit, above it at the end where the line is further away.
     fn low_words(&mut self, line: &[(f64, f64)], low: &[(f64, f64)]) {
-        let wide = self.course.low_words.chars().count() as f64 * LETTER;
+        let words = &self.course.low_words;
+        let wide = words.chars().count() as f64 * LETTER;
         let place = |from: f64| {
             let under = low.iter().filter(|(x, _)| *x >= from && *x <= from + wide);
             let y = under.map(|(_, y)| *y).fold(f64::INFINITY, f64::min) - 7.0;
@@ -254,8 +253,7 @@ impl Plot<'_> {
              stroke-linejoin=\"round\" paint-order=\"stroke\"",
             SHEET
         );
-        let words = self.course.low_words.clone();
-        self.drawing.text((x, y.max(self.top + 18.0)), &style, &words);
+        self.drawing.text((x, y.max(self.top + 18.0)), &style, words);
     }
 
     /// Rows of signs; tells where they end. One that would lie over the one before is left out.

@@ -474,8 +474,7 @@ impl TimesOfDay {
     }
 }
 
-/// Minutes in a day.
-const MINUTES_IN_DAY: u16 = 1440;
+const MINUTES_IN_DAY: u16 = MINUTES_PER_DAY as u16;
 
 /// Voltage at which an appliance switches itself off, and on again.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]

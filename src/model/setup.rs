@@ -5,6 +5,7 @@ use super::{
     Bank, CableRun, Correction, Driving, HookUp, Inverter, Load, OtherSource, Place, Prices,
     Reading, SolarArray, Trip, Vehicle,
 };
+use crate::units::Watts;
 use bounds::{MAX_ARRAYS, MAX_CABLES, MAX_LOADS, MAX_OTHER, MAX_READINGS};
 use serde::{Deserialize, Serialize};
 
@@ -85,6 +86,12 @@ impl Setup {
     /// The load with this id, to be changed.
     pub fn load_mut(&mut self, id: u32) -> Option<&mut Load> {
         self.loads.iter_mut().find(|load| load.id == id)
+    }
+
+    /// Nominal power of the panels in use.
+    #[must_use]
+    pub fn solar_peak(&self) -> Watts {
+        self.solar.iter().filter(|array| array.enabled).map(|array| array.peak).sum()
     }
 
     /// Loads that count.

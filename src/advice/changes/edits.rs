@@ -108,8 +108,7 @@ pub(super) fn lithium(setup: &mut Setup, capacity: AmpHours) {
 
 pub(super) fn more_solar(setup: &mut Setup, more: Watts) {
     let more = more.max(Watts::ZERO);
-    let have: Watts =
-        setup.solar.iter().filter(|array| array.enabled).map(|array| array.peak).sum();
+    let have = setup.solar_peak();
     if have.0 > 0.0 {
         for array in setup.solar.iter_mut().filter(|array| array.enabled) {
             array.peak =

@@ -295,11 +295,16 @@ impl ImprovementsJob {
         let place = |help: &Improvement| {
             self.candidates.iter().position(|candidate| candidate.change == help.change)
         };
-        let mut told: Vec<usize> = first.filter_map(place).collect();
+        let mut told: Vec<usize> = Vec::new();
+        for index in first.filter_map(place) {
+            // The next step is mostly one of the first.
+            if !told.contains(&index) {
+                told.push(index);
+            }
+        }
         let others = self.ranking(0.0).into_iter().filter(|index| !told.contains(index));
         let others: Vec<usize> = others.take(TOLD.saturating_sub(told.len())).collect();
         told.extend(others);
-        told.dedup();
         told
     }
 

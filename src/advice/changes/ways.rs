@@ -120,6 +120,20 @@ pub fn bill_of(setup: &Setup, steps: &[Change]) -> Bill {
     bill
 }
 
+/// The sun of a setup that steps led to: worked out anew where they touch it.
+fn sun_with(
+    before: &Arc<TripSun>,
+    steps: &[Change],
+    after: &Setup,
+    left: &mut usize,
+) -> Arc<TripSun> {
+    if !steps.iter().any(Change::touches_sun) {
+        return before.clone();
+    }
+    *left = left.saturating_sub(SUN_UNITS);
+    Arc::new(before.with_panels(after))
+}
+
 /// What steps are played for, to see whether they still reach the aim.
 #[derive(Clone, Debug)]
 enum Test {
@@ -377,12 +391,7 @@ impl WaysJob {
         left: &mut usize,
     ) -> Result<(), WeatherError> {
         let setup = apply_all(&self.base, &steps);
-        let sun = if steps.iter().any(Change::touches_sun) {
-            *left = left.saturating_sub(SUN_UNITS);
-            Arc::new(self.base_sun.with_panels(&setup))
-        } else {
-            self.base_sun.clone()
-        };
+        let sun = sun_with(&self.base_sun, &steps, &setup, left);
         let trial = self.trial(&setup, sun, SEQUENCES, left)?;
         self.phase = Phase::Testing(test, steps, trial);
         Ok(())
@@ -446,12 +455,7 @@ impl WaysJob {
         };
         let (change, fresh) = (tried.change, tried.fresh);
         let changed = change.apply(&self.setup());
-        let sun = if change.touches_sun() {
-            *left = left.saturating_sub(SUN_UNITS);
-            Arc::new(self.sun.with_panels(&changed))
-        } else {
-            self.sun.clone()
-        };
+        let sun = sun_with(&self.sun, &[change], &changed, left);
         let sequences = if fresh { SEQUENCES } else { CHOOSE_SEQUENCES };
         let trial = self.trial(&changed, sun.clone(), sequences, left)?;
         if fresh {

@@ -243,7 +243,7 @@ fn curve_of(setup: &Setup, curve: &Curve) -> Option<CurveChart> {
             ("few", Arg::Text(&few)),
         ],
     );
-    let have: Watts = setup.solar.iter().filter(|a| a.enabled).map(|a| a.peak).sum();
+    let have = setup.solar_peak();
     let have = CurvePoint { x: setup.bank.rated_capacity().0, y: have.0 };
     let same = curve.chemistry == setup.bank.chemistry;
     let marks = same.then(|| CurveMark { at: have, label: t("buy-have") });

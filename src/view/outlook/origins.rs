@@ -7,7 +7,7 @@ use crate::forecast::outlook::{Drawer, LoadShare};
 use crate::i18n::Arg;
 use crate::model::climate::{Climate, ClimateSource};
 use crate::model::{Chemistry, Feed, Load};
-use crate::units::{Hours, Measure, WattHours, Watts};
+use crate::units::{Hours, Measure, WattHours};
 use crate::view::lang::{Shown, key, measured, peak_watts, percent, t, t_args, watt_hours, watts};
 use crate::view::widgets::{ExplainedFigure, FigureBar};
 use crate::view::words::loads::{load_summary, time_in_this_air};
@@ -236,8 +236,7 @@ fn from_sun(facts: &Facts<'_>) -> Vec<String> {
     let days = days_of(facts);
     let unused = ledger.unused_sun / days;
     let losses = sun_losses(facts, ledger.sun / days + unused);
-    let peak: Watts =
-        facts.setup.solar.iter().filter(|array| array.enabled).map(|array| array.peak).sum();
+    let peak = facts.setup.solar_peak();
     let (peak, light) = (peak_watts(peak), watt_hours(losses.ideal));
     let (lost, unused) = (watt_hours(losses.ideal - losses.delivered), watt_hours(unused));
     let told = t_args(

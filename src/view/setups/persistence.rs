@@ -107,9 +107,17 @@ pub(super) fn restart(slot: &mut Option<Pending>, after_ms: u64, run: impl FnOnc
 impl Setups {
     /// Puts what this browser kept on screen.
     pub(super) fn restore(self) {
-        let start = load();
-        let Start { library, stored, aside, aside_now, aside_pending, kept, adjusted, .. } = start;
-        let Start { misfits, in_part, .. } = start;
+        let Start {
+            library,
+            stored,
+            aside,
+            aside_now,
+            aside_pending,
+            kept,
+            adjusted,
+            misfits,
+            in_part,
+        } = load();
         let newer = kept == SaveState::NotSaved(StorageFault::Newer);
         let mut memory = TabMemory::new(tab_number(), library.clone(), stored, newer);
         if in_part {

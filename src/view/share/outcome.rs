@@ -133,7 +133,7 @@ pub fn setup_lines(setup: &Setup, outlook: Option<&Outlook>) -> Vec<Line> {
             ],
         ),
     ));
-    let peak: Watts = setup.solar.iter().filter(|a| a.enabled).map(|array| array.peak).sum();
+    let peak = setup.solar_peak();
     if peak > Watts::ZERO {
         lines.push(line(t("post-solar"), peak_watts(peak)));
     }

@@ -18,8 +18,7 @@ pub fn setup_outline(setup: &Setup) -> String {
         "setup-outline",
         &[("n", Arg::Count(count)), ("capacity", Arg::Text(&capacity))],
     )];
-    let peak: Watts =
-        setup.solar.iter().filter(|array| array.enabled).map(|array| array.peak).sum();
+    let peak = setup.solar_peak();
     if peak > Watts::ZERO {
         parts.push(t_args("setup-outline-sun", &[("peak", Arg::Text(&watts(peak)))]));
     }

@@ -200,7 +200,7 @@ impl Readings {
 
     /// What the panels could deliver just then, where the sky is known.
     fn could(&self, setup: &Setup, voltage: Volts) -> Result<Option<Amps>, MeasureError> {
-        let peak: Watts = setup.solar.iter().filter(|a| a.enabled).map(|a| a.peak).sum();
+        let peak = setup.solar_peak();
         match SUN_FRAC.get(self.sun).copied().flatten() {
             Some(sun_frac) if peak.0 > 0.0 => could_deliver(peak, sun_frac, voltage).map(Some),
             _ => Ok(None),
