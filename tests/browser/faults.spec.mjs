@@ -293,6 +293,13 @@ test("a storm of taps and keys, and tabs switched while odds are played: the pag
   // Some browsers tell as an error that a size was watched while it changed.
   assert.deepEqual(errors.filter((error) => !/ResizeObserver loop/.test(error)), []);
   await here.settled();
+  // A sheet that the storm asked for opens once its part is there.
+  const sheets = here.page.locator("dialog[open]");
+  await eventually("what has opened since closes with Escape", async () => {
+    if (!(await sheets.count())) return true;
+    await here.page.keyboard.press("Escape");
+    return false;
+  });
   await here.part("Nights");
   await here.page.locator("main h1").first().waitFor({ state: "attached" });
   await here.part("Trip");
