@@ -239,9 +239,10 @@ cargo_tool() {
   PATH=$home/bin:$PATH
 }
 
+# Without encryption, as it has nothing to fetch and serves this machine alone.
 setup_trunk() {
   cargo_tool trunk "trunk $TRUNK_VERSION, which puts the page together (about 5 minutes)" "trunk-$TRUNK_VERSION" \
-    trunk --version "$TRUNK_VERSION" --no-default-features --features rustls
+    trunk --version "$TRUNK_VERSION" --no-default-features
 }
 
 # What stands between the linker and wasm-opt; of exactly the version of wasm-bindgen in the lock file.
@@ -285,8 +286,10 @@ npm_tool() {
   PATH=$home/node_modules/.bin:$PATH
 }
 
-# Everything `trunk_build` and `trunk_serve` need.
+# Everything `trunk_build` and `trunk_serve` need; with "ahead", the program is compiled as `trunk_build` will want it
+# while the tools are: the last part of it, link-time optimisation, keeps one processor busy for minutes.
 setup_build() {
+  local ahead=
   # One set-up at a time: two clones may start together.
   if have flock; then
     exec 9>"$TOOLS/lock"
@@ -297,8 +300,15 @@ setup_build() {
   npm_tool binaryen "$BINARYEN_VERSION" "wasm-opt, which makes the program smaller"
   npm_tool terser "$TERSER_VERSION" "makes the script around it smaller"
   setup_wasm
+  if [[ ${1:-} == ahead && ! -f $TOOLS/trunk-$TRUNK_VERSION/done ]] && fetch_crates; then
+    with_wasm "$RELOCATIONS $NAMES" cargo build --release --offline --target wasm32-unknown-unknown --bin nightbank \
+      --features split >"$LOGS/ahead.log" 2>&1 </dev/null &
+    ahead=$!
+  fi
   setup_bindgen
   setup_trunk
+  # What may have stopped it stops trunk as well, and is told there.
+  [[ -z $ahead ]] || wait "$ahead" || true
   if have flock; then exec 9>&-; fi
 }
 
@@ -409,7 +419,7 @@ can_install() { have apt-get && { ((EUID == 0)) || { have sudo && { sudo -n true
 has_package() { [[ -n $(apt-cache policy "$1" 2>/dev/null | sed -n 's/^  Candidate: \([^(].*\)/\1/p') ]]; }
 
 setup_tests() {
-  setup_build
+  setup_build ahead
   setup_rust_lints
   setup_browser
   setup_engines
