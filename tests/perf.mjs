@@ -211,7 +211,7 @@ function print(name, values, goal, unit) {
 }
 
 const server = await new StaticServer(DIST).start();
-const browser = await launch();
+const browser = await launch(process.env.CHROMIUM || "/usr/bin/chromium");
 try {
   const results = [];
   for (let run = 0; run < runs; run += 1) results.push(await measure(browser, server.url));

@@ -3,6 +3,7 @@
 //   node tests/browser/run.mjs [part of a file name...]
 import { spawn } from "node:child_process";
 import { existsSync, readdirSync } from "node:fs";
+import { availableParallelism } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -25,7 +26,7 @@ if (!specs.length) {
 }
 const child = spawn(
   process.execPath,
-  ["--test", "--test-reporter=spec", "--test-concurrency=3", "--test-timeout=1200000", ...specs.map((name) => path.join(here, name))],
+  ["--test", "--test-reporter=spec", `--test-concurrency=${availableParallelism() + 1}`, "--test-timeout=1200000", ...specs.map((name) => path.join(here, name))],
   { stdio: ["ignore", "inherit", "inherit"], cwd: here },
 );
 child.on("exit", (code) => process.exit(code ?? 1));
