@@ -61,6 +61,7 @@ mod trade_facts;
 mod trip;
 mod two_tabs;
 mod weather_debilt;
+mod whole_results;
 mod whole_setups;
 mod wiring_advice;
 mod wiring_vectors;

@@ -18,7 +18,7 @@ use std::collections::{BTreeMap, HashMap};
 use std::sync::LazyLock;
 
 /// The English name for a key of the catalogue, as the page shows it.
-fn shown(key: &'static str) -> String {
+pub fn shown(key: &'static str) -> String {
     static NAMES: LazyLock<HashMap<&str, &str>> = LazyLock::new(|| {
         let text = concat!(
             include_str!("../src/i18n/en/catalogue.ftl"),
