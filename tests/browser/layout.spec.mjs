@@ -13,7 +13,7 @@ const open = (t, width, options) => openAt(t, browser, server.url, width, option
 const PICTURED = [360, 1280];
 
 async function keepPictures(page, view, width) {
-  await page.getByTestId("toast").getByRole("button").last().evaluateAll((all) => all.forEach((close) => close.click()));
+  await page.locator("[data-testid=toast] .icon-button").evaluateAll((all) => all.forEach((close) => close.click()));
   const usual = page.viewportSize();
   // A sheet is as tall as the window; of everything else the whole is shown, with the bars where they belong.
   const height = view.close ? usual.height : await page.evaluate(() => document.documentElement.scrollHeight);

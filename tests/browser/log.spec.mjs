@@ -51,7 +51,7 @@ test("a log shows its columns and findings; standby is taken over and taken back
   await found.getByText(/Something of (5[4-9]|6[0-6])(\.\d)?\s*W .*runs/).waitFor();
   const standby = found.getByRole("button", { name: /Take over: Measured standby/ });
   await standby.click();
-  await page.page.getByText(/^Taken over from the log: Measured standby/).waitFor();
+  await page.page.getByText(/^Taken over: Measured standby/).waitFor();
   await page.goTo("Appliances");
   await page.page.getByTestId("load").filter({ hasText: "Measured standby" }).waitFor();
   await page.undo();

@@ -167,6 +167,21 @@ for (const [width, height] of [[360, 640], [640, 360], [844, 390], [1280, 800]])
   });
 }
 
+test("a message that can be taken back takes one line on a small phone, in every language", async (t) => {
+  for (const locale of ["en-GB", "de-DE", "fr-FR", "nl-NL"]) {
+    const { page } = await open(t, 320, { locale, message: false });
+    await page.getByTestId("tab").nth(4).click();
+    await page.getByTestId("improvement").first().locator(".help-foot .button").first().click({ timeout: 60_000 });
+    const message = page.getByTestId("toast").filter({ has: page.getByRole("button") });
+    await message.waitFor();
+    const { lines, right } = await message.evaluate((toast) => ({
+      lines: toast.getBoundingClientRect().height / parseFloat(getComputedStyle(toast).lineHeight),
+      right: toast.querySelector(".button").getBoundingClientRect().right,
+    }));
+    assert.ok(lines < 3.2 && right <= 320, `${locale}: ${lines.toFixed(1)} lines, to ${right} px`);
+  }
+});
+
 test("a message stays while it is pointed at, and goes by Escape or by itself", async (t) => {
   const { context } = await freshContext(t, browser, { deviceScaleFactor: 1, hasTouch: false });
   const page = await context.newPage();

@@ -76,7 +76,7 @@ log-span = { $n ->
    *[other] { $n } Zeilen aus { $span }, davon { $covered } ohne Lücken.
 }
 log-take = Übernehmen: { $what }
-toast-log-taken = Aus der Aufzeichnung übernommen: { $what }
+toast-log-taken = Übernommen: { $what }
 log-known = Wie bei dir eingetragen.
 log-lacks-time = Nur { $time } an Messwerten. Ein Tag und eine Nacht oder mehr sagen viel mehr.
 log-lacks-gaps = { $share } der Zeit fehlen. Was folgt, ist weniger sicher.

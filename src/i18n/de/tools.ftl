@@ -34,8 +34,8 @@ site-read-volts = { $volts } nach { $rested } Ruhe
 site-read-used = Monitor: { $used } verbraucht seit voll
 site-foreseen = Vorhersage für diesen Moment: { $soc }
 site-delete = Messwert vom { $moment } löschen
-toast-reading-added = Messwert vom { $moment } hinzugefügt.
-toast-reading-deleted = Messwert vom { $moment } gelöscht.
+toast-reading-added = Hinzugefügt: { $moment }
+toast-reading-deleted = Gelöscht: { $moment }
 
 learned-title = Was die Messwerte sagen
 learned-use-more = Du verbrauchst etwa { $amount } mehr als geplant (±{ $spread }).
@@ -55,13 +55,13 @@ learned-take = Übernehmen
 learned-restart-only = Nur beim letzten Messwert neu beginnen
 learned-taken = Übernommen.
 learned-how = Dafür wird dein Aufenthalt mit mehr oder weniger Verbrauch und Sonne durchgerechnet, bis er zu den Messwerten passt. Das ± gilt in 9 von 10 Fällen. Was an der Sonne vom Wetter dieser Tage kam, verliert sich nach und nach; was Schatten oder Schmutz erklären können, bleibt.
-toast-learned = Die Vorhersage folgt jetzt deinen Messwerten.
-toast-restarted = Die Vorhersage beginnt beim letzten Messwert neu.
+toast-learned = Folgt den Messwerten.
+toast-restarted = Neu ab letztem Messwert.
 force-title = Gilt gerade
 force-factors = Gegenüber dem Plan: Verbrauch { $using }, Sonne { $sun }.
 force-restart = Die Vorhersage beginnt am { $moment } bei { $soc } neu.
 force-forget = Wieder nach Plan rechnen
-toast-forgotten = Die Vorhersage rechnet wieder nach Plan.
+toast-forgotten = Wieder nach Plan.
 
 part-wiring = Kabel prüfen
 tool-wiring-told = Spannungsabfall, Wärme, das dünnste ausreichende Kabel und die Sicherung dafür.

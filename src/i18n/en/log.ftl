@@ -76,7 +76,7 @@ log-span = { $n ->
    *[other] { $n } rows from { $span }, { $covered } of it without gaps.
 }
 log-take = Take over: { $what }
-toast-log-taken = Taken over from the log: { $what }
+toast-log-taken = Taken over: { $what }
 log-known = As you have it.
 log-lacks-time = Only { $time } of readings. A day and a night or more tell far more.
 log-lacks-gaps = { $share } of the time is missing. What follows is less sure.

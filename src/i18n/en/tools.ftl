@@ -34,8 +34,8 @@ site-read-volts = { $volts } after { $rested } of rest
 site-read-used = Monitor: { $used } used since full
 site-foreseen = Forecast for that moment: { $soc }
 site-delete = Delete the reading of { $moment }
-toast-reading-added = Reading of { $moment } added.
-toast-reading-deleted = Reading of { $moment } deleted.
+toast-reading-added = Added: { $moment }
+toast-reading-deleted = Deleted: { $moment }
 
 learned-title = What the readings say
 learned-use-more = You use about { $amount } more than planned (±{ $spread }).
@@ -55,13 +55,13 @@ learned-take = Apply this
 learned-restart-only = Only restart from the last reading
 learned-taken = Applied.
 learned-how = Found by simulating your stay with more or less use and sun until it matches the readings. The ± holds 9 times out of 10. A difference due to these days’ weather is assumed to fade; one that shade or dirt could explain stays.
-toast-learned = The forecast now follows your readings.
-toast-restarted = The forecast restarts from the last reading.
+toast-learned = Now follows your readings.
+toast-restarted = Restarts from last reading.
 force-title = Currently applied
 force-factors = Compared with the plan: use { $using }, sun { $sun }.
 force-restart = The forecast restarts on { $moment } at { $soc }.
 force-forget = Go back to the plan
-toast-forgotten = The forecast follows the plan again.
+toast-forgotten = Follows the plan again.
 
 part-wiring = Wiring check
 tool-wiring-told = Voltage drop, heat, the thinnest cable that will do, and its fuse.

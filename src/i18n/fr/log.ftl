@@ -76,7 +76,7 @@ log-span = { $n ->
    *[other] { $n } lignes sur { $span }, dont { $covered } sans trou.
 }
 log-take = Reprendre : { $what }
-toast-log-taken = Repris du journal : { $what }
+toast-log-taken = Repris : { $what }
 log-known = Comme chez vous.
 log-lacks-time = Seulement { $time } de relevés. Un jour et une nuit ou plus en disent bien davantage.
 log-lacks-gaps = Il manque { $share } du temps. La suite est moins sûre.

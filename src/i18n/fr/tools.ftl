@@ -34,8 +34,8 @@ site-read-volts = { $volts } après { $rested } de repos
 site-read-used = Moniteur : { $used } consommés depuis la pleine charge
 site-foreseen = Prévision pour ce moment : { $soc }
 site-delete = Supprimer le relevé du { $moment }
-toast-reading-added = Relevé du { $moment } ajouté.
-toast-reading-deleted = Relevé du { $moment } supprimé.
+toast-reading-added = Ajouté : { $moment }
+toast-reading-deleted = Supprimé : { $moment }
 
 learned-title = Ce que disent les relevés
 learned-use-more = Vous consommez environ { $amount } de plus que prévu (±{ $spread }).
@@ -55,13 +55,13 @@ learned-take = Appliquer ces valeurs
 learned-restart-only = Repartir seulement du dernier relevé
 learned-taken = Appliqué.
 learned-how = Trouvé en simulant votre séjour avec plus ou moins de consommation et de soleil, jusqu’à retrouver les relevés. Le ± vaut 9 fois sur 10. Un écart dû à la météo de ces jours est censé s’estomper ; un écart que l’ombre ou la saleté peut expliquer reste.
-toast-learned = La prévision suit maintenant vos relevés.
-toast-restarted = La prévision repart du dernier relevé.
+toast-learned = Suit vos relevés.
+toast-restarted = Repart du dernier relevé.
 force-title = Appliqué en ce moment
 force-factors = Par rapport au plan : consommation { $using }, soleil { $sun }.
 force-restart = La prévision repart de { $soc } le { $moment }.
 force-forget = Revenir au plan
-toast-forgotten = La prévision suit de nouveau le plan.
+toast-forgotten = Suit de nouveau le plan.
 
 part-wiring = Contrôle du câblage
 tool-wiring-told = Chute de tension, échauffement, la plus petite section qui convient, et son fusible.

@@ -76,7 +76,7 @@ log-span = { $n ->
    *[other] { $n } rijen uit { $span }, waarvan { $covered } zonder gaten.
 }
 log-take = Overnemen: { $what }
-toast-log-taken = Overgenomen uit het logboek: { $what }
+toast-log-taken = Overgenomen: { $what }
 log-known = Zoals je het hebt ingevuld.
 log-lacks-time = Maar { $time } aan metingen. Een dag en een nacht of meer zeggen veel meer.
 log-lacks-gaps = { $share } van de tijd ontbreekt. Wat volgt is minder zeker.

@@ -34,8 +34,8 @@ site-read-volts = { $volts } na { $rested } rust
 site-read-used = Monitor: { $used } verbruikt sinds vol
 site-foreseen = Voorspelling voor dat moment: { $soc }
 site-delete = Meting van { $moment } verwijderen
-toast-reading-added = Meting van { $moment } toegevoegd.
-toast-reading-deleted = Meting van { $moment } verwijderd.
+toast-reading-added = Toegevoegd: { $moment }
+toast-reading-deleted = Verwijderd: { $moment }
 
 learned-title = Wat de metingen zeggen
 learned-use-more = Je verbruikt ongeveer { $amount } meer dan gepland (±{ $spread }).
@@ -55,13 +55,13 @@ learned-take = Dit toepassen
 learned-restart-only = Alleen opnieuw beginnen bij de laatste meting
 learned-taken = Toegepast.
 learned-how = Gevonden door je verblijf met meer of minder verbruik en zon door te rekenen tot het bij de metingen past. De ± geldt 9 van de 10 keer. Een verschil door het weer van deze dagen verdwijnt naar verwachting weer; wat door schaduw of vuil kan komen, blijft.
-toast-learned = De voorspelling volgt nu je metingen.
-toast-restarted = De voorspelling begint opnieuw bij de laatste meting.
+toast-learned = Volgt je metingen.
+toast-restarted = Vanaf laatste meting.
 force-title = Nu toegepast
 force-factors = Vergeleken met het plan: verbruik { $using }, zon { $sun }.
 force-restart = De voorspelling begint opnieuw op { $moment } bij { $soc }.
 force-forget = Terug naar het plan
-toast-forgotten = De voorspelling volgt het plan weer.
+toast-forgotten = Volgt weer het plan.
 
 part-wiring = Kabelcheck
 tool-wiring-told = Spanningsval, warmte, de dunste kabel die volstaat en zijn zekering.

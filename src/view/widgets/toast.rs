@@ -45,15 +45,16 @@ pub fn toasts(app: AppState) -> AnyView {
                 app.toast
                     .get()
                     .map(|toast| {
+                        let offers_undo = toast.undo.is_some();
                         let undo = toast.undo.map(|undo| {
                             let back = move || {
                                 leave();
                                 undo();
                             };
-                            quiet_button(Some(Icon::Undo), t("undo"), back)
+                            quiet_button(None, t("undo"), back)
                         });
                         view! {
-                            <div class="toast" data-testid="toast">
+                            <div class="toast" class:toast-undo=offers_undo data-testid="toast">
                                 <p>{toast.text}</p>
                                 {undo}
                                 {icon_button(Icon::Close, t("toast-close"), close)}
