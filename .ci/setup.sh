@@ -106,7 +106,7 @@ at_least() { [[ $(printf '%s\n%s\n' "$2" "$1" | sort -V | head -n 1) == "$2" ]];
 announce() {
   [[ -z ${ANNOUNCED:-} ]] || return 0
   ANNOUNCED=1
-  say "The first time here some tools are compiled, once for this user: some 10 minutes on two processors."
+  say "The first time here some tools are compiled, once for this user: 10 to 20 minutes on two processors."
 }
 
 # ---------------------------------------------------------------------------------------------- Rust
@@ -241,7 +241,7 @@ cargo_tool() {
 
 # Without encryption, as it has nothing to fetch and serves this machine alone.
 setup_trunk() {
-  cargo_tool trunk "trunk $TRUNK_VERSION, which puts the page together (about 5 minutes)" "trunk-$TRUNK_VERSION" \
+  cargo_tool trunk "trunk $TRUNK_VERSION, which puts the page together (5 to 8 minutes)" "trunk-$TRUNK_VERSION" \
     trunk --version "$TRUNK_VERSION" --no-default-features
 }
 
@@ -256,7 +256,7 @@ setup_bindgen() {
   hash=$(cat $crate/Cargo.toml $crate/Cargo.lock $crate/main.rs <(echo opt 1) | sha256sum | cut -c 1-12)
   # It runs at every saved edit of `.ci/dev`: 6 s of processor time where it would take 26 without optimisation, for
   # 135 s more to compile it.
-  TOOL_OPT_LEVEL=1 cargo_tool bindgen "wasm-bindgen $wanted and the splitter (about 2 minutes)" "bindgen-$hash" --path $crate
+  TOOL_OPT_LEVEL=1 cargo_tool bindgen "wasm-bindgen $wanted and the splitter (2 to 4 minutes)" "bindgen-$hash" --path $crate
 }
 
 setup_node() {
@@ -328,7 +328,7 @@ fetch_crates() {
 # trunk_build <extra trunk arguments...>: the release build into dist/.
 trunk_build() {
   fetch_crates || return 1
-  step trunk-build "Building the page (release; about 2 minutes, 5 the first time)" \
+  step trunk-build "Building the page (release; about 2 minutes, 5 to 10 the first time)" \
     "The compiler's messages stand above." \
     with_wasm "$RELOCATIONS $NAMES" env PATH="$ROOT/.ci/tools:$WASM_BIN$PATH" \
     NIGHTBANK_WASM_BINDGEN="$(command -v wasm-bindgen)" trunk build --release --features split --offline true "$@"
