@@ -63,6 +63,7 @@ held! {
     answer_night_device: report::answer(&Case::with_world(cases::night_device()));
     answer_on_the_move: report::answer(&Case::built_in(cases::on_the_move()));
     answer_everything: report::answer(&Case::built_in(sample::everything().sanitised().0));
+    answer_weak_hook_up: report::answer(&Case::with_world(cases::weak_hook_up()));
     answer_example: report::answer(&Case::built_in(example_setup()));
 
     changes_lake: report::changes(&Case::with_world(cases::lake_in_may()));
@@ -105,6 +106,7 @@ held! {
         cases::night_device(),
         cases::frost_and_a_generator(),
     ]);
+    fuses: report::fuses();
     on_site: report::on_site(&Case::with_world(cases::readings_on_site()));
     bench: bench::readings();
 
@@ -116,6 +118,7 @@ held! {
     log_without_states: logs::without_states();
     tables: tables::sheets();
     tables_doubts: tables::doubts();
+    tables_cells: tables::cells();
     typed_places: typed::places();
     typed_words: typed::words(&cases::lake_in_may());
 }

@@ -377,6 +377,14 @@ pub fn on_the_move() -> Setup {
     let mut setup = Setup { name: "On the move".to_owned(), ..Setup::default() };
     setup.loads = aboard(SystemVoltage::V12, &rows);
     setup.loads[3].draw = Draw::Current { amps: Amps(4.2), volts: Volts(12.5) };
+    // An aquarium and a wine cooler: what runs by itself and is neither a fridge nor a heater.
+    for (id, cycle) in [
+        (20, DutyCycle::Fixed { frac: 0.45 }),
+        (21, DutyCycle::AirTemperature { frac_at_25c: 0.2 }),
+    ] {
+        let draw = Draw::Power { watts: Watts(14.0) };
+        setup.loads.push(Load { id, draw, usage: Usage::Duty { cycle }, ..Load::default() });
+    }
     setup.bank = bank(Chemistry::LiFePo4, 60.0, BatteryPlace::Inside);
     setup.bank.soc_start_frac = 0.55;
     setup.solar = vec![panel(50.0)];
@@ -398,5 +406,30 @@ pub fn on_the_move() -> Setup {
         DayPlan { drive_minutes: Some(0.0), ..DayPlan::default() },
         DayPlan { drive_minutes: Some(20.0), ..DayPlan::default() },
     ];
+    setup
+}
+
+/// Hook-up that charges next to nothing: a flat battery, a fridge behind the inverter and one of 12 V, both of which cut
+/// out for low voltage.
+pub fn weak_hook_up() -> Setup {
+    let mut setup = Setup { name: "Weak hook-up".to_owned(), ..Setup::default() };
+    setup.loads = aboard(SystemVoltage::V12, &[(2, 1), (10, 1), (19, 1)]);
+    for fridge in &mut setup.loads[..2] {
+        fridge.cut_out = Some(CutOut { off: Volts(12.1), on: Volts(12.7) });
+    }
+    setup.bank = bank(Chemistry::Agm, 75.0, BatteryPlace::Inside);
+    setup.bank.soc_start_frac = 0.7;
+    setup.inverter.fitted = true;
+    setup.inverter.cut_out = Volts(11.2);
+    setup.hook_up = HookUp {
+        fitted: true,
+        amps: Amps(3.0),
+        every: EveryNth(1),
+        from_min: 18 * 60,
+        hours: Hours(14.0),
+        pass_through: true,
+    };
+    setup.trip.place = place("A farm", 48.0, 0.5, 90.0);
+    (setup.trip.month, setup.trip.day, setup.trip.nights) = (7, 20, 3);
     setup
 }

@@ -34,8 +34,9 @@ use nightbank::physics::ampacity::{Insulation, Surroundings};
 use nightbank::physics::battery::storage::{ParkedDay, parked};
 use nightbank::physics::battery::ventilation::ventilation_of;
 use nightbank::physics::battery::{BankPhysics, UsableEnergy};
+use nightbank::physics::fuse::choose;
 use nightbank::physics::solar::panel::cold_voltage_rise_frac;
-use nightbank::units::{AmpHours, Celsius, Hours, Watts};
+use nightbank::units::{AmpHours, Amps, Celsius, Hours, Watts};
 use std::sync::Arc;
 use time::Duration;
 
@@ -405,6 +406,24 @@ pub fn workshop(setups: &[Setup]) -> Report {
                 report.say("    found", &check(&found.run, setup, place).findings);
             }
             report.say("inverter", &inverter_check::check(setup, place));
+        }
+    }
+    report
+}
+
+/// Fuses for cables of all sizes.
+pub fn fuses() -> Report {
+    let mut report = Report::default();
+    for continuous in [0.5, 2.0, 8.0, 23.0, 60.0, 145.0, 290.0] {
+        for start in [1.0, 2.5, 9.0].map(|times| Amps(continuous * times)) {
+            for carries in [1.2, 1.6, 4.0].map(|times| Amps(continuous * times)) {
+                let found = [700.0, 1_500.0, 3_500.0, 12_000.0]
+                    .map(|prospective| choose(Amps(continuous), start, carries, Amps(prospective)));
+                report.each(
+                    &format!("{continuous} A, {start:?} at the start, carries {carries:?}"),
+                    found,
+                );
+            }
         }
     }
     report

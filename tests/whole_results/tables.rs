@@ -4,8 +4,10 @@ use super::kept::Report;
 use crate::import_tables::shown;
 use nightbank::import::appliances::{Reading, code_of, read_appliances};
 use nightbank::import::columns::{Columns, Meaning};
-use nightbank::import::number::{DecimalMark, MarkFound, find_mark};
-use nightbank::import::recognise::find_columns;
+use nightbank::import::log::Stamp;
+use nightbank::import::log::columns::by_heading;
+use nightbank::import::number::{DecimalMark, MarkFound, find_mark, read_number, split_unit};
+use nightbank::import::recognise::{find_columns, read_heading};
 use nightbank::import::table::{Table, encoding_label, read_table};
 use nightbank::model::{DrawSource, SystemVoltage};
 use std::collections::BTreeMap;
@@ -58,7 +60,9 @@ Lamp fifteen,1,5,,1:75,,,,,\n\
 Lamp sixteen,2 pcs,5,,45 min,,,12 V,,\n\
 Lamp seventeen,1,5,,,4,90 s,,,\n\
 Lamp eighteen,1,5,,,4,2 min,,,\n\
-Lamp nineteen,1,5,,–,,,,30,\n";
+Lamp nineteen,1,5,,–,,,,,30\n\
+Lamp twenty,1,5,,,,,,,45 %\n\
+Lamp twenty-one,1,5,,,,,,,0.2\n";
 
 /// From a forum: bars, German.
 const POSTED: &str = "\
@@ -80,6 +84,123 @@ Laptop\t1\t\t\t18\n";
 
 const ASKING: &str =
     "Name;Watts a day;Consumption\nThing one;90;45\nThing two;12;6\nThing three;7,5;3\n";
+
+const HEADINGS: [&str; 44] = [
+    "Appliance",
+    "Gerät",
+    "Qty",
+    "Anzahl pro Tag",
+    "W",
+    "Watts",
+    "kW",
+    "Standby (W)",
+    "Watt am Tag",
+    "Total W",
+    "Wh",
+    "Wh/day",
+    "Total Wh per day",
+    "kWh gesamt",
+    "Ah",
+    "Ah per dag",
+    "Ah total/day",
+    "mAh",
+    "Amps",
+    "A/day",
+    "mA",
+    "Total A",
+    "V",
+    "Spannung",
+    "Hours",
+    "h/Tag",
+    "min",
+    "Seconds",
+    "s",
+    "Times a day",
+    "Fois par jour",
+    "Duty %",
+    "%",
+    "Supply",
+    "12 V / 230 V",
+    "Consommation",
+    "Verbruik per dag",
+    "Energy",
+    "Energie totale",
+    "Puissance",
+    "Dauer",
+    "Nightbank",
+    "Notes",
+    "",
+];
+
+const NUMBERS: [&str; 30] = [
+    "5",
+    "5.5",
+    "5,5",
+    "1.234",
+    "1,234",
+    "1.234,5",
+    "1,234.5",
+    "1 234,5",
+    "1'234.5",
+    "12.345.678",
+    "1.23.4",
+    "0.065 kW",
+    "45W",
+    "3,5 A",
+    "90 min",
+    "40%",
+    "~12",
+    "+7",
+    "-7",
+    "\u{2212}7",
+    ".5",
+    "5.",
+    "1e3",
+    "1/2",
+    "2 x",
+    "",
+    "W",
+    "10-20",
+    "1\u{a0}000",
+    "0,001",
+];
+
+const TIMES: [&str; 34] = [
+    "2026-07-14",
+    "2026-07-14 16:05",
+    "2026-07-14T16:05:30",
+    "2026-07-14T16:05:30.25Z",
+    "2026-07-14T16:05:30+02:00",
+    "2026-07-14 16:05 +0530",
+    "14.07.2026 16:05",
+    "14. 7. 2026",
+    "14.7.26 4:05",
+    "14.7.6 4:05",
+    "7/14/2026 4:05 PM",
+    "7/14/26 12:00 AM",
+    "12:30 pm",
+    "13:30 PM",
+    "16:05",
+    "16:05:09,5",
+    "24:00",
+    "16:60",
+    "1784073600",
+    "1784073600.5",
+    "1784073600123",
+    "99",
+    "2026/07/14",
+    "2026-13-01",
+    "31.02.2026 10:00",
+    "202-07-14",
+    "14-7-202",
+    "14/07-2026",
+    "2026-07-14 16",
+    "2026-07-14, 16:05",
+    "yesterday",
+    "",
+    "14.07.2026 16:05 Uhr",
+    "0:00:00",
+];
 
 fn drafts(report: &mut Report, table: &Table, columns: &Columns, system: SystemVoltage) {
     let cells = columns.body(table).iter().flat_map(|row| row.cells.iter().map(String::as_str));
@@ -150,6 +271,26 @@ pub fn sheets() -> Report {
     };
     for draft in read_appliances(&reading, &BTreeMap::new()) {
         report.text("code", &draft.load.map_or_else(|fault| format!("{fault:?}"), |l| code_of(&l)));
+    }
+    report
+}
+
+/// Headings, numbers and times, cell by cell.
+pub fn cells() -> Report {
+    let mut report = Report::default();
+    report.part("Headings");
+    for heading in HEADINGS {
+        report.say(&format!("{heading:?}"), &(read_heading(heading), by_heading(heading)));
+    }
+    report.part("Numbers");
+    for cell in NUMBERS {
+        let (number, unit) = split_unit(cell);
+        let read = [DecimalMark::Point, DecimalMark::Comma].map(|mark| read_number(number, mark));
+        report.say(&format!("{cell:?}"), &(read, unit, find_mark([cell].into_iter())));
+    }
+    report.part("Times");
+    for cell in TIMES {
+        report.say(&format!("{cell:?}"), &Stamp::read(cell));
     }
     report
 }

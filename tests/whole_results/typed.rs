@@ -2,10 +2,11 @@
 
 use super::kept::Report;
 use crate::import_tables::shown;
+use nightbank::forecast::climate_of;
 use nightbank::model::catalogue;
 use nightbank::model::light_scenes::LightScenes;
 use nightbank::model::places::{self, coordinates::parse};
-use nightbank::model::{Place, Setup, regions};
+use nightbank::model::{Place, Setup, Trip, regions};
 use nightbank::physics::solar::SunTimes;
 use nightbank::units::reader::{Measure, UnitSystem, gauge_in_noughts, gauge_of, section_of};
 use nightbank::units::{Degrees, Metres};
@@ -63,6 +64,9 @@ pub fn places() -> Report {
         report.say("town", &near.map(|(town, km)| (town.name(), km)));
         let regions = regions::nearest(&place, 2);
         report.each("region", regions.iter().map(|near| (near.region.name, near.distance_km)));
+        let trip = Trip { place, ..Trip::default() };
+        report.say("climate", &climate_of(&trip));
+        let place = &trip.place;
         for month in [time::Month::January, time::Month::May, time::Month::November] {
             let date = time::Date::from_calendar_date(2026, month, 21).expect("a date");
             let sun = SunTimes::on(date, place.latitude, place.longitude, 60.0);
