@@ -115,6 +115,7 @@ held! {
 
     log_of_a_monitor: logs::monitor();
     log_of_a_controller: logs::controller();
+    log_of_two_batteries: logs::two_batteries();
     log_without_states: logs::without_states();
     tables: tables::sheets();
     tables_doubts: tables::doubts();

@@ -11,7 +11,8 @@ use nightbank::import::log::{
 };
 use nightbank::import::number::DecimalMark;
 use nightbank::model::{
-    Bank, Chemistry, DutyCycle, Feed, InverterSwitching, Load, Setup, SolarArray, Usage, Window,
+    Bank, Chemistry, DayPlan, DutyCycle, Feed, InverterSwitching, Load, Setup, SolarArray, Usage,
+    Weather, Window,
 };
 use nightbank::model::{Draw, Sample};
 use nightbank::units::{AmpHours, Degrees, Watts};
@@ -50,7 +51,10 @@ fn owner() -> Setup {
     setup.solar.push(SolarArray { peak: Watts(150.0), ..SolarArray::default() });
     setup.trip.place.latitude = Degrees(52.0);
     setup.trip.utc_offset_min = 120;
-    (setup.trip.year, setup.trip.month, setup.trip.day, setup.trip.nights) = (2026, 7, 14, 6);
+    (setup.trip.year, setup.trip.month, setup.trip.day, setup.trip.nights) = (2026, 7, 13, 6);
+    setup.trip.days = [Weather::Clear, Weather::Dull, Weather::Clear, Weather::Mixed]
+        .map(|weather| DayPlan { weather, ..DayPlan::default() })
+        .to_vec();
     setup
 }
 
@@ -247,6 +251,29 @@ pub fn monitor() -> Report {
     let (table, choices, _) = survey(&mut report, of_monitor());
     let samples = read(&mut report, table, choices, setup.trip.utc_offset_min);
     learned(&mut report, samples, &setup);
+    report
+}
+
+/// Two batteries, a solar controller with its own columns, and columns that say nothing.
+pub fn two_batteries() -> Report {
+    let mut report = Report::default();
+    let mut text = "Log;;;;;;;;\nDay;Time;Starter battery (V);Leisure battery (V);Panel A;Battery A;SOC;PV W;Ah\n".to_owned();
+    for row in 0..40 {
+        let (hour, of_hour) = (row / 4, row % 4 * 15);
+        let amps = if row % 7 < 3 { 2.5 } else { -1.5 - 0.25 * (row % 5) as f64 };
+        let _ = writeln!(
+            text,
+            "2026/7/{};{hour}:{of_hour:02};12.9;{:.2};{:.1};{amps:.2};0.{};{};{}",
+            1 + row / 30,
+            12.8 + 0.02 * amps,
+            amps.max(0.0),
+            70 + row % 20,
+            if amps > 0.0 { 40 } else { 0 },
+            row,
+        );
+    }
+    let (table, choices, _) = survey(&mut report, text);
+    let _ = read(&mut report, table, choices, 0);
     report
 }
 

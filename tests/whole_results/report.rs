@@ -29,14 +29,15 @@ use nightbank::forecast::{
     Charger, Ledger, MonthlyClimate, Odds, OddsRun, Outlook, TripPlan, charge_session, climate_in,
 };
 use nightbank::model::climate::Climate;
-use nightbank::model::{Chemistry, Setup};
-use nightbank::physics::ampacity::{Insulation, Surroundings};
+use nightbank::model::{Chemistry, ConductorSize, Setup};
+use nightbank::physics::ampacity::{Insulation, Surroundings, ampacity};
 use nightbank::physics::battery::storage::{ParkedDay, parked};
 use nightbank::physics::battery::ventilation::ventilation_of;
 use nightbank::physics::battery::{BankPhysics, UsableEnergy};
+use nightbank::physics::cable::{area, ohm_per_km_at_20c, sae_area};
 use nightbank::physics::fuse::choose;
 use nightbank::physics::solar::panel::cold_voltage_rise_frac;
-use nightbank::units::{AmpHours, Amps, Celsius, Hours, Watts};
+use nightbank::units::{AmpHours, Amps, Celsius, Hours, SquareMillimetres, Watts};
 use std::sync::Arc;
 use time::Duration;
 
@@ -414,6 +415,16 @@ pub fn workshop(setups: &[Setup]) -> Report {
 /// Fuses for cables of all sizes.
 pub fn fuses() -> Report {
     let mut report = Report::default();
+    for area in [0.3, 0.5, 0.75, 0.9, 1.0, 2.5, 7.0, 95.0, 120.0, 400.0, 700.0] {
+        let size = ConductorSize::Metric { area: SquareMillimetres(area) };
+        let place = Surroundings::default();
+        report.say(&format!("{area} mm2"), &(ohm_per_km_at_20c(size), ampacity(size, place)));
+    }
+    for gauge in [-4, -3, 0, 5, 10, 14, 22, 23] {
+        let size = ConductorSize::Awg { gauge };
+        let found = (area(size), sae_area(gauge), ohm_per_km_at_20c(size));
+        report.say(&format!("gauge {gauge}"), &found);
+    }
     for continuous in [0.5, 2.0, 8.0, 23.0, 60.0, 145.0, 290.0] {
         for start in [1.0, 2.5, 9.0].map(|times| Amps(continuous * times)) {
             for carries in [1.2, 1.6, 4.0].map(|times| Amps(continuous * times)) {

@@ -26,6 +26,7 @@ Second kettle;1;1.200;;;;2;2;;AC;;400\n\
 Router;1;6;;;24;;;;;;144\n\
 Heater fan;1;20 W;;;;;;40%;12V;;\n\
 Telephone;2;10;;;;;1;;;;\n\
+Telephone;1;10;;;;;2;;;;\n\
 Radio;1;;1;24;90 min;;;;;;\n\
 Freezer;1;60;;;;;;0,5;;;900\n\
 Thing of mine;1;12;;;2;;;;;;80\n\
@@ -85,7 +86,11 @@ Laptop\t1\t\t\t18\n";
 const ASKING: &str =
     "Name;Watts a day;Consumption\nThing one;90;45\nThing two;12;6\nThing three;7,5;3\n";
 
-const HEADINGS: [&str; 44] = [
+const HEADINGS: [&str; 48] = [
+    "Battery (%)",
+    "Efficiency [%]",
+    "Share of time (%)",
+    "Power (kW), all",
     "Appliance",
     "Gerät",
     "Qty",
@@ -165,7 +170,9 @@ const NUMBERS: [&str; 30] = [
     "0,001",
 ];
 
-const TIMES: [&str; 34] = [
+const TIMES: [&str; 36] = [
+    "2026-7-1",
+    "2026/7/1 8:05",
     "2026-07-14",
     "2026-07-14 16:05",
     "2026-07-14T16:05:30",
