@@ -32,8 +32,11 @@ const CHOOSE_SEQUENCES: usize = 32;
 const NEAR_FRAC: f64 = 0.25;
 /// Work between two looks at whether the aim can still be reached.
 const LOOK_UNITS: usize = 3;
-/// Most steps of a way.
-const MAX_STEPS: usize = 8;
+/// Most steps of a way of habits alone: more at once nobody keeps up.
+const MAX_HABITS: usize = 8;
+/// Most rounds of looking for the next step elsewhere. Several batteries become one step in the end, and small steps that
+/// a large one makes needless are dropped, so that a way is much shorter than that.
+const MAX_ROUNDS: usize = 20;
 /// Gain too small to be a step [nights].
 const TOO_LITTLE: f64 = 0.01;
 
@@ -409,7 +412,8 @@ impl WaysJob {
             }
         }
         self.outcome = Some(outcome.clone());
-        if reached || self.steps.len() >= MAX_STEPS {
+        let most = if kind == WayKind::NothingBought { MAX_HABITS } else { MAX_ROUNDS };
+        if reached || self.steps.len() >= most {
             return self.finish(reached);
         }
         let setup = self.setup();
