@@ -12,7 +12,7 @@
 // more).
 import { setTimeout as pause } from "node:timers/promises";
 import { StaticServer } from "./serve.mjs";
-import { freshContext, launch } from "./browser/support/browser.mjs";
+import { CHROMIUM, freshContext, launch } from "./browser/support/browser.mjs";
 import { DIST } from "./browser/support/builds.mjs";
 import { Nightbank } from "./browser/support/nightbank.mjs";
 import { LIBRARY } from "./browser/support/sharing.mjs";
@@ -211,7 +211,7 @@ function print(name, values, goal, unit) {
 }
 
 const server = await new StaticServer(DIST).start();
-const browser = await launch(process.env.CHROMIUM || "/usr/bin/chromium");
+const browser = await launch(CHROMIUM);
 try {
   const results = [];
   for (let run = 0; run < runs; run += 1) results.push(await measure(browser, server.url));

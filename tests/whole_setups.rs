@@ -7,6 +7,7 @@
 //! those reported for slow discharge (71 to 85 % at freezing, by rate). Beside each setup stands what is left
 //! between the two, and why.
 
+use crate::common::bank;
 use nightbank::forecast::{MonthlyClimate, Outlook, TripPlan, plan::TripSun};
 use nightbank::model::{
     Bank, BatteryPlace, Chemistry, Draw, DutyCycle, Feed, InverterSwitching, Load, Setup,
@@ -14,7 +15,7 @@ use nightbank::model::{
 };
 use nightbank::physics::battery::BankPhysics;
 use nightbank::physics::battery::storage::{ParkedDay, parked};
-use nightbank::units::{AmpHours, Celsius, Degrees, Hours, Metres, WattHours, Watts};
+use nightbank::units::{Celsius, Degrees, Hours, Metres, WattHours, Watts};
 use std::f64::consts::{PI, TAU};
 use std::sync::Arc;
 
@@ -139,16 +140,6 @@ fn camp(latitude: f64, month: u8, panel_w: f64, bank: Bank, loads: Vec<Load>) ->
     trip.utc_offset_min = 0;
     (trip.month, trip.day, trip.nights) = (month, 12, 7);
     setup
-}
-
-fn bank(chemistry: Chemistry, ah: f64, place: BatteryPlace) -> Bank {
-    Bank {
-        chemistry,
-        capacity_20h: AmpHours(ah),
-        soc_min_frac: chemistry.usual_soc_min_frac(),
-        place,
-        ..Bank::default()
-    }
 }
 
 fn compare(what: &str, setup: &Setup, air: f64, clearness: f64, hand: &ByHand) -> Outlook {

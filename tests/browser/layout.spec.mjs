@@ -4,6 +4,7 @@
 import assert from "node:assert/strict";
 import path from "node:path";
 import { test } from "node:test";
+import { dismissMessage } from "./support/browser.mjs";
 import { clippedText, cramped, look, LOOKS, openAt, PICTURES, throughAll, tooWide, WIDTHS } from "./support/views.mjs";
 import { browser, server } from "./support/site.mjs";
 
@@ -13,7 +14,7 @@ const open = (t, width, options) => openAt(t, browser, server.url, width, option
 const PICTURED = [360, 1280];
 
 async function keepPictures(page, view, width) {
-  await page.locator("[data-testid=toast] .icon-button").evaluateAll((all) => all.forEach((close) => close.click()));
+  await dismissMessage(page);
   const usual = page.viewportSize();
   // A sheet is as tall as the window; of everything else the whole is shown, with the bars where they belong.
   const height = view.close ? usual.height : await page.evaluate(() => document.documentElement.scrollHeight);

@@ -10,16 +10,16 @@ import { faults, inTallWindow, look, LOOKS, openAt, PICTURES, skippedHeadings, s
 
 const open = (t, width, options) => openAt(t, browser, server.url, width, options);
 
-/** What there is to find fault with in the view that is shown, in these looks. */
-async function judge(page, looks) {
+/** What there is to find fault with in the view that is shown, in every look. */
+async function judge(page) {
   return inTallWindow(page, async () => {
     const found = await faults(page);
     // Of all that axe-core looks at, only the contrast depends on the look.
-    for (const word of looks.slice(1)) {
+    for (const word of LOOKS.slice(1)) {
       await look(page, word);
       found.push(...(await faults(page, ["color-contrast"])).map((line) => `${word}: ${line}`));
     }
-    await look(page, looks[0]);
+    await look(page, LOOKS[0]);
     return found;
   });
 }
@@ -32,7 +32,7 @@ test(`axe-core finds nothing on any view in any look at ${NARROW_AND_WIDE.join("
   await look(page, LOOKS[0]);
   const found = await throughAll(page, NARROW_AND_WIDE, async (view) => {
     if (view.partial) return [];
-    const here = await judge(page, LOOKS);
+    const here = await judge(page);
     const twice = (await twiceUsedIds(page)).map((id) => `id used twice: ${id}`);
     const skipped = (await skippedHeadings(page)).map((line) => `heading: ${line}`);
     return [...here, ...twice, ...skipped];
@@ -46,7 +46,7 @@ test("axe-core finds nothing with a message, a run of cable, an empty list and a
   await look(page, LOOKS[0]);
   const found = [];
   const judged = async (what) => {
-    found.push(...(await judge(page, LOOKS)).map((line) => `${what}: ${line}`));
+    found.push(...(await judge(page)).map((line) => `${what}: ${line}`));
     found.push(...(await smallTargets(page)).map((line) => `${what}: small: ${line}`));
   };
   await nightbank.openPart("Improve");

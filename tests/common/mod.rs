@@ -4,13 +4,25 @@
 #![allow(dead_code)]
 
 use nightbank::forecast::surroundings::Surroundings;
-use nightbank::units::{Celsius, Watts};
+use nightbank::model::{Bank, BatteryPlace, Chemistry};
+use nightbank::units::{AmpHours, Celsius, Watts};
 
 mod load_rows;
 mod power_parts;
 pub mod sample;
 pub mod setups;
 mod values;
+
+/// A healthy battery of this kind and capacity [Ah], used down to its usual limit.
+pub fn bank(chemistry: Chemistry, ah: f64, place: BatteryPlace) -> Bank {
+    Bank {
+        chemistry,
+        capacity_20h: AmpHours(ah),
+        soc_min_frac: chemistry.usual_soc_min_frac(),
+        place,
+        ..Bank::default()
+    }
+}
 
 /// The same air inside and out all day, nothing to heat and nobody driving.
 pub fn still_air(air: Celsius) -> Surroundings {

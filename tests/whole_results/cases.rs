@@ -1,5 +1,6 @@
 //! Invented setups that differ in everything the calculation knows.
 
+use crate::common::bank;
 use nightbank::model::catalogue::appliance;
 use nightbank::model::*;
 use nightbank::units::*;
@@ -19,16 +20,6 @@ fn place(name: &str, latitude: f64, longitude: f64, altitude: f64) -> Place {
         latitude: Degrees(latitude),
         longitude: Degrees(longitude),
         altitude: Metres(altitude),
-    }
-}
-
-fn bank(chemistry: Chemistry, ah: f64, place: BatteryPlace) -> Bank {
-    Bank {
-        chemistry,
-        capacity_20h: AmpHours(ah),
-        soc_min_frac: chemistry.usual_soc_min_frac(),
-        place,
-        ..Bank::default()
     }
 }
 

@@ -1,6 +1,7 @@
 //! Logs of readings as monitors keep them, written by hand: read, learned from and taken over.
 
 use super::kept::Report;
+use crate::advice_common::load;
 use nightbank::advice::log::take_over::{
     bank_with, likely_load, measured_load, standby_load, usual_times,
 };
@@ -11,10 +12,9 @@ use nightbank::import::log::{
 };
 use nightbank::import::number::DecimalMark;
 use nightbank::model::{
-    Bank, Chemistry, DayPlan, DutyCycle, Feed, InverterSwitching, Load, Setup, SolarArray, Usage,
-    Weather, Window,
+    Bank, Chemistry, DayPlan, DutyCycle, Feed, InverterSwitching, Load, Sample, Setup, SolarArray,
+    Usage, Weather, Window,
 };
-use nightbank::model::{Draw, Sample};
 use nightbank::units::{AmpHours, Degrees, Watts};
 use std::fmt::Write;
 use std::sync::Arc;
@@ -24,10 +24,6 @@ fn noise(step: usize) -> f64 {
     let mixed = (step as u64).wrapping_mul(0x9e37_79b9_7f4a_7c15).rotate_left(23);
     let mixed = (mixed ^ (mixed >> 29)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
     ((mixed >> 40) as f64 / (1_u64 << 23) as f64) - 1.0
-}
-
-fn load(id: u32, watts: f64, usage: Usage) -> Load {
-    Load { id, draw: Draw::Power { watts: Watts(watts) }, usage, ..Load::default() }
 }
 
 /// The owner's list: a fridge, a lamp that is thought to take more, the television through the inverter.

@@ -6,8 +6,11 @@ import { StaticServer } from "../../serve.mjs";
 /** The page as most people have it: a small phone. */
 export const PHONE = { viewport: { width: 360, height: 640 }, deviceScaleFactor: 3, hasTouch: true };
 
+/** The whole browser, windows and all. */
+export const CHROMIUM = process.env.CHROMIUM || "/usr/bin/chromium";
+
 /** Chromium without windows where there is one: it takes 3/5 of the processor time that the whole browser takes. */
-export async function launch(executablePath = process.env.CHROMIUM_HEADLESS || process.env.CHROMIUM || "/usr/bin/chromium") {
+export async function launch(executablePath = process.env.CHROMIUM_HEADLESS || CHROMIUM) {
   return chromium.launch({
     executablePath,
     args: ["--no-sandbox", "--disable-gpu", "--font-render-hinting=none", "--disable-background-networking"],
@@ -77,6 +80,10 @@ export async function serve(t, directory, options = {}) {
   t.after(() => server.stop());
   return server;
 }
+
+/** Puts the message at the foot of the page away; its cross has no room on a phone where it offers to take something back. */
+export const dismissMessage = (page) =>
+  page.locator("[data-testid=toast] .icon-button").evaluateAll((all) => all.forEach((close) => close.click()));
 
 /** Waits by the page's own clock: on a busy machine it runs as late as everything else of the page. */
 export const pause = (page, duration_ms) =>

@@ -1,6 +1,6 @@
 // The part "Improve" and its tools, in the words of the user.
 import assert from "node:assert/strict";
-import { pause } from "./browser.mjs";
+import { dismissMessage, pause } from "./browser.mjs";
 import { Nightbank } from "./nightbank.mjs";
 
 export class Deciding {
@@ -78,8 +78,7 @@ export class Deciding {
 
   /** Puts the message at the foot of the page away: it may lie over what is pressed next. */
   async dismiss() {
-    // Its cross has no room on a phone where it offers to take something back.
-    await this.page.locator("[data-testid=toast] .icon-button").evaluateAll((all) => all.forEach((close) => close.click()));
+    await dismissMessage(this.page);
   }
 
   /** Presses a button of the part shown. */

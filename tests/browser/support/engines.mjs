@@ -6,6 +6,7 @@ import os from "node:os";
 import path from "node:path";
 import { Builder } from "selenium-webdriver";
 import bidi from "selenium-webdriver/bidi/browsingContext.js";
+import { CHROMIUM } from "./browser.mjs";
 
 /**
  * Each engine: the program that drives it, and how a browser with an empty profile is asked of it. The set-up puts the
@@ -19,7 +20,7 @@ export const ENGINES = [
     capabilities: {
       browserName: "chrome",
       "goog:chromeOptions": {
-        binary: process.env.CHROMIUM || "/usr/bin/chromium",
+        binary: CHROMIUM,
         args: ["--headless", "--no-sandbox", "--disable-gpu", "--lang=en-GB", "--disable-background-networking"],
       },
     },
