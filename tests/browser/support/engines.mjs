@@ -149,7 +149,13 @@ export class Driver {
     // The frame of the window is not part of the page.
     for (let [outer, tries] = [[width, height], 0]; tries < 5; tries += 1) {
       await session.manage().window().setRect({ x: 0, y: 0, width: outer[0], height: outer[1] });
-      const inner = await session.executeScript("return [innerWidth, innerHeight]");
+      const shown = () => session.executeScript("return [innerWidth, innerHeight]");
+      let inner = await shown();
+      // The page may follow its window a moment later; no frame is that large.
+      for (let waits = 0; waits < 20 && Math.max(Math.abs(inner[0] - width), Math.abs(inner[1] - height)) > 250; waits += 1) {
+        await new Promise((resolve) => setTimeout(resolve, 50));
+        inner = await shown();
+      }
       if (inner[0] === width && inner[1] === height) return undefined;
       outer = [outer[0] + width - inner[0], outer[1] + height - inner[1]];
     }
